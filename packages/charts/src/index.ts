@@ -1,0 +1,10 @@
+export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
+export type { Chart, ChartOptions, Figure, FigureTable, Theme } from "./figure/types.ts";
+export { formatChance } from "./words/formatChance.ts";
+export { type DateStyle, formatDate } from "./words/formatDate.ts";
+export { formatDays } from "./words/formatDays.ts";
+export { formatMoney } from "./words/formatMoney.ts";
+export { formatPercent } from "./words/formatPercent.ts";
+export { groupDigits } from "./words/groupDigits.ts";
+export { roundSignificant } from "./words/roundSignificant.ts";
+export { roundToLimits } from "./words/roundToLimits.ts";

@@ -1,0 +1,28 @@
+import { groupDigits } from "./groupDigits.ts";
+
+/**
+ * A sum of money: the currency as the plan writes it, then the digits with commas, e.g. "EUR 655,000".
+ *
+ * Whole units from 1,000 up; below that cents are kept when there are any. From a thousand million up, in
+ * billions. It formats what it is given: round first, with `roundToLimits` or `roundSignificant`.
+ *
+ * @param signed  Also write "+" before a gain: for differences.
+ *
+ * @example
+ * formatMoney(655000, "EUR"); // "EUR 655,000"
+ * formatMoney(-12500, "EUR"); // "−EUR 12,500"
+ */
+export function formatMoney(value: number, currency: string, signed = false): string {
+  if (!Number.isFinite(value)) return "not known";
+  const size = Math.abs(value);
+  let digits: string;
+  if (size >= 1e9) digits = `${trimmed(size / 1e9, 3)} billion`;
+  else if (size >= 1000 || Number.isInteger(size)) digits = groupDigits(size);
+  else digits = groupDigits(size, 2);
+  const sign = /[1-9]/.test(digits) ? (value < 0 ? "−" : signed ? "+" : "") : "";
+  return currency === "" ? `${sign}${digits}` : `${sign}${currency} ${digits}`;
+}
+
+function trimmed(value: number, decimals: number): string {
+  return groupDigits(value, decimals).replace(/\.?0+$/, "");
+}
