@@ -1,0 +1,82 @@
+import type { Problem } from "@leeway/core";
+import { callProblem } from "./callProblem.ts";
+
+/** Reads option values of one call into what they mean; each that breaks its rule becomes a problem. */
+export class OptionValues {
+  readonly problems: Problem[] = [];
+  readonly #options: ReadonlyMap<string, string[]>;
+
+  constructor(options: ReadonlyMap<string, string[]>) {
+    this.#options = options;
+  }
+
+  has(name: string): boolean {
+    return this.#options.has(name);
+  }
+
+  text(name: string): string | undefined {
+    const text = this.#options.get(name)?.at(-1);
+    if (text === "") this.#refuse(name, text, "It is empty.", "Give it a value, or leave it out.");
+    return text;
+  }
+
+  /** A whole number from 1 to `most`. */
+  count(name: string, most: number): number | undefined {
+    const text = this.text(name);
+    if (text === undefined || text === "") return undefined;
+    const value = Number(text);
+    if (/^\d+$/.test(text) && value >= 1 && value <= most) return value;
+    const plain = text.replace(/[.,_' ](?=\d{3}\b)/g, "");
+    const remedy = /^\d+$/.test(plain) && Number(plain) <= most && plain !== text ? plain : "1000";
+    this.#refuse(
+      name,
+      text,
+      `It must be a whole number from 1 to ${most}.`,
+      `Write e.g. --${name} ${remedy}.`,
+    );
+    return undefined;
+  }
+
+  /** A number above 0 and below 1. */
+  chance(name: string): number | undefined {
+    const text = this.text(name);
+    if (text === undefined || text === "") return undefined;
+    const value = /^\d*\.?\d+$/.test(text) ? Number(text) : Number.NaN;
+    if (value > 0 && value < 1) return value;
+    const percent = Number(text.replace(/\s*%$/, ""));
+    const meant = percent > 1 && percent < 100 ? String(percent / 100) : "0.8";
+    this.#refuse(name, text, "It must be above 0 and below 1.", `Write e.g. --${name} ${meant}.`);
+    return undefined;
+  }
+
+  oneOf<T extends string>(name: string, allowed: readonly T[]): T | undefined {
+    const text = this.text(name);
+    if (text === undefined || text === "") return undefined;
+    const found = allowed.find((value) => value === text);
+    if (found === undefined) {
+      this.#refuse(name, text, "There is no such choice.", `Write one of: ${allowed.join(", ")}.`);
+    }
+    return found;
+  }
+
+  /** Ids separated by commas, over every time the option is given. */
+  ids(name: string): string[] | undefined {
+    const given = this.#options.get(name);
+    if (given === undefined) return undefined;
+    const ids = given.flatMap((text) => text.split(",")).map((id) => id.trim());
+    for (const id of ids) {
+      if (/^[a-z][a-z0-9-]*$/.test(id)) continue;
+      this.#refuse(
+        name,
+        id,
+        "That is not an id.",
+        "Write ids separated by commas, e.g. wet-winter,permit-late.",
+      );
+    }
+    return ids;
+  }
+
+  #refuse(name: string, text: string, rule: string, remedy: string): void {
+    this.problems.push(callProblem("option-value", `--${name} ${text}`.trim(), rule, remedy));
+  }
+}

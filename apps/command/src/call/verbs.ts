@@ -1,0 +1,83 @@
+/** One option of a verb, as `help` prints it and the call is checked against. */
+export interface OptionRule {
+  /** Without the two dashes. */
+  name: string;
+  /** What stands after it, for help; absent for a switch. */
+  value?: string;
+  help: string;
+  /** May be given more than once. */
+  repeats?: boolean;
+}
+export interface VerbRule {
+  name: string;
+  /** One line for the list of verbs. */
+  summary: string;
+  /** How many plans it takes. */
+  plans: 0 | 1;
+  options: OptionRule[];
+  /** Further lines for `help VERB`. */
+  notes?: string;
+}
+
+const json: OptionRule = { name: "json", help: "one JSON document on standard output and nothing else" };
+
+/** Every verb there is. `help`, the check of the call and its suggestions all read this list. */
+export const verbs: readonly VerbRule[] = [
+  {
+    name: "forecast",
+    summary: "finish and cost with their chances, and what drives them",
+    plans: 1,
+    options: [
+      json,
+      { name: "charts", value: "DIR", help: "write the charts as SVG files into DIR" },
+      { name: "tornado", help: "also what each uncertain item does alone, low and high" },
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out risks, optional scope, adopted responses; ids with commas",
+      },
+      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+      { name: "timing", help: "one JSON line on standard error: seconds per step" },
+    ],
+  },
+  {
+    name: "check",
+    summary: "findings about the plan itself; nothing is simulated",
+    plans: 1,
+    options: [
+      json,
+      {
+        name: "fail-on",
+        value: "LEVEL",
+        help: "end with code 1 on findings of that severity or worse: error, warning or note",
+      },
+    ],
+  },
+  {
+    name: "schema",
+    summary: "the JSON Schema of the plan document",
+    plans: 0,
+    options: [],
+    notes: "Point an editor at it to have a plan checked and completed while you type.",
+  },
+  {
+    name: "new",
+    summary: "a starter plan from a few questions",
+    plans: 0,
+    options: [
+      { name: "yes", help: "ask nothing; a commented plan to change" },
+      { name: "title", value: "TEXT", help: "the plan's title" },
+      { name: "start", value: "DATE", help: "first day on which work may happen, e.g. 2027-02-01" },
+      { name: "currency", value: "CODE", help: "three letters, e.g. EUR" },
+      { name: "out", value: "FILE", help: "write to FILE (default: standard output)" },
+      { name: "force", help: "overwrite FILE" },
+    ],
+  },
+  { name: "help", summary: "this list, or one verb: help VERB", plans: 0, options: [] },
+];

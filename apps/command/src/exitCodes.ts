@@ -1,0 +1,10 @@
+/** What the command's exit says. */
+export const exitCodes = {
+  done: 0,
+  /** Done, but the check found what `--fail-on` asked about. */
+  found: 1,
+  /** The plan or the call is invalid; every problem is on standard error. */
+  invalid: 2,
+  /** Stopped by a signal; nothing half-written. */
+  stopped: 3,
+} as const;

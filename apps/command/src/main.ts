@@ -1,0 +1,49 @@
+import { version } from "@leeway/core";
+import { type Call, parseCall } from "./call/parseCall.ts";
+import { exitCodes } from "./exitCodes.ts";
+import { printAnswer, printProblems } from "./output.ts";
+import { handleStops } from "./stopping.ts";
+import { checkVerb } from "./verbs/check.ts";
+import { forecastVerb } from "./verbs/forecast.ts";
+import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
+import { newVerb } from "./verbs/new.ts";
+import { schemaVerb } from "./verbs/schema.ts";
+
+function run(call: Call): number | Promise<number> {
+  switch (call.verb.name) {
+    case "forecast":
+      return forecastVerb(call);
+    case "check":
+      return checkVerb(call);
+    case "schema":
+      return schemaVerb();
+    case "new":
+      return newVerb(call);
+    default:
+      return helpVerb(call.subject);
+  }
+}
+
+/**
+ * The command. Reads the call, does what it says and returns the exit code; text goes to standard output,
+ * problems to standard error.
+ *
+ * @param words  What stands after `leeway`.
+ */
+export async function main(words: readonly string[]): Promise<number> {
+  handleStops();
+  const parsed = parseCall(words);
+  switch (parsed.kind) {
+    case "version":
+      printAnswer(`${version}\n`);
+      return exitCodes.done;
+    case "help":
+      printAnswer(parsed.about === undefined ? overviewText() : verbText(parsed.about));
+      return exitCodes.done;
+    case "problems":
+      printProblems(parsed.problems);
+      return exitCodes.invalid;
+    case "call":
+      return run(parsed.call);
+  }
+}

@@ -1,0 +1,21 @@
+import { describeProblem, type Problem } from "@leeway/core";
+
+/** Lists problems on standard error, one a line, each with its place in `file`. */
+export function printProblems(problems: readonly Problem[], file?: string): void {
+  printNote(problems.map((problem) => describeProblem(problem, file)).join("\n"));
+}
+
+/** For people, beside the answer: standard error. */
+export function printNote(text: string): void {
+  process.stderr.write(`${text}\n`);
+}
+
+/** The answer, as it is: standard output. */
+export function printAnswer(text: string): void {
+  process.stdout.write(text);
+}
+
+/** One JSON document: two spaces, one newline at the end. */
+export function printJson(value: unknown): void {
+  printAnswer(`${JSON.stringify(value, undefined, 2)}\n`);
+}

@@ -1,0 +1,58 @@
+import { groupDigits } from "@leeway/charts";
+import type { Forecast } from "@leeway/core";
+import {
+  askedSentence,
+  asWrittenSentence,
+  commitSentence,
+  contingencySentence,
+  stampSentence,
+} from "./answer.ts";
+import { driverLines, tornadoLines } from "./causes.ts";
+import { levelLines } from "./levels.ts";
+import { cut, type Page, wrap } from "./page.ts";
+import { intervalLines, targetLines } from "./watched.ts";
+
+function headLine(forecast: Forecast, { width, strong }: Page): string {
+  const run = `${groupDigits(forecast.iterations)} futures`;
+  const title = cut(forecast.plan.title, width - run.length - 2);
+  const space = " ".repeat(Math.max(2, width - [...title].length - run.length));
+  return strong(title) + space + run;
+}
+
+/**
+ * The forecast as a person reads it: the answer first, then what was asked, what the plan as written says, what
+ * drives it, the neighbouring levels, and how to get the same figures again. Every figure is the forecast's own.
+ *
+ * @param planName  As the caller named the plan, for the commands that come next.
+ * @returns text ending with a newline
+ */
+export function forecastText(forecast: Forecast, page: Page, planName: string): string {
+  const { width, strong } = page;
+  const asked = askedSentence(forecast);
+  const blocks: string[][] = [
+    [headLine(forecast, page)],
+    [
+      ...wrap(commitSentence(forecast), width).map(strong),
+      ...(asked === undefined ? [] : wrap(asked, width)),
+      ...wrap(asWrittenSentence(forecast), width),
+      ...wrap(contingencySentence(forecast), width),
+    ],
+    driverLines(forecast, width),
+    ...(forecast.tornado === undefined ? [] : [tornadoLines(forecast, forecast.tornado, width)]),
+    levelLines(forecast, width),
+    targetLines(forecast, width),
+    intervalLines(forecast, width),
+    forecast.warnings.flatMap((warning) => wrap(`Warning: ${warning}`, width, "  ")),
+    [
+      "What to look at next",
+      `  leeway check ${planName}`,
+      ...(forecast.tornado === undefined ? [`  leeway forecast ${planName} --tornado`] : []),
+      `  leeway forecast ${planName} --charts DIR`,
+    ],
+    wrap(stampSentence(forecast), width),
+  ];
+  return `${blocks
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join("\n"))
+    .join("\n\n")}\n`;
+}

@@ -1,0 +1,23 @@
+import { formatMoney, groupDigits, roundSignificant, roundToLimits } from "@leeway/charts";
+import type { Forecast } from "@leeway/core";
+
+/** Whether the plan speaks of money at all; a plan without costs is told in days alone. */
+export function hasMoney(forecast: Forecast): boolean {
+  return forecast.cost.sd > 0 || forecast.cost.mean !== 0 || forecast.asked.budget !== undefined;
+}
+
+/** The committed sum, to the digits its sampling limits support. */
+export function committedSum(forecast: Forecast): string {
+  const { cost, costLow, costHigh } = forecast.committed;
+  return formatMoney(roundToLimits(cost, costLow, costHigh), forecast.plan.currency);
+}
+
+/** A sum stated in the plan, not sampled: to the unit. */
+export function statedSum(value: number, currency: string): string {
+  return formatMoney(Math.round(value), currency);
+}
+
+/** Money that stands for a mean over futures, without the currency: two significant digits. */
+export function meanSum(value: number): string {
+  return groupDigits(roundSignificant(value, 2));
+}

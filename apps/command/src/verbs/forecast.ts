@@ -1,0 +1,87 @@
+import type { Forecast } from "@leeway/core";
+import { OptionValues } from "../call/optionValues.ts";
+import type { Call } from "../call/parseCall.ts";
+import { computeForecast } from "../compute/computeForecast.ts";
+import type { ForecastOptions } from "../engine.ts";
+import { exitCodes } from "../exitCodes.ts";
+import { readDocument } from "../files/readDocument.ts";
+import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
+import { hearStops } from "../stopping.ts";
+import { forecastText } from "../text/forecastText.ts";
+import { pageOf } from "../text/page.ts";
+
+/** More would not fit into memory beside the tasks; the limits of a percentile shrink with the root only. */
+const MOST_ITERATIONS = 1_000_000;
+
+interface Wanted {
+  engine: ForecastOptions;
+  json: boolean;
+  timing: boolean;
+  charts?: string;
+}
+
+/** Leaves out what was not given: an absent key and an undefined one are not the same to the engine. */
+function given<T extends object>(options: { [K in keyof T]: T[K] | undefined }): Partial<T> {
+  const kept = Object.entries(options).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(kept) as Partial<T>; // what is left has the types it came with
+}
+
+function readOptions(values: OptionValues): Wanted {
+  const charts = values.text("charts");
+  values.count("workers", 64); // one thread serves today; the option is promised never to change a digit
+  return {
+    engine: given<ForecastOptions>({
+      iterations: values.count("iterations", MOST_ITERATIONS),
+      seed: values.text("seed"),
+      confidence: values.chance("confidence"),
+      design: values.oneOf("design", ["latin-hypercube", "plain"]),
+      without: values.ids("without"),
+      with: values.ids("with"),
+      tornado: values.has("tornado") ? true : undefined,
+    } as { [K in keyof ForecastOptions]: ForecastOptions[K] | undefined }),
+    json: values.has("json"),
+    timing: values.has("timing"),
+    ...(charts === undefined ? {} : { charts }),
+  };
+}
+
+async function writeCharts(forecast: Forecast, folder: string): Promise<boolean> {
+  // Loaded only here: drawing needs a document and half a second that a forecast does not.
+  const { drawCharts } = await import("../charts/drawCharts.ts");
+  return drawCharts(forecast, folder);
+}
+
+/** A shell word: quoted where a space or sign in it would be taken apart. */
+function shellWord(name: string): string {
+  if (name === "standard input") return "PLAN";
+  return /^[\w./:@%+,=-]+$/.test(name) ? name : `'${name.replaceAll("'", "'\\''")}'`;
+}
+
+/** Prints the forecast of one plan, as text or as JSON; with `--charts` also writes its pictures. */
+export async function forecastVerb(call: Call): Promise<number> {
+  const values = new OptionValues(call.options);
+  const wanted = readOptions(values);
+  if (values.problems.length > 0) {
+    printProblems(values.problems);
+    return exitCodes.invalid;
+  }
+  const document = await readDocument(call.subject ?? "-");
+  if (document.text === undefined) {
+    if (document.problem !== undefined) printProblems([document.problem], document.name);
+    return exitCodes.invalid;
+  }
+  const result = await computeForecast({ text: document.text, options: wanted.engine });
+  await hearStops();
+  if (result.problems.length > 0) printProblems(result.problems, document.name);
+  if (result.forecast === undefined) return exitCodes.invalid;
+  if (wanted.charts !== undefined && !(await writeCharts(result.forecast, wanted.charts))) {
+    return exitCodes.invalid;
+  }
+  if (wanted.json) printJson(result.forecast);
+  else {
+    const page = pageOf(process.env, process.stdout);
+    printAnswer(forecastText(result.forecast, page, shellWord(document.name)));
+  }
+  if (wanted.timing) printNote(JSON.stringify(result.timing));
+  return exitCodes.done;
+}
