@@ -1,0 +1,54 @@
+// The example plans are plans: they read without a word, they validate, and they are complete the way an approver
+// expects. Rules: the plan format (docs of this project) and common practice in project work (no source).
+import { readFileSync } from "node:fs";
+import { planFromData, readPlan } from "@leeway/core";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { examples, examplesEnding } from "./places.ts";
+
+const names = examplesEnding(".plan.yaml");
+const textOf = (name: string) => readFileSync(examples + name, "utf8");
+
+function planOf(name: string) {
+  const { plan, problems } = readPlan(textOf(name));
+  expect(problems).toEqual([]);
+  if (plan === undefined) throw new Error(`${name} has no plan`);
+  return plan;
+}
+
+it("are the four plans there should be", () => {
+  expect(names).toEqual([
+    "brackenford-food-bank.plan.yaml",
+    "minimal.plan.yaml",
+    "ostrel-ferry-ticketing.plan.yaml",
+    "quillmarsh-clinic.plan.yaml",
+  ]);
+});
+
+describe.each(names)("examples/%s", (name) => {
+  it("reads without problems, and says that it is invented", () => {
+    expect(planOf(name).title.length).toBeGreaterThan(5);
+    expect(textOf(name)).toContain("Figures invented for demonstration; no real organisation.");
+  });
+
+  // RFC 8785 (read): the hash is of the data, so the same plan as JSON has the same hash.
+  it("is the same plan as JSON", () => {
+    const data: unknown = JSON.parse(JSON.stringify(parse(textOf(name))));
+    expect(planFromData(data).plan?.sha256).toBe(planOf(name).sha256);
+  });
+
+  it("has every scope item delivered by a task, every goal carried by a benefit, every task in scope", () => {
+    const { purpose, tasks, benefits } = planOf(name);
+    const delivered = new Set(tasks.map(({ scope }) => scope));
+    const carried = new Set(benefits.map(({ goal }) => goal));
+    expect(purpose.scopeIn.filter(({ id }) => !delivered.has(id))).toEqual([]);
+    expect(purpose.goals.filter(({ id }) => !carried.has(id))).toEqual([]);
+    if (purpose.scopeIn.length > 0) expect(tasks.filter(({ scope }) => scope === undefined)).toEqual([]);
+  });
+
+  it("leaves every response for someone to decide", () => {
+    const { risks } = planOf(name);
+    expect(risks.length).toBeGreaterThan(0);
+    expect(risks.flatMap(({ responses }) => responses).filter(({ adopted }) => adopted)).toEqual([]);
+  });
+});
