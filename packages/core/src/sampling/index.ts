@@ -1,0 +1,14 @@
+export { asWrittenValue } from "./asWrittenValue.ts";
+export { normalCdf } from "./dependence/normalCdf.ts";
+export { normalScore } from "./dependence/normalScore.ts";
+export type { Design } from "./design.ts";
+export { estimateMean } from "./estimateMean.ts";
+export { estimateQuantile } from "./estimateQuantile.ts";
+export { fillFromOutcomes } from "./fillFromOutcomes.ts";
+export { type OutcomeTable, outcomeTable } from "./outcomeTable.ts";
+export { type Law, lawOf } from "./shapes/lawOf.ts";
+export { blockSize } from "./streams/blockSize.ts";
+export { fillUniforms } from "./streams/fillUniforms.ts";
+export { seedBlock } from "./streams/seedBlock.ts";
+export { fillFromTable } from "./table/fillFromTable.ts";
+export { type QuantileTable, quantileTable } from "./table/quantileTable.ts";
