@@ -28,11 +28,10 @@ export function finishCurve(forecast: Forecast, options: ChartOptions): Figure {
     detail: `${formatDate(asWritten.finish)} · ${formatPercent(written)}`,
   });
   if (asked.finishBy !== undefined) {
-    const day = asked.finishByDay ?? (isoToMs(asked.finishBy) - isoToMs(forecast.plan.start)) / dayMs + 1;
-    const chance = forecast.chance.finishBy ?? shareAt(finish.curve, day);
+    const chance = askedChance(forecast);
     marks.push({
       level: "asked",
-      value: day,
+      value: askedDay(forecast),
       chance,
       title: "Asked for",
       detail: `${formatDate(asked.finishBy)} · ${formatPercent(chance)}`,
@@ -73,7 +72,7 @@ export function finishCurve(forecast: Forecast, options: ChartOptions): Figure {
   );
   return {
     title: finding(forecast, half?.date),
-    subtitle: `Share of ${groupDigits(forecast.iterations)} futures that are finished by each date; darker: P10 to P90`,
+    subtitle: subtitle(forecast),
     summary: summary(forecast),
     table: {
       columns: [
@@ -87,6 +86,15 @@ export function finishCurve(forecast: Forecast, options: ChartOptions): Figure {
     },
     svg,
   };
+}
+
+/** The end of the day asked for. */
+function askedDay({ asked, plan }: Forecast): number {
+  return asked.finishByDay ?? (isoToMs(asked.finishBy ?? "") - isoToMs(plan.start)) / dayMs + 1;
+}
+
+function askedChance(forecast: Forecast): number {
+  return forecast.chance.finishBy ?? shareAt(forecast.finish.curve, askedDay(forecast));
 }
 
 function finding({ finish, committed }: Forecast, half: string | undefined): string {
@@ -104,6 +112,14 @@ function finding({ finish, committed }: Forecast, half: string | undefined): str
     : `${level} of all futures finish by ${formatDate(committed.date, sameYear ? "weekday-no-year" : "weekday")}; half by ${formatDate(half, "weekday")}`;
 }
 
+function subtitle({ finish, iterations }: Forecast): string {
+  const what = `Share of ${groupDigits(iterations)} futures that are finished by each date`;
+  const p10 = finish.percentiles.find((each) => each.p === 0.1);
+  const p90 = finish.percentiles.find((each) => each.p === 0.9);
+  if (p10 === undefined || p90 === undefined || p10.date === p90.date) return what;
+  return `${what}; the darker part, P10 to P90, runs from ${formatDate(p10.date)} to ${formatDate(p90.date)}`;
+}
+
 function summary(forecast: Forecast): string {
   const { finish, committed, asWritten, asked } = forecast;
   const p10 = finish.percentiles.find((each) => each.p === 0.1);
@@ -115,7 +131,7 @@ function summary(forecast: Forecast): string {
   const request =
     asked.finishBy === undefined
       ? ""
-      : `; the date asked for, ${formatDate(asked.finishBy)}, holds ${formatChance(forecast.chance.finishBy ?? Number.NaN)}`;
+      : `; the date asked for, ${formatDate(asked.finishBy)}, holds ${formatChance(askedChance(forecast))}`;
   return `${range} Committed: ${formatDate(committed.date, "long")}; the plan as written says ${formatDate(asWritten.finish)} (${formatChance(finish.asWrittenChance)})${request}.`;
 }
 
@@ -138,7 +154,7 @@ function table(forecast: Forecast): string[][] {
   if (asked.finishBy !== undefined)
     rows.push([
       "Asked for",
-      formatPercent(forecast.chance.finishBy ?? Number.NaN),
+      formatPercent(askedChance(forecast)),
       formatDate(asked.finishBy, "weekday"),
       "",
       "",

@@ -1,3 +1,4 @@
+export { costCurve } from "./costCurve.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
 export { figureSvg } from "./figure/figureSvg.ts";
 export { renderFigure } from "./figure/renderFigure.ts";
@@ -10,5 +11,6 @@ export { formatDays } from "./words/formatDays.ts";
 export { formatMoney } from "./words/formatMoney.ts";
 export { formatPercent } from "./words/formatPercent.ts";
 export { groupDigits } from "./words/groupDigits.ts";
+export { plainName } from "./words/plainName.ts";
 export { roundSignificant } from "./words/roundSignificant.ts";
-export { roundToLimits } from "./words/roundToLimits.ts";
+export { limitStep, roundToLimits, roundToStep } from "./words/roundToLimits.ts";

@@ -18,12 +18,9 @@ export interface Sample {
   tornado?: TornadoBar[];
 }
 
-/** Skewed to the right: a logistic whose upper half is stretched. */
-export function skewed(middle: number, scale: number, stretch: number): (p: number) => number {
-  return (p) => {
-    const z = Math.log(p / (1 - p));
-    return middle + scale * z * (z > 0 ? stretch : 1);
-  };
+/** Skewed to the right: a logistic bent by an exponential; smooth, median at `middle`. */
+export function skewed(middle: number, scale: number, bend: number): (p: number) => number {
+  return (p) => middle + (scale * (Math.exp(bend * Math.log(p / (1 - p))) - 1)) / bend;
 }
 
 const levels = [0.05, 0.1, 0.2, 0.5, 0.8, 0.9, 0.95];
@@ -33,8 +30,8 @@ export function sampleForecast(sample: Sample = {}): Forecast {
   const start = sample.start ?? "2027-02-01";
   const confidence = sample.confidence ?? 0.8;
   const n = sample.iterations ?? 10_000;
-  const finishAt = sample.finishAt ?? skewed(262, 13, 1.45);
-  const costAt = sample.costAt ?? skewed(628_400, 14_300, 1.3);
+  const finishAt = sample.finishAt ?? skewed(262, 16.5, 0.16);
+  const costAt = sample.costAt ?? skewed(628_400, 17_200, 0.1);
   const written = sample.asWritten ?? { day: 193.5, cost: 598_200 };
   const asked = sample.asked ?? { finishBy: "2027-10-01", budget: 640_000 };
   const ps = Array.from({ length: 200 }, (_, k) => (k + 0.5) / 200);

@@ -43,14 +43,14 @@ export function drawCurve(view: CurveView, options: ChartOptions): SVGSVGElement
 
   const at = view.marks.map((mark) => scale(inside(mark.value)));
   const flags = view.marks.map((mark) => beyond(mark, from, to));
-  const plan = planFlags(flags, at, left - 40, width - 4);
+  const plan = planFlags(flags, at, 2, width - 2);
   const plotHeight = width < 520 ? 220 : 270;
-  const top = plan.height + 8;
+  const top = plan.height + 12;
   const bottom = top + plotHeight;
-  const height = bottom + 46;
+  const height = bottom + 52;
   const svg = openSvg(document, width, height, colours);
 
-  const points = view.curve.p.map((p, k) => ({ p, at: view.curve.at[k] ?? 0 }));
+  const points = shown(view.curve);
   const p10 = valueAt(view.curve, 0.1);
   const p90 = valueAt(view.curve, 0.9);
   const core = [
@@ -125,10 +125,10 @@ export function drawCurve(view: CurveView, options: ChartOptions): SVGSVGElement
     if (begins < free || begins + wide > width) continue;
     free = begins + wide + 6;
     const textX = view.centred ? x : begins;
-    axes.append(make(document, "text", { x: textX, y: bottom + 17, "text-anchor": anchor }, tick.label));
+    axes.append(make(document, "text", { x: textX, y: bottom + 27, "text-anchor": anchor }, tick.label));
     if (tick.below !== "" && begins >= freeBelow) {
       freeBelow = begins + textWidth(tick.below, 12) + 6;
-      axes.append(make(document, "text", { x: textX, y: bottom + 33, "text-anchor": anchor }, tick.below));
+      axes.append(make(document, "text", { x: textX, y: bottom + 43, "text-anchor": anchor }, tick.below));
     }
   }
   const shapes = make(document, "g");
@@ -140,10 +140,19 @@ export function drawCurve(view: CurveView, options: ChartOptions): SVGSVGElement
   return svg;
 }
 
+/**
+ * What is drawn of the curve: from P1 to P99. The last future in a hundred may lie so far out that the rest
+ * would be squeezed to a step.
+ */
+function shown(curve: Curve): { p: number; at: number }[] {
+  return curve.p.flatMap((p, k) => (p < 0.01 || p > 0.99 ? [] : [{ p, at: curve.at[k] ?? 0 }]));
+}
+
 /** The range of the axis: the curve, and every mark that would not squeeze it to a quarter of the width. */
 function span(view: CurveView): [number, number] {
-  let from = view.curve.at[0] ?? view.marks[0]?.value ?? 0;
-  let to = view.curve.at[view.curve.at.length - 1] ?? from;
+  const points = shown(view.curve);
+  let from = points[0]?.at ?? view.marks[0]?.value ?? 0;
+  let to = points[points.length - 1]?.at ?? from;
   const own = Math.max(to - from, view.padding);
   for (const { value } of view.marks) {
     if (Math.max(to, value) - Math.min(from, value) > 4 * own) continue;

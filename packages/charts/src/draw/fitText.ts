@@ -39,3 +39,14 @@ export function wrapText(text: string, width: number, size: number, most = 4, bo
   if (lines.length > most) kept[most - 1] = `${kept[most - 1]} ${lines.slice(most).join(" ")}`;
   return kept.map((each) => fitText(each, width, size, bold));
 }
+
+/** As `wrapText`, with the lines of about one length: no last word on a line of its own. */
+export function wrapEvenly(text: string, width: number, size: number, most = 4, bold = false): string[] {
+  const lines = wrapText(text, width, size, most, bold);
+  const joined = lines.join(" ");
+  for (let narrower = width - 8; narrower > width / 2; narrower -= 8) {
+    const tried = wrapText(text, narrower, size, lines.length, bold);
+    if (tried.join(" ") !== joined) return wrapText(text, narrower + 8, size, most, bold);
+  }
+  return lines;
+}

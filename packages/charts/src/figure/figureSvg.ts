@@ -1,4 +1,4 @@
-import { wrapText } from "../draw/fitText.ts";
+import { wrapEvenly } from "../draw/fitText.ts";
 import { sans, serif } from "../draw/fonts.ts";
 import { make, svgNamespace } from "../draw/make.ts";
 import type { Palette } from "../palette.ts";
@@ -19,8 +19,8 @@ export function figureSvg(figure: Figure): string {
   const width = Number(figure.svg.getAttribute("width"));
   const height = Number(figure.svg.getAttribute("height"));
   const titleSize = width < 520 ? 17 : 21;
-  const titleLines = wrapText(figure.title, width, titleSize, 5, true);
-  const subtitleLines = wrapText(figure.subtitle, width, 13, 4);
+  const titleLines = wrapEvenly(figure.title, width, titleSize, 5, true);
+  const subtitleLines = wrapEvenly(figure.subtitle, width, 13, 4);
   let y = margin;
   const heading = make(document, "g");
   for (const line of titleLines) {

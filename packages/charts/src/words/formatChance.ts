@@ -1,9 +1,9 @@
 import { formatPercent } from "./formatPercent.ts";
 
 /**
- * A chance in words a meeting understands.
+ * A chance in words a meeting understands. It never says never: a finite number of futures cannot.
  *
- * - under 2 %: "fewer than 1 in 50"; over 98 %: "more than 49 in 50"; nought and one: "never", "always"
+ * - under 2 %: "fewer than 1 in 50"; over 98 %: "more than 49 in 50"
  * - a whole number of tenths, to half a percent: "8 times in 10"
  * - anything else: "74 %"
  *
@@ -12,20 +12,13 @@ import { formatPercent } from "./formatPercent.ts";
  */
 export function formatChance(p: number, style: "closest" | "tenths" = "closest"): string {
   if (!Number.isFinite(p)) return "not known";
-  if (p <= 0) return "never";
-  if (p >= 1) return "always";
   if (p < 0.02) return "fewer than 1 in 50";
   if (p > 0.98) return "more than 49 in 50";
   const tenths = Math.round(p * 10);
-  const off = Math.abs(p * 10 - tenths);
-  const exact = off <= 0.05 + 1e-12;
-  if (tenths < 1 || tenths > 9) return style === "tenths" ? closeToEnd(p) : formatPercent(p);
-  if (!exact && style === "closest") return formatPercent(p);
+  const exact = Math.abs(p * 10 - tenths) <= 0.05 + 1e-12;
+  const atEnd = tenths < 1 || tenths > 9;
+  if (style === "closest" && (atEnd || !exact)) return formatPercent(p);
+  if (atEnd) return p < 0.5 ? "fewer than 1 in 20" : "more than 19 in 20";
   const words = tenths === 1 ? "1 time in 10" : `${tenths} times in 10`;
   return exact ? words : `about ${words}`;
-}
-
-/** Between the last tenth and the ends: 2 to 5 %, 95 to 98 %. */
-function closeToEnd(p: number): string {
-  return p < 0.5 ? "fewer than 1 in 20" : "more than 19 in 20";
 }

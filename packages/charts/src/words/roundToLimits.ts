@@ -1,22 +1,38 @@
-import { roundSignificant } from "./roundSignificant.ts";
-
 /**
- * Rounds an estimate so that its last digit is one the sampling limits support, and to four significant
- * digits at most.
+ * The step to which an estimate may be written: a power of ten, such that the last digit is one the sampling
+ * limits support and there are four significant digits at most.
  *
- * The last digit kept has the place of the first digit of half the width of the limits: 655,432 known
- * between 652,000 and 659,000 (half width 3,500) becomes 655,000. Limits that meet leave four digits.
+ * The step has the place of the first digit of half the width of the limits: between 652,000 and 659,000
+ * (half width 3,500) it is 1,000. Limits that meet leave four digits; limits wider than the value leave one.
  *
  * Source: JCGM 100:2008 (GUM), 7.2.6: an estimate is rounded to be consistent with its uncertainty. Recalled
  * from memory, not read here.
+ */
+export function limitStep(value: number, low: number, high: number): number {
+  if (!Number.isFinite(value) || value === 0) return 1;
+  const half = Math.abs(high - low) / 2;
+  const first = Math.floor(Math.log10(Math.abs(value)));
+  const supported = half > 0 && Number.isFinite(half) ? Math.floor(Math.log10(half)) : first - 3;
+  return 10 ** Math.max(first - 3, Math.min(first, supported));
+}
+
+/** Rounds to a step that is a power of ten; halves go away from zero. */
+export function roundToStep(value: number, step: number): number {
+  if (!Number.isFinite(value) || !(step > 0)) return value;
+  const size = Math.abs(value);
+  // Below 1 the step has no exact value: dividing by its inverse, a whole number, keeps 0.3 at 0.3.
+  const rounded = step >= 1 ? Math.round(size / step) * step : Math.round(size * (1 / step)) / (1 / step);
+  return value < 0 && rounded !== 0 ? -rounded : rounded;
+}
+
+/**
+ * Rounds an estimate so that it shows no digit its sampling limits do not support: `limitStep`, applied.
  *
- * Edges: limits in the wrong order are swapped; limits wider than the value itself leave one digit of it; a
- * value that is not finite comes back as it is.
+ * Edges: limits in the wrong order are swapped; a value that is not finite comes back as it is.
+ *
+ * @example
+ * roundToLimits(655432, 652000, 659000); // 655000
  */
 export function roundToLimits(value: number, low: number, high: number): number {
-  if (!Number.isFinite(value) || value === 0) return value;
-  const half = Math.abs(high - low) / 2;
-  const place = Math.floor(Math.log10(Math.abs(value)));
-  const supported = half > 0 && Number.isFinite(half) ? place - Math.floor(Math.log10(half)) + 1 : 4;
-  return roundSignificant(value, Math.max(1, Math.min(4, supported)));
+  return value === 0 ? 0 : roundToStep(value, limitStep(value, low, high));
 }
