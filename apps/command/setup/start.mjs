@@ -2,7 +2,7 @@
  * `npm start`: sets up, prints the example plan's forecast and serves the notebook on loopback until stopped.
  * `npm start -- --once` prints and ends.
  */
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { root } from "./root.mjs";
 import { runShown } from "./run.mjs";
@@ -16,15 +16,7 @@ if (unknown.length > 0) {
 }
 await setupOrExit({ say: (text) => process.stderr.write(text) });
 
-const examples = join(root, "examples");
-const plans = readdirSync(examples, { recursive: true })
-  .filter((name) => name.endsWith(".plan.yaml") && !name.includes("node_modules"))
-  .sort();
-if (plans.length === 0) {
-  process.stderr.write("There is no example plan (examples/*.plan.yaml) in this checkout.\n");
-  process.exit(2);
-}
-const plan = `examples/${plans[0]}`;
+const plan = "examples/quillmarsh-clinic.plan.yaml";
 process.stdout.write(`$ npm run -s leeway -- forecast ${plan}\n\n`);
 const code = await runShown(process.execPath, [join(root, "apps/command/dist/leeway.mjs"), "forecast", plan]);
 if (code !== 0 || process.argv.includes("--once")) process.exit(code);

@@ -7,4 +7,6 @@ export const exitCodes = {
   invalid: 2,
   /** Stopped by a signal; nothing half-written. */
   stopped: 3,
+  /** A fault of the program itself; the code sysexits.h calls EX_SOFTWARE (recalled from memory). */
+  broken: 70,
 } as const;

@@ -1,7 +1,7 @@
 import { version } from "@leeway/core";
 import { type Call, parseCall } from "./call/parseCall.ts";
 import { exitCodes } from "./exitCodes.ts";
-import { printAnswer, printProblems } from "./output.ts";
+import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
 import { checkVerb } from "./verbs/check.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
@@ -44,6 +44,14 @@ export async function main(words: readonly string[]): Promise<number> {
       printProblems(parsed.problems);
       return exitCodes.invalid;
     case "call":
-      return run(parsed.call);
+      try {
+        return await run(parsed.call);
+      } catch (error) {
+        const trace = error instanceof Error ? error.stack : String(error);
+        printNote(
+          `Something went wrong inside leeway ${version}, not in your plan. Please report this:\n${trace}`,
+        );
+        return exitCodes.broken;
+      }
   }
 }

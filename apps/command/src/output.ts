@@ -1,8 +1,9 @@
 import { describeProblem, type Problem } from "@leeway/core";
+import { plainText } from "./text/plainText.ts";
 
 /** Lists problems on standard error, one a line, each with its place in `file`. */
 export function printProblems(problems: readonly Problem[], file?: string): void {
-  printNote(problems.map((problem) => describeProblem(problem, file)).join("\n"));
+  printNote(problems.map((problem) => plainText(describeProblem(problem, file))).join("\n"));
 }
 
 /** For people, beside the answer: standard error. */

@@ -1,7 +1,7 @@
 import { formatDays } from "@leeway/charts";
 import type { Driver, Forecast, TornadoBar } from "@leeway/core";
 import { hasMoney, meanSum } from "./moneyWords.ts";
-import { bar, type Column, cut, table } from "./page.ts";
+import { bar, type Column, table } from "./page.ts";
 
 const SHOWN = 5;
 
@@ -26,15 +26,12 @@ export function driverLines(forecast: Forecast, width: number): string[] {
   const room = Math.max(8, Math.min(24, width - 58));
   const largest = Math.max(...drivers.map(({ days }) => days));
   const rows = drivers.map((driver) => [
-    cut(driver.name, Math.min(40, width - (money ? 22 : 12) - room)),
+    driver.name,
     formatDays(driver.days, ""),
     ...(money ? [meanSum(driver.money)] : []),
     bar(driver.days, largest, room),
   ]);
-  return [
-    "What drives it: added on average, in working days of the finish and in money",
-    ...table(columns, rows),
-  ];
+  return ["What drives it: working days and money it adds, on average", ...table(columns, rows, width)];
 }
 
 function side(days: number): string {
@@ -56,15 +53,12 @@ export function tornadoLines(forecast: Forecast, bars: readonly TornadoBar[], wi
   const rows = bars
     .slice(0, 10)
     .map((item) => [
-      cut(item.name, Math.max(14, width - (money ? 66 : 42))),
-      cut(item.lowText, 11),
+      item.name,
+      item.lowText,
       side(item.low.workingDays),
-      cut(item.highText, 11),
+      item.highText,
       side(item.high.workingDays),
       ...(money ? [`${meanSum(item.low.money)} to ${meanSum(item.high.money)}`] : []),
     ]);
-  return [
-    "One at a time: the committed level when this item alone goes low or high",
-    ...table(columns, rows),
-  ];
+  return ["One at a time: the committed level, this item low or high", ...table(columns, rows, width)];
 }

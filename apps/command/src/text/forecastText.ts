@@ -10,6 +10,7 @@ import {
 import { driverLines, tornadoLines } from "./causes.ts";
 import { levelLines } from "./levels.ts";
 import { cut, type Page, wrap } from "./page.ts";
+import { plainTexts } from "./plainText.ts";
 import { intervalLines, targetLines } from "./watched.ts";
 
 function headLine(forecast: Forecast, { width, strong }: Page): string {
@@ -26,7 +27,8 @@ function headLine(forecast: Forecast, { width, strong }: Page): string {
  * @param planName  As the caller named the plan, for the commands that come next.
  * @returns text ending with a newline
  */
-export function forecastText(forecast: Forecast, page: Page, planName: string): string {
+export function forecastText(given: Forecast, page: Page, planName: string): string {
+  const forecast = plainTexts(given);
   const { width, strong } = page;
   const asked = askedSentence(forecast);
   const blocks: string[][] = [

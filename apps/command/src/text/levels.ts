@@ -40,7 +40,7 @@ export function levelLines(forecast: Forecast, width: number): string[] {
     { heading: `cost, ${forecast.plan.currency}`, align: "right" },
     { heading: "sampling limits", align: "left" },
   ];
-  const title = "How sure, how late, how much (* the level committed to; limits at 95 %)";
+  const title = "Levels side by side (* committed to; limits at 95 %)";
   const timeRows = finishes.map((row) => [label(row.p), ...finishCells(row)]);
   if (!hasMoney(forecast)) return [title, ...table([first, ...time], timeRows)];
   const moneyRows = costs.map((row) => [label(row.p), ...costCells(row)]);

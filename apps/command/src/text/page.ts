@@ -58,18 +58,28 @@ export interface Column {
   align: "left" | "right";
 }
 
+/** No first column is cut below this many letters. */
+const LEAST_NAME = 8;
+
 /**
- * Rows under headings, two spaces between columns, two in front. Figures stand right-aligned.
+ * Rows under headings, two spaces between columns, two in front. Figures stand right-aligned; names, in the
+ * first column, are cut to what the others leave of `width`.
  *
- * @param rows  One text per column; the last column may be of any length.
+ * @param rows  One text per column.
  */
-export function table(columns: readonly Column[], rows: readonly (readonly string[])[]): string[] {
+export function table(
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  width = Number.POSITIVE_INFINITY,
+): string[] {
   const lines = [columns.map((column) => column.heading), ...rows];
   const widths = columns.map((_, k) => Math.max(...lines.map((row) => [...(row[k] ?? "")].length)));
+  const others = widths.slice(1).reduce((sum, wide) => sum + wide + 2, 2);
+  const first = Math.min(widths[0] ?? 0, Math.max(LEAST_NAME, width - others));
   return lines.map((row) => {
     const cells = columns.map(({ align }, k) => {
-      const cell = row[k] ?? "";
-      const space = " ".repeat((widths[k] ?? 0) - [...cell].length);
+      const cell = k === 0 ? cut(row[k] ?? "", first) : (row[k] ?? "");
+      const space = " ".repeat((k === 0 ? first : (widths[k] ?? 0)) - [...cell].length);
       return align === "right" ? space + cell : cell + space;
     });
     return `  ${cells.join("  ")}`.trimEnd();

@@ -1,6 +1,6 @@
 import { formatDate, formatDays, formatPercent } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
-import { cut, table } from "./page.ts";
+import { table } from "./page.ts";
 
 const SHOWN = 8;
 
@@ -14,18 +14,18 @@ export function targetLines(forecast: Forecast, width: number): string[] {
     { heading: "", align: "left" },
     { heading: "target", align: "left" },
     { heading: "met in", align: "right" },
-    { heading: "by then, committed level", align: "left" },
+    { heading: "committed to", align: "left" },
   ] as const;
   const cells = rows
     .slice(0, SHOWN)
     .map(({ name, target, finishDates }) => [
-      cut(name, width - 52),
+      name,
       formatDate(target.date, "short"),
       formatPercent(target.chance),
       formatDate(finishDates.committed, "short"),
     ]);
   const more = rows.length > SHOWN ? [`  and ${rows.length - SHOWN} more, more certain than these`] : [];
-  return ["Targets, least certain first", ...table(columns, cells), ...more];
+  return ["Targets, least certain first", ...table(columns, cells, width), ...more];
 }
 
 /** The spans the plan watches, in calendar days. */
@@ -39,10 +39,10 @@ export function intervalLines(forecast: Forecast, width: number): string[] {
   ] as const;
   const days = (value: number) => formatDays(value, "");
   const cells = forecast.intervals.map(({ name, p10, p50, p90, atMost, chance }) => [
-    cut(name, width - 44),
+    name,
     days(p50),
     `${days(p10)} to ${days(p90)}`,
     atMost === undefined || chance === undefined ? "" : `at most ${days(atMost)}: ${formatPercent(chance)}`,
   ]);
-  return ["Spans, in calendar days", ...table(columns, cells)];
+  return ["Spans, in calendar days", ...table(columns, cells, width)];
 }
