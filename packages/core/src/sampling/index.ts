@@ -1,4 +1,6 @@
 export { asWrittenValue } from "./asWrittenValue.ts";
+export { factorCorrelation } from "./dependence/factorCorrelation.ts";
+export { type NearestCorrelation, nearestCorrelation } from "./dependence/nearestCorrelation.ts";
 export { normalCdf } from "./dependence/normalCdf.ts";
 export { normalScore } from "./dependence/normalScore.ts";
 export type { Design } from "./design.ts";
