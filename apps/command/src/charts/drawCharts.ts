@@ -1,6 +1,40 @@
+import { join } from "node:path";
+import { type Chart, costCurve, figureSvg, finishCurve } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
+import { JSDOM } from "jsdom";
+import { callProblem } from "../call/callProblem.ts";
+import { writeWhole } from "../files/writeWhole.ts";
+import { printNote, printProblems } from "../output.ts";
 
-/** Stand-in until the charts are exported. */
-export async function drawCharts(_forecast: Forecast, _folder: string): Promise<boolean> {
+/** File name without `.svg`, and what is drawn, in reading order. */
+const CHARTS: readonly [name: string, chart: Chart][] = [
+  ["finish-curve", finishCurve],
+  ["cost-curve", costCurve],
+];
+
+/**
+ * Draws every chart of a forecast into a folder as SVG files, each written whole, and lists them on standard
+ * error.
+ *
+ * @returns false when one could not be written, after saying so
+ */
+export function drawCharts(forecast: Forecast, folder: string): boolean {
+  const { document } = new JSDOM("").window;
+  // All are drawn before the first is written: a chart that fails leaves no half set behind.
+  const files = CHARTS.map(([name, chart]) => ({
+    path: join(folder, `${name}.svg`),
+    text: figureSvg(chart(forecast, { document })),
+  }));
+  for (const { path, text } of files) {
+    try {
+      writeWhole(path, text, true);
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      const rule = `It could not be written (${reason}).`;
+      printProblems([callProblem("unwritable", path, rule, "Name a folder that may be written to.")]);
+      return false;
+    }
+  }
+  printNote(`Wrote ${files.map(({ path }) => path).join(", ")}.`);
   return true;
 }
