@@ -1,0 +1,12 @@
+// Defines every element of the page.
+import "./leewayAnswer.ts";
+import "./leewayBar.ts";
+import "./leewayCommitment.ts";
+import "./leewayFigure.ts";
+import "./leewayOutline.ts";
+import "./leewayPage.ts";
+import "./leewayPlanText.ts";
+import "./leewayRegister.ts";
+import "./leewayStamp.ts";
+import "./leewayTasks.ts";
+import "./leewayTornado.ts";

@@ -1,0 +1,69 @@
+import { formatDate } from "@leeway/charts";
+import { html, nothing } from "lit";
+import { type NotebookState, type Progress, staleWords } from "../store/state.ts";
+import { committedLevel, committedSum } from "../words/answerWords.ts";
+import { send } from "./events.ts";
+import { PageElement } from "./pageElement.ts";
+
+/**
+ * The line that stays at the top: the answer in one line once the sentence has scrolled away, how far a
+ * computation is, undo and redo.
+ */
+export class LeewayBar extends PageElement {
+  static override properties = { state: { attribute: false }, compact: { type: Boolean } };
+  state: NotebookState | undefined;
+  /** The sentence is out of sight: show the line. */
+  compact = false;
+
+  protected override render() {
+    const { state } = this;
+    if (state === undefined) return nothing;
+    const forecast = state.answer?.forecast;
+    const was = state.previous;
+    return html`<div class="bar">
+      <p class="bar-answer ${this.compact ? "" : "away"}" aria-hidden=${this.compact ? nothing : "true"}>
+        ${
+          forecast === undefined
+            ? nothing
+            : html`<strong class="date">${formatDate(forecast.committed.date)}</strong>
+              <span class="amid">and</span> <strong>${committedSum(forecast)}</strong>
+              <span class="quiet">at ${committedLevel(forecast)}</span>
+              ${
+                staleWords(state) === undefined
+                  ? was === undefined
+                    ? nothing
+                    : html`<span class="quiet was">was ${formatDate(was.committed.date)}, ${committedSum(was)}</span>`
+                  : html`<span class="stale-mark">not up to date</span>`
+              }`
+        }
+      </p>
+      ${this.#progress(state)}
+      <div class="bar-actions">
+        <button type="button" ?disabled=${!state.canUndo && state.pending.size === 0}
+          @click=${() => send(this, "plan-undo", undefined)}>Undo</button>
+        <button type="button" ?disabled=${!state.canRedo}
+          @click=${() => send(this, "plan-redo", undefined)}>Redo</button>
+      </div>
+    </div>`;
+  }
+
+  #progress(state: NotebookState) {
+    const { progress } = state;
+    if (progress !== undefined) {
+      return html`<div class="bar-progress">
+        <progress aria-label="Computing the answer" max="1" .value=${share(progress)}></progress>
+        <button type="button" @click=${() => send(this, "run-stop", undefined)}>Stop</button>
+      </div>`;
+    }
+    if (!state.stopped && state.failure === undefined) return nothing;
+    return html`<div class="bar-progress">
+      <button type="button" @click=${() => send(this, "run-resume", undefined)}>Compute</button>
+    </div>`;
+  }
+}
+
+function share(progress: Progress): number {
+  return progress.total === 0 ? 0 : progress.done / progress.total;
+}
+
+customElements.define("leeway-bar", LeewayBar);

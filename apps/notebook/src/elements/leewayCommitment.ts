@@ -1,0 +1,179 @@
+import { formatDate, formatDays, formatMoney, formatPercent, roundToLimits } from "@leeway/charts";
+import type { Forecast, Plan } from "@leeway/core";
+import { html, nothing } from "lit";
+import type { Edit } from "../plan/edit.ts";
+import { readNumber } from "../plan/readNumber.ts";
+import { readStated } from "../plan/stated.ts";
+import type { Pending } from "../store/state.ts";
+import { roundMoney } from "../words/answerWords.ts";
+import { send } from "./events.ts";
+import { field } from "./field.ts";
+import { fieldMessage } from "./fieldMessage.ts";
+import { PageElement } from "./pageElement.ts";
+
+type Reading = { value: unknown } | { words: string };
+
+interface Asked {
+  key: "confidence" | "finishBy" | "budget";
+  label: string;
+  unit: string;
+  committed: string;
+  kind: "number" | "date";
+  read: (text: string) => Reading;
+}
+
+/** The level committed to, the date asked for, the money available; and what each level would mean. */
+export class LeewayCommitment extends PageElement {
+  static override properties = {
+    plan: { attribute: false },
+    text: { attribute: false },
+    forecast: { attribute: false },
+    pending: { attribute: false },
+    readonly: { type: Boolean },
+    fading: { type: Boolean },
+  };
+  plan: Plan | undefined;
+  text = "";
+  forecast: Forecast | undefined;
+  pending: ReadonlyMap<string, Pending> = new Map();
+  readonly = false;
+  fading = false;
+
+  protected override render() {
+    const { plan } = this;
+    if (plan === undefined) return nothing;
+    return html`<div class="cell">
+      <div class="states">${asked(plan).map((one) => this.#field(one))}</div>
+      <div class="follows ${this.fading ? "settling" : ""}">
+        ${this.forecast === undefined ? html`<p class="quiet">Not computed yet.</p>` : levels(this.forecast)}
+      </div>
+    </div>`;
+  }
+
+  #field(one: Asked) {
+    const path = `commitment.${one.key}`;
+    const message = `message-${one.key}`;
+    const waiting = this.pending.get(path);
+    return html`<div class="line">
+      <span class="line-label" aria-hidden="true">${one.label}</span>
+      ${field({
+        label: `${one.label}, ${one.unit}`,
+        committed: one.committed,
+        shown: waiting?.cells.value,
+        message: waiting === undefined ? undefined : message,
+        kind: one.kind,
+        readonly: this.readonly,
+        commit: (text) => this.#commit(path, text, one.read),
+        drop: () => send(this, "plan-drop", { field: path }),
+      })}
+      <span class="line-unit" aria-hidden="true">${one.kind === "date" ? "" : one.unit}</span>
+      ${fieldMessage(message, waiting)}
+    </div>`;
+  }
+
+  #commit(path: string, text: string, read: Asked["read"]): void {
+    const cells = { value: text };
+    const result = read(text);
+    if ("words" in result) {
+      send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
+      return;
+    }
+    const stated = readStated(this.text);
+    const edits: Edit[] =
+      stated.at("commitment") === undefined && result.value !== undefined
+        ? [{ path: "commitment", value: { [path.slice("commitment.".length)]: result.value } }]
+        : [{ path, value: result.value }];
+    send(this, "plan-edit", { field: path, cells, edits });
+  }
+}
+
+function asked(plan: Plan): Asked[] {
+  const { confidence, finishBy, budget } = plan.commitment;
+  return [
+    {
+      key: "confidence",
+      label: "Level committed to",
+      unit: "per cent of futures",
+      committed: String(Number((confidence * 100).toPrecision(6))),
+      kind: "number",
+      read: (text) => {
+        const entry = readNumber(text.replace(/\s*%$/, ""), "a percentage between 1 and 99", "80");
+        if ("words" in entry) return entry;
+        if (entry.value < 1 || entry.value > 99) {
+          return { words: "A level lies between 1 and 99 per cent. No date is certain. Write 80, or 65." };
+        }
+        return { value: Number((entry.value / 100).toPrecision(12)) };
+      },
+    },
+    {
+      key: "finishBy",
+      label: "Date asked for",
+      unit: "a date",
+      committed: finishBy ?? "",
+      kind: "date",
+      read: (text) => ({ value: text === "" ? undefined : text }),
+    },
+    {
+      key: "budget",
+      label: "Money available",
+      unit: plan.currency,
+      committed: budget === undefined ? "" : String(budget),
+      kind: "number",
+      read: (text) =>
+        text.trim() === "" ? { value: undefined } : readNumber(text, `a sum in ${plan.currency}`, "640000"),
+    },
+  ];
+}
+
+/** The levels shown beside the one committed to. */
+const neighbours = [0.5, 0.65, 0.8, 0.9, 0.95];
+
+function levels(forecast: Forecast) {
+  const { currency } = forecast.plan;
+  const level = forecast.committed.confidence;
+  const shown = forecast.finish.percentiles.filter(
+    ({ p }) => p === level || neighbours.some((one) => Math.abs(one - p) < 1e-9),
+  );
+  const { contingency } = forecast;
+  return html`<table class="levels">
+      <caption>What each level would mean, with the 95 % limits that ${forecast.iterations} futures leave</caption>
+      <thead>
+        <tr>
+          <th scope="col" class="number">Futures that keep it</th>
+          <th scope="col" class="number">Finish by</th>
+          <th scope="col" class="number">between</th>
+          <th scope="col" class="number">Cost at most, ${currency}</th>
+          <th scope="col" class="number">between</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${shown.map((finish) => {
+          const cost = forecast.cost.percentiles.find(({ p }) => Math.abs(p - finish.p) < 1e-9);
+          const say = (value: number): string =>
+            cost === undefined ? "" : formatMoney(roundToLimits(value, cost.low, cost.high), "");
+          return html`<tr class=${finish.p === level ? "committed" : ""}>
+            <th scope="row" class="number">${formatPercent(finish.p)}${finish.p === level ? html`<span class="unseen">, committed</span>` : nothing}</th>
+            <td class="number">${formatDate(finish.date)}</td>
+            <td class="number quiet">${
+              finish.lowDate === finish.highDate
+                ? "that day"
+                : `${formatDate(finish.lowDate, "shortest")} – ${formatDate(finish.highDate, "shortest")}`
+            }</td>
+            <td class="number">${cost === undefined ? "" : say(cost.value)}</td>
+            <td class="number quiet">${cost === undefined ? "" : `${limit(cost.low)} – ${limit(cost.high)}`}</td>
+          </tr>`;
+        })}
+      </tbody>
+    </table>
+    <p class="note">
+      Contingency at ${formatPercent(level)}: ${formatDays(contingency.workingDays)}
+      (${formatDays(contingency.calendarDays, "calendar day")}) and
+      ${formatMoney(roundMoney(contingency.money, forecast), currency)} over the plan as written.
+    </p>`;
+}
+
+function limit(value: number): string {
+  return formatMoney(Math.round(value / 100) * 100, "");
+}
+
+customElements.define("leeway-commitment", LeewayCommitment);

@@ -1,0 +1,86 @@
+import { type Chart, type Figure, figureSvg, renderFigure, type Theme } from "@leeway/charts";
+import type { Forecast } from "@leeway/core";
+import { html, nothing } from "lit";
+import { drawQueue } from "./drawQueue.ts";
+import { PageElement } from "./pageElement.ts";
+import { saveText } from "./saveText.ts";
+
+/** Widths are rounded to this many px, so that a window being dragged does not redraw every frame. */
+const widthStep = 20;
+
+/** One chart of a forecast, drawn to the width it is given and redrawn when forecast, theme or width change. */
+export class LeewayFigure extends PageElement {
+  static override properties = {
+    chart: { attribute: false },
+    forecast: { attribute: false },
+    theme: { type: String },
+    width: { state: true },
+    figure: { state: true },
+  };
+  chart: Chart | undefined;
+  forecast: Forecast | undefined;
+  theme: Theme = "light";
+  width = 0;
+  figure: Figure | undefined;
+  #observer: ResizeObserver | undefined;
+  #drawnFor: readonly unknown[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#observer = new ResizeObserver(() => this.#measure());
+    this.#observer.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#observer?.disconnect();
+    drawQueue.remove(this);
+  }
+
+  #measure(): void {
+    const room = Math.floor(this.clientWidth / widthStep) * widthStep;
+    if (room > 0) this.width = Math.max(320, Math.min(1600, room));
+  }
+
+  protected override render() {
+    return html`<div class="figure-place"></div>
+      ${
+        this.figure === undefined
+          ? nothing
+          : html`<button type="button" class="save" @click=${this.#save}>
+              Save as SVG<span class="unseen">: ${this.figure.title}</span>
+            </button>`
+      }`;
+  }
+
+  protected override updated(): void {
+    const { chart, forecast, width, theme } = this;
+    if (chart === undefined || forecast === undefined || width === 0) return;
+    const wanted = [chart, forecast, width, theme];
+    if (wanted.every((part, at) => part === this.#drawnFor[at])) return;
+    drawQueue.add(this, () => {
+      const place = this.querySelector(".figure-place");
+      if (place === null) return;
+      this.#drawnFor = wanted;
+      const figure = chart(forecast, { document, width, theme });
+      const open = place.querySelector("details")?.open ?? false;
+      const drawn = renderFigure(figure, document);
+      const details = drawn.querySelector("details");
+      if (details !== null) details.open = open;
+      place.replaceChildren(drawn);
+      this.figure = figure;
+    });
+  }
+
+  #save = (): void => {
+    if (this.figure !== undefined)
+      saveText(figureSvg(this.figure), "image/svg+xml", fileName(this.figure.title));
+  };
+}
+
+function fileName(title: string): string {
+  const words = title.toLowerCase().match(/[a-z0-9]+/g) ?? ["figure"];
+  return `${words.slice(0, 8).join("-")}.svg`;
+}
+
+customElements.define("leeway-figure", LeewayFigure);

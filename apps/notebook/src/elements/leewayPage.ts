@@ -1,0 +1,190 @@
+import { costCurve, driversBars, fiftyFutures, finishCurve, type Theme } from "@leeway/charts";
+import { html, nothing, type PropertyValues } from "lit";
+import { type NotebookState, staleWords } from "../store/state.ts";
+import type { Store } from "../store/store.ts";
+import { announcement } from "../words/answerWords.ts";
+import { listen } from "./events.ts";
+import { inView } from "./inView.ts";
+import type { OutlineEntry } from "./leewayOutline.ts";
+import { PageElement } from "./pageElement.ts";
+import { undoKeys } from "./undoKeys.ts";
+
+/** The page: hands the store's state to its sections and their events back to the store. */
+export class LeewayPage extends PageElement {
+  static override properties = {
+    store: { attribute: false },
+    state: { state: true },
+    theme: { state: true },
+    current: { state: true },
+    compact: { state: true },
+  };
+  store: Store | undefined;
+  state: NotebookState | undefined;
+  theme: Theme = "light";
+  current = "answer";
+  compact = false;
+  #end: (() => void)[] = [];
+  #said: string | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const dark = matchMedia("(prefers-color-scheme: dark)");
+    const follow = (): void => {
+      this.theme = dark.matches ? "dark" : "light";
+    };
+    follow();
+    dark.addEventListener("change", follow);
+    this.#end.push(() => dark.removeEventListener("change", follow));
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const end of this.#end.splice(0)) end();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("store")) this.#attach();
+  }
+
+  #attach(): void {
+    const { store } = this;
+    if (store === undefined) return;
+    this.state = store.state;
+    this.#end.push(
+      store.subscribe(() => {
+        this.state = store.state;
+      }),
+      undoKeys(document, { undo: store.undo, redo: store.redo }),
+    );
+    listen(this, "plan-edit", ({ field, cells, edits }) => store.edit(field, cells, edits));
+    listen(this, "plan-refuse", ({ field, pending }) => store.refuse(field, pending));
+    listen(this, "plan-drop", ({ field }) => store.drop(field));
+    listen(this, "plan-text", ({ text }) => store.setText(text));
+    listen(this, "plan-undo", () => store.undo());
+    listen(this, "plan-redo", () => store.redo());
+    listen(this, "run-stop", () => store.stop());
+    listen(this, "run-resume", () => store.resume());
+    listen(this, "tornado-stop", () => store.stopTornado());
+    listen(this, "tornado-start", () => store.startTornado());
+  }
+
+  protected override firstUpdated(): void {
+    this.#end.push(
+      inView(this.querySelectorAll("section[id]"), (id) => {
+        this.current = id;
+      }),
+    );
+    const answer = this.querySelector("leeway-answer");
+    if (answer === null) return;
+    const seen = new IntersectionObserver(
+      ([entry]) => {
+        this.compact = entry !== undefined && !entry.isIntersecting && entry.boundingClientRect.top < 0;
+      },
+      { rootMargin: "-40px 0px 0px 0px" },
+    );
+    seen.observe(answer);
+    this.#end.push(() => seen.disconnect());
+  }
+
+  protected override render() {
+    const { state, theme } = this;
+    if (state === undefined) return nothing;
+    const forecast = state.answer?.forecast;
+    const errors = state.problems.some((problem) => problem.severity === "error");
+    const fading = state.progress !== undefined && state.answer?.text !== state.text;
+    const title = state.plan?.title ?? "A plan";
+    return html`
+      <a class="skip" href="#work">Skip to the work</a>
+      <leeway-outline .entries=${outline(state)} current=${this.current}></leeway-outline>
+      <div class="report">
+        <leeway-bar .state=${state} ?compact=${this.compact}></leeway-bar>
+        <main>
+          <section id="answer" aria-labelledby="title">
+            <h1 id="title" dir="auto">${title}</h1>
+            <leeway-answer .state=${state}></leeway-answer>
+          </section>
+          <section id="futures" aria-labelledby="futures-title">
+            <h2 id="futures-title">Futures</h2>
+            <div class="figures two ${fading ? "settling" : ""}">
+              <leeway-figure .chart=${finishCurve} .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure .chart=${costCurve} .forecast=${forecast} theme=${theme}></leeway-figure>
+            </div>
+            <div class="figures ${fading ? "settling" : ""}">
+              <leeway-figure .chart=${fiftyFutures} .forecast=${forecast} theme=${theme}></leeway-figure>
+            </div>
+          </section>
+          <section id="drivers" aria-labelledby="drivers-title">
+            <h2 id="drivers-title">What drives it</h2>
+            <div class="figures ${fading ? "settling" : ""}">
+              <leeway-figure .chart=${driversBars} .forecast=${forecast} theme=${theme}></leeway-figure>
+            </div>
+            <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>
+          </section>
+          ${this.#section("work", "Work", "Working days unless a row says otherwise. Low, likely and high as the plan bounds them.", errors)}
+          ${this.#section("register", "Register", "What may happen and what the plan counts on. A ticked response is paid for, and its effect counts.", errors)}
+          ${this.#section("commitment", "Commitment", "", errors)}
+          <section id="text" aria-labelledby="text-title">
+            <h2 id="text-title">Plan text</h2>
+            <leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>
+          </section>
+        </main>
+        <footer>
+          <h2>Run stamp</h2>
+          <leeway-stamp .forecast=${forecast}></leeway-stamp>
+        </footer>
+      </div>
+      <p class="unseen" role="status" id="announcement">${this.#announce(state)}</p>
+    `;
+  }
+
+  #section(id: "work" | "register" | "commitment", title: string, note: string, errors: boolean) {
+    const { state } = this;
+    if (state === undefined) return nothing;
+    const forecast = state.answer?.forecast;
+    const fading = state.progress !== undefined && state.answer?.text !== state.text;
+    const body = {
+      work: () => html`<leeway-tasks .plan=${state.plan} .text=${state.text} .forecast=${forecast}
+        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>`,
+      register: () => html`<leeway-register .plan=${state.plan} .text=${state.text} .forecast=${forecast}
+        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-register>`,
+      commitment: () => html`<leeway-commitment .plan=${state.plan} .text=${state.text} .forecast=${forecast}
+        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-commitment>`,
+    }[id];
+    return html`<section id=${id} aria-labelledby="${id}-title">
+      <h2 id="${id}-title">${title}</h2>
+      ${note === "" ? nothing : html`<p class="note">${note}</p>`}
+      ${errors ? html`<p class="stale-mark">The plan text has problems to put right first; this shows the last plan that could be read.</p>` : nothing}
+      ${body()}
+    </section>`;
+  }
+
+  /** Only a settled answer, or the reason there is none, is worth interrupting a reader for. */
+  #announce(state: NotebookState): string {
+    const stale = staleWords(state);
+    if (stale !== undefined) this.#said = stale;
+    else if (state.answer?.stage === "full" && state.answer.text === state.text) {
+      this.#said = announcement(state.answer.forecast, state.previous);
+    }
+    return this.#said ?? "";
+  }
+}
+
+function outline(state: NotebookState): OutlineEntry[] {
+  const waiting = (...starts: string[]): number =>
+    [...state.pending.keys()].filter((path) => starts.some((start) => path.startsWith(start))).length;
+  return [
+    { id: "answer", name: "Answer", waiting: 0 },
+    { id: "futures", name: "Futures", waiting: 0 },
+    { id: "drivers", name: "Drivers", waiting: 0 },
+    { id: "work", name: "Work", waiting: waiting("tasks") },
+    { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
+    { id: "commitment", name: "Commitment", waiting: waiting("commitment") },
+    {
+      id: "text",
+      name: "Plan text",
+      waiting: state.problems.filter((problem) => problem.severity === "error").length,
+    },
+  ];
+}
+
+customElements.define("leeway-page", LeewayPage);

@@ -1,0 +1,100 @@
+import type { Problem } from "@leeway/core";
+import { html, nothing } from "lit";
+import { send } from "./events.ts";
+import { PageElement } from "./pageElement.ts";
+
+/** How long the reader pauses before what was typed is taken as the plan, in ms. */
+const pause = 700;
+
+/** The document itself, and what is wrong with it, by line. */
+export class LeewayPlanText extends PageElement {
+  static override properties = { text: { attribute: false }, problems: { attribute: false } };
+  text = "";
+  problems: readonly Problem[] = [];
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#timer);
+  }
+
+  protected override render() {
+    return html`<div class="cell">
+      <div class="follows plan-text">
+        <label for="plan-text">The plan as a document. A change is taken over when you pause.</label>
+        <textarea
+          id="plan-text"
+          rows="28"
+          spellcheck="false"
+          autocomplete="off"
+          wrap="off"
+          aria-describedby="plan-problems"
+          .value=${this.text}
+          @input=${this.#later}
+          @change=${this.#now}
+        ></textarea>
+      </div>
+      <div class="states" id="plan-problems">${this.#problems()}</div>
+    </div>`;
+  }
+
+  #problems() {
+    if (this.problems.length === 0) return html`<p class="quiet">Nothing to put right.</p>`;
+    const errors = this.problems.filter((problem) => problem.severity === "error");
+    const warnings = this.problems.filter((problem) => problem.severity === "warning");
+    return html`${this.#list("To put right", errors)} ${this.#list("Worth a look", warnings)}`;
+  }
+
+  #list(title: string, problems: readonly Problem[]) {
+    if (problems.length === 0) return nothing;
+    return html`<h3>${title}</h3>
+      <ul class="problems">
+        ${problems.map(
+          (problem) => html`<li class=${problem.severity}>
+            ${
+              problem.line === undefined
+                ? nothing
+                : html`<button type="button" class="line-button" @click=${() => this.#show(problem.line ?? 1)}>
+                    line ${problem.line}
+                  </button>`
+            }
+            <code>${problem.path}</code>
+            ${problem.received === "" ? nothing : html`<span class="received">${problem.received}:</span>`}
+            ${problem.rule} ${problem.remedy}
+          </li>`,
+        )}
+      </ul>`;
+  }
+
+  #area(): HTMLTextAreaElement | undefined {
+    return this.querySelector("textarea") ?? undefined;
+  }
+
+  #later = (): void => {
+    clearTimeout(this.#timer);
+    const area = this.#area();
+    if (area !== undefined) area.dataset.typing = "true";
+    this.#timer = setTimeout(this.#now, pause);
+  };
+
+  #now = (): void => {
+    clearTimeout(this.#timer);
+    const area = this.#area();
+    if (area !== undefined) area.dataset.typing = "false";
+    const text = area?.value;
+    if (text !== undefined && text !== this.text) send(this, "plan-text", { text });
+  };
+
+  /** Puts the caret on a line and selects it. */
+  #show(line: number): void {
+    const area = this.#area();
+    if (area === undefined) return;
+    const lines = area.value.split("\n");
+    const from = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
+    area.focus();
+    area.setSelectionRange(from, from + (lines[line - 1]?.length ?? 0));
+    area.scrollTop = (area.scrollHeight / lines.length) * Math.max(0, line - 6);
+  }
+}
+
+customElements.define("leeway-plan-text", LeewayPlanText);

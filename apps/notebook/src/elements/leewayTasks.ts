@@ -1,0 +1,175 @@
+import type { Forecast, Plan, Task } from "@leeway/core";
+import { html, nothing } from "lit";
+import { linksCell, readLinksCell } from "../plan/linksEntry.ts";
+import { readStated, type Stated } from "../plan/stated.ts";
+import { taskUnit } from "../plan/unitWords.ts";
+import type { Pending } from "../store/state.ts";
+import { calendarSpan, type TimeScale } from "../words/timeScale.ts";
+import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
+import { send } from "./events.ts";
+import { field } from "./field.ts";
+import { fieldMessage } from "./fieldMessage.ts";
+import { PageElement } from "./pageElement.ts";
+import { tableKeys } from "./tableKeys.ts";
+import { taskFollows, timeAxis } from "./taskFollows.ts";
+
+/** The work: what is stated about each task, and beside it when it finishes and how often it is critical. */
+export class LeewayTasks extends PageElement {
+  static override properties = {
+    plan: { attribute: false },
+    text: { attribute: false },
+    forecast: { attribute: false },
+    pending: { attribute: false },
+    readonly: { type: Boolean },
+    fading: { type: Boolean },
+  };
+  plan: Plan | undefined;
+  text = "";
+  forecast: Forecast | undefined;
+  pending: ReadonlyMap<string, Pending> = new Map();
+  /** The plan text cannot be read: nothing can be edited here until it can. */
+  readonly = false;
+  fading = false;
+
+  protected override render() {
+    const { plan, forecast } = this;
+    if (plan === undefined) return nothing;
+    const stated = readStated(this.text);
+    const known = new Set(plan.tasks.map((task) => task.id));
+    const scale = forecast === undefined ? undefined : calendarSpan(forecast);
+    let phase: string | undefined;
+    const names = new Map(plan.people.map((person) => [person.id, person.name]));
+    return html`<table class="stated work" role="table" @keydown=${tableKeys}>
+      <thead role="rowgroup">
+        <tr role="row">
+          <th role="columnheader" scope="col" class="name">Task</th>
+          <th role="columnheader" scope="col" class="number">Low</th>
+          <th role="columnheader" scope="col" class="number">Likely</th>
+          <th role="columnheader" scope="col" class="number">High</th>
+          <th role="columnheader" scope="col" class="after">Waits for, by</th>
+          <th role="columnheader" scope="col" class="span">${scale === undefined ? "When" : timeAxis(scale)}</th>
+          <th role="columnheader" scope="col" class="finish">Finishes, P10 to P90</th>
+          <th role="columnheader" scope="col" class="critical">Critical</th>
+        </tr>
+      </thead>
+      <tbody role="rowgroup" class=${this.fading ? "settling" : ""}>
+        ${plan.tasks.map((task, at) => {
+          const heads = task.phase !== phase && task.phase !== undefined;
+          phase = task.phase;
+          return html`${
+            heads
+              ? html`<tr role="row" class="phase">
+                  <th role="rowheader" scope="rowgroup" colspan="8">${task.phase}</th>
+                </tr>`
+              : nothing
+          }${this.#row(plan, task, at, stated, known, names, scale)}`;
+        })}
+      </tbody>
+    </table>`;
+  }
+
+  #row(
+    plan: Plan,
+    task: Task,
+    at: number,
+    stated: Stated,
+    known: ReadonlySet<string>,
+    names: ReadonlyMap<string, string>,
+    scale: TimeScale | undefined,
+  ) {
+    const path = `tasks[${at}]`;
+    const estimate = task.effort ?? task.duration;
+    const estimatePath = `${path}.${task.effort === undefined ? "duration" : "effort"}`;
+    const linksPath = `${path}.after`;
+    const namePath = `${path}.name`;
+    const unit = taskUnit(task);
+    const people = task.people.map((person) => names.get(person.id) ?? person.id).join(", ");
+    const inputs =
+      estimate === undefined
+        ? []
+        : estimateInputs({
+            host: this,
+            estimate,
+            path: estimatePath,
+            stated,
+            of: task.name,
+            unit,
+            pending: this.pending.get(estimatePath),
+            message: `message-${task.id}-estimate`,
+            row: at,
+            column: 1,
+            readonly: this.readonly || task.finished !== undefined,
+          });
+    const cells =
+      inputs.length > 0
+        ? inputs.map((input) => html`<td role="cell" class="number">${input}</td>`)
+        : html`<td role="cell" class="words" colspan="3">${
+            estimate === undefined
+              ? html`<span class="quiet">milestone</span>`
+              : outcomesWords(estimate, unit)
+          }</td>`;
+    const waits = [namePath, estimatePath, linksPath].some((field) => this.pending.has(field));
+    return html`<tr role="row" class="${waits ? "waits" : ""}" id="task-${task.id}">
+      <th role="rowheader" scope="row" class="name">${field({
+        label: `Name of task ${task.id}`,
+        committed: task.name,
+        shown: this.pending.get(namePath)?.cells.value,
+        message: this.pending.has(namePath) ? `message-${task.id}-name` : undefined,
+        row: at,
+        column: 0,
+        readonly: this.readonly,
+        commit: (text) => this.#commitName(namePath, stated, text),
+        drop: () => send(this, "plan-drop", { field: namePath }),
+      })}</th>
+      ${cells}
+      <td role="cell" class="after">
+        ${field({
+          label: `${task.name}: waits for these task ids`,
+          committed: linksCell(task.after),
+          shown: this.pending.get(linksPath)?.cells.value,
+          message: this.pending.has(linksPath) ? `message-${task.id}-after` : undefined,
+          row: at,
+          column: 4,
+          readonly: this.readonly,
+          commit: (text) => this.#commitLinks(linksPath, stated, text, known, task.id),
+          drop: () => send(this, "plan-drop", { field: linksPath }),
+        })}
+        <span class="by">${[estimate === undefined ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
+      </td>
+      ${taskFollows(task, plan, this.forecast, scale)}
+      ${
+        waits
+          ? html`<td role="cell" class="messages">
+              ${fieldMessage(`message-${task.id}-name`, this.pending.get(namePath))}
+              ${fieldMessage(`message-${task.id}-estimate`, this.pending.get(estimatePath))}
+              ${fieldMessage(`message-${task.id}-after`, this.pending.get(linksPath))}
+            </td>`
+          : nothing
+      }
+    </tr>`;
+  }
+
+  #commitName(path: string, stated: Stated, text: string): void {
+    const cells = { value: text };
+    if (text.trim() === "") {
+      const words = "A task needs a name. Write what is done, in a few words.";
+      send(this, "plan-refuse", { field: path, pending: { cells, words } });
+      return;
+    }
+    send(this, "plan-edit", {
+      field: path,
+      cells,
+      edits: [{ path: stated.written(path), value: text.trim() }],
+    });
+  }
+
+  #commitLinks(path: string, stated: Stated, text: string, known: ReadonlySet<string>, self: string): void {
+    const cells = { value: text };
+    const result = readLinksCell(text, stated.written(path), stated.at(path), known, self);
+    if ("words" in result)
+      send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
+    else send(this, "plan-edit", { field: path, cells, edits: result.edits });
+  }
+}
+
+customElements.define("leeway-tasks", LeewayTasks);

@@ -1,0 +1,48 @@
+import { type Theme, tornadoDays, tornadoMoney } from "@leeway/charts";
+import { html, nothing } from "lit";
+import type { NotebookState } from "../store/state.ts";
+import { send } from "./events.ts";
+import { PageElement } from "./pageElement.ts";
+
+/** What moves the committed date and sum most. It needs many re-runs, so it comes after the answer. */
+export class LeewayTornado extends PageElement {
+  static override properties = { state: { attribute: false }, theme: { type: String } };
+  state: NotebookState | undefined;
+  theme: Theme = "light";
+
+  protected override render() {
+    const { state } = this;
+    if (state === undefined) return nothing;
+    const { forecast } = state.tornado;
+    const older = forecast !== undefined && state.tornado.text !== state.text;
+    return html`<div class="tornado-status">${this.#status(state, older)}</div>
+      ${
+        forecast === undefined
+          ? nothing
+          : html`<div class="figures two ${older ? "settling" : ""}">
+              <leeway-figure .chart=${tornadoDays} .forecast=${forecast} .theme=${this.theme}></leeway-figure>
+              <leeway-figure .chart=${tornadoMoney} .forecast=${forecast} .theme=${this.theme}></leeway-figure>
+            </div>`
+      }`;
+  }
+
+  #status(state: NotebookState, older: boolean) {
+    const { progress, stopped, forecast } = state.tornado;
+    if (progress !== undefined) {
+      const share = progress.total === 0 ? 0 : progress.done / progress.total;
+      return html`<label>Re-running the plan once for each item
+          <progress max="1" .value=${share}></progress></label>
+        <span class="figure-number">${Math.floor(share * 100)} %</span>
+        <button type="button" @click=${() => send(this, "tornado-stop", undefined)}>Stop re-running</button>`;
+    }
+    if (forecast !== undefined && !older) return nothing;
+    const words = older
+      ? "What moves it most belongs to the answer before your last change."
+      : "What moves the answer most takes one re-run for each item.";
+    if (!stopped) return html`<span class="quiet">${older ? words : "Follows after the answer."}</span>`;
+    return html`<span class="quiet">${words}</span>
+      <button type="button" @click=${() => send(this, "tornado-start", undefined)}>Work it out</button>`;
+  }
+}
+
+customElements.define("leeway-tornado", LeewayTornado);

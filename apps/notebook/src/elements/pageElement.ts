@@ -1,0 +1,11 @@
+import { LitElement } from "lit";
+
+/**
+ * The base of every element here: it renders into the page itself, not into a shadow root. One style sheet
+ * then sets the whole report, labels and descriptions may refer across elements, and print is plain.
+ */
+export class PageElement extends LitElement {
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+}

@@ -1,0 +1,51 @@
+import type { Link } from "@leeway/core";
+import type { Edit } from "./edit.ts";
+
+/** The ids a task waits for, as its cell shows them. */
+export function linksCell(after: readonly Link[]): string {
+  return after.map((link) => link.task).join(", ");
+}
+
+/**
+ * The edit that makes a task wait for the ids in the cell. A link that says more than an id (its kind, a lag)
+ * is kept as it stands while its id stays.
+ *
+ * @param stated  What stands at `path` now: an id, a link, or a list of them.
+ * @param known  Every task id of the plan.
+ * @param self  The task itself.
+ */
+export function readLinksCell(
+  cell: string,
+  path: string,
+  stated: unknown,
+  known: ReadonlySet<string>,
+  self: string,
+): { edits: Edit[] } | { words: string } {
+  const ids = cell.split(/[\s,;]+/).filter((part) => part !== "");
+  for (const id of ids) {
+    if (id === self) return { words: `“${id}” is this task itself. A task cannot wait for itself.` };
+    if (!known.has(id)) {
+      const like = closest(id, known);
+      return { words: `No task has the id “${id}”.${like === undefined ? "" : ` Did you mean “${like}”?`}` };
+    }
+  }
+  const before = stated === undefined ? [] : Array.isArray(stated) ? stated : [stated];
+  if (before.map(linkedTask).join() === ids.join()) return { edits: [] };
+  const value: unknown[] = [];
+  for (const id of new Set(ids)) {
+    const kept = before.filter((link) => linkedTask(link) === id);
+    value.push(...(kept.length > 0 ? kept : [id]));
+  }
+  return { edits: [{ path, value: value.length === 0 ? undefined : value }] };
+}
+
+function linkedTask(link: unknown): unknown {
+  return typeof link === "object" && link !== null && "task" in link ? link.task : link;
+}
+
+/** The known id that starts the same way, the shortest first. */
+function closest(id: string, known: ReadonlySet<string>): string | undefined {
+  const start = id.toLowerCase().slice(0, 2);
+  const alike = [...known].filter((other) => other.startsWith(start));
+  return alike.sort((a, b) => a.length - b.length || (a < b ? -1 : 1))[0];
+}

@@ -1,0 +1,79 @@
+import type { Forecast, Plan, Problem } from "@leeway/core";
+import type { Stage } from "../worker/messages.ts";
+
+/** An answer and the text it answers. */
+export interface Answer {
+  forecast: Forecast;
+  /** `first`: from few futures, the full answer is on its way. */
+  stage: "first" | "full";
+  text: string;
+}
+
+/** How far a computation is. `total` 0: not known yet. */
+export interface Progress {
+  stage: Stage;
+  done: number;
+  total: number;
+}
+
+/** An entry that could not become part of the plan: what its cells show, and why, in words. */
+export interface Pending {
+  /** Text by cell of the field: `low`, `likely`, `high`, or `value` where there is one cell. */
+  cells: Readonly<Record<string, string>>;
+  words: string;
+}
+
+export interface TornadoState {
+  /** The forecast the bars belong to. */
+  forecast?: Forecast;
+  text?: string;
+  progress?: Progress;
+  /** The reader stopped it: it starts again only when asked. */
+  stopped: boolean;
+}
+
+/** All the page shows. Every change makes a new object; parts that did not change keep their identity. */
+export interface NotebookState {
+  /** The plan document: the one source of truth. */
+  readonly text: string;
+  /** The last text that could be read, read. */
+  readonly plan: Plan | undefined;
+  /** What reading `text`, or computing it, found. */
+  readonly problems: readonly Problem[];
+  /** Entries that wait to be put right, by the path of their field. */
+  readonly pending: ReadonlyMap<string, Pending>;
+  /** The last good answer. */
+  readonly answer: Answer | undefined;
+  /** The full answer before the latest change. */
+  readonly previous: Forecast | undefined;
+  readonly progress: Progress | undefined;
+  /** The reader stopped the computation of this text. */
+  readonly stopped: boolean;
+  /** The computation broke, in words. */
+  readonly failure: string | undefined;
+  readonly tornado: TornadoState;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+}
+
+/** Why the answer shown is not the answer to what is stated now, in words; undefined when it is. */
+export function staleWords(state: NotebookState): string | undefined {
+  const errors = state.problems.filter((problem) => problem.severity === "error").length;
+  if (errors > 0) {
+    return `This is the last good answer. The plan text has ${count(errors, "problem")} to put right.`;
+  }
+  if (state.pending.size > 0) {
+    return `This answer leaves out ${count(state.pending.size, "entry", "entries")} that ${state.pending.size === 1 ? "waits" : "wait"} to be put right.`;
+  }
+  if (state.failure !== undefined) return `This is the last good answer. ${state.failure}`;
+  if (state.stopped) {
+    return state.answer?.text === state.text
+      ? `You stopped the computation early: this answer comes from ${state.answer.forecast.iterations} futures.`
+      : "You stopped the computation: this is the answer before your last change.";
+  }
+  return undefined;
+}
+
+function count(n: number, one: string, many = `${one}s`): string {
+  return `${n} ${n === 1 ? one : many}`;
+}

@@ -1,0 +1,41 @@
+import { formatDate, formatDays, formatMoney, formatPercent, roundToLimits } from "@leeway/charts";
+import type { Forecast } from "@leeway/core";
+
+/** The committed sum, with no more digits than its sampling limits support. */
+export function committedSum(forecast: Forecast): string {
+  const { cost, costLow, costHigh } = forecast.committed;
+  return formatMoney(roundToLimits(cost, costLow, costHigh), forecast.plan.currency);
+}
+
+/** The level committed to: "80 %". */
+export function committedLevel(forecast: Forecast): string {
+  return formatPercent(forecast.committed.confidence);
+}
+
+/** The largest additions to the finish that the one-line reason names. */
+const named = 4;
+
+/** Why the committed date is later than the plan as written, in one line. */
+export function reasonWords(forecast: Forecast): string {
+  const { contingency, drivers, plan } = forecast;
+  const largest = [...drivers].sort((a, b) => b.days - a.days || (a.id < b.id ? -1 : 1)).slice(0, named);
+  const parts = largest
+    .filter((driver) => driver.days >= 0.05)
+    .map((driver, at) => `${driver.name} ${formatDays(driver.days, at === 0 ? "day" : "")}`);
+  const room = `${formatDays(contingency.workingDays)} and ${formatMoney(roundMoney(contingency.money, forecast), plan.currency)} of contingency over the plan as written.`;
+  if (parts.length === 0) return room;
+  return `${room} On average the most comes from ${parts.join(", ")}.`;
+}
+
+/** A difference of money to the digits that the committed sum's limits support. */
+export function roundMoney(value: number, forecast: Forecast): number {
+  const half = (forecast.committed.costHigh - forecast.committed.costLow) / 2;
+  return roundToLimits(value, value - half, value + half);
+}
+
+/** A sentence for the reader who cannot see the page change. */
+export function announcement(forecast: Forecast, previous: Forecast | undefined): string {
+  const now = `New answer at ${committedLevel(forecast)}: ${formatDate(forecast.committed.date)} and ${committedSum(forecast)}.`;
+  if (previous === undefined) return now;
+  return `${now} It was ${formatDate(previous.committed.date)} and ${committedSum(previous)}.`;
+}

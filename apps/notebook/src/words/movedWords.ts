@@ -1,0 +1,19 @@
+import { formatMoney, isoToMs } from "@leeway/charts";
+import type { Forecast } from "@leeway/core";
+import { roundMoney } from "./answerWords.ts";
+
+/** What a change did to the committed date and sum: "7 calendar days later, EUR 3,100 more". */
+export function movedWords(now: Forecast, was: Forecast): string {
+  const days = Math.round((isoToMs(now.committed.date) - isoToMs(was.committed.date)) / 86_400_000);
+  const money = roundMoney(now.committed.cost - was.committed.cost, now);
+  const date =
+    days === 0
+      ? "the same date"
+      : `${Math.abs(days)} calendar ${Math.abs(days) === 1 ? "day" : "days"} ${days > 0 ? "later" : "earlier"}`;
+  if (now.plan.currency !== was.plan.currency) return date;
+  const sum =
+    money === 0
+      ? "the same sum"
+      : `${formatMoney(Math.abs(money), now.plan.currency)} ${money > 0 ? "more" : "less"}`;
+  return `${date}, ${sum}`;
+}
