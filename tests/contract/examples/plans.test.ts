@@ -1,9 +1,10 @@
 // The example plans are plans: they read without a word, they validate, and they are complete the way an approver
 // expects. Rules: the plan format (docs of this project) and common practice in project work (no source).
 import { readFileSync } from "node:fs";
-import { planFromData, readPlan } from "@leeway/core";
+import { type Estimate, forecast, planFromData, readPlan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
+import { forwardPass } from "./forwardPass.ts";
 import { examples, examplesEnding } from "./places.ts";
 
 const names = examplesEnding(".plan.yaml");
@@ -51,4 +52,36 @@ describe.each(names)("examples/%s", (name) => {
     expect(risks.length).toBeGreaterThan(0);
     expect(risks.flatMap(({ responses }) => responses).filter(({ adopted }) => adopted)).toEqual([]);
   });
+});
+
+/** The value as written of an estimate in these plans: fixed, or with a likely value. */
+function likely(estimate: Estimate | undefined): number {
+  if (estimate === undefined) return 0;
+  if (estimate.kind === "fixed") return estimate.value;
+  if (estimate.kind === "range" && estimate.likely !== undefined) return estimate.likely;
+  throw new Error("not an estimate of these plans");
+}
+
+// Without limits of people and on one calendar the plan as written is the textbook's forward pass, worked apart
+// from the engine. People in these plans are present enough not to move it; the ferry's season has a calendar of
+// its own and is left to the oracle's tests.
+describe("the plan as written", () => {
+  it.each(["brackenford-food-bank.plan.yaml", "minimal.plan.yaml", "quillmarsh-clinic.plan.yaml"])(
+    "of %s finishes where the forward pass finishes",
+    (name) => {
+      const plan = planOf(name);
+      const expected = forwardPass({
+        start: plan.start,
+        holidays: plan.calendars.get(plan.calendar)?.holidays ?? [],
+        tasks: plan.tasks.map(({ id, duration, after }) => ({
+          id,
+          days: likely(duration),
+          after: after.map(({ task }) => task),
+        })),
+      });
+      const answer = forecast(plan, { iterations: 200 }).forecast;
+      expect(answer?.asWritten.finish).toBe(expected.finish);
+      expect(answer?.asWritten.workingDays).toBeCloseTo(expected.workingDays, 9);
+    },
+  );
 });
