@@ -1,5 +1,11 @@
+export { type ForecastOptions, type ForecastResult, forecast } from "./forecast/forecast.ts";
+export { summarise } from "./forecast/summarise.ts";
 export type * from "./forecast/types.ts";
-export { describeProblem, type Problem } from "./plan/problem.ts";
-export type * from "./plan/types.ts";
-export type { Design } from "./sampling/design.ts";
+export { applyScenario } from "./plan/applyScenario.ts";
+export * from "./plan/index.ts";
+export * from "./sampling/index.ts";
+export { compile } from "./simulate/compile.ts";
+export type { Model } from "./simulate/model.ts";
+export { type SimulateOptions, type Simulation, simulate } from "./simulate/simulate.ts";
+export type { Trials } from "./simulate/trials.ts";
 export { version } from "./version.ts";

@@ -66,7 +66,7 @@ export interface TaskForecast {
   startDates: { p10: string; p50: string; p90: string };
   finishDates: { p10: string; p50: string; p90: string; committed: string };
   /** Realised duration in working days. */
-  duration: { mean: number; p10: number; p50: number; p90: number };
+  duration: { mean: number };
   cost: { mean: number };
   target?: { date: string; chance: number };
 }

@@ -1,0 +1,207 @@
+import { tolerance } from "../calendar/tolerance.ts";
+import { addWork, nextWork, startMoment, type WorkCalendar, workAt } from "../calendar/workCalendar.ts";
+import type { Block } from "./block.ts";
+import { markByPeople } from "./criticalPeople.ts";
+import type { Model, ModelLink, ModelTask } from "./model.ts";
+
+/**
+ * The backward pass: which tasks, moved a moment later, would move the plan's finish (links and the order of
+ * people's work unchanged). Ties are all marked. `block.moves` is structural: it passes through tasks that are
+ * not needed; who counts as critical is decided by `isCritical`.
+ *
+ * It looks at what binds, link by link, with the limit from the right of every moment: a finish on Friday
+ * evening, moved a moment later, is Monday morning; slack inside a weekend is slack.
+ *
+ * `lagDays`, when given, collects what drawn lags of binding links into moving tasks added to their as-written
+ * values, by task and link.
+ */
+export function markMoving(model: Model, block: Block, limited: boolean, lagDays?: Float64Array[]): void {
+  markFinish(model, block);
+  for (let again = true; again; ) {
+    again = false;
+    for (let o = model.order.length - 1; o >= 0; o--) {
+      const j = model.order[o] as number;
+      const task = model.tasks[j] as ModelTask;
+      if (task.progress !== undefined) continue;
+      const moving = block.moves[j] as Uint8Array;
+      if (!anySet(moving, block.n)) continue;
+      for (const link of task.links) markByLink(model, block, task, j, link);
+      if (limited && task.holds.length > 0 && markByPeople(model, block, task, j, o)) again = true;
+    }
+  }
+  if (lagDays !== undefined) collectLags(model, block, lagDays);
+}
+
+/** The plan's finish, its date, and the tasks that stand at it. */
+export function markFinish(model: Model, block: Block): void {
+  const { n, planFinish, planFinishDay } = block;
+  for (const row of block.moves) row.fill(0, 0, n);
+  if (model.finishOf >= 0) {
+    const task = model.tasks[model.finishOf] as ModelTask;
+    const finish = block.finish[model.finishOf] as Float64Array;
+    const duration = block.duration[model.finishOf] as Float64Array;
+    for (let k = 0; k < n; k++) {
+      planFinish[k] = finish[k] as number;
+      planFinishDay[k] = finishDay(task, finish[k] as number, (duration[k] as number) <= tolerance);
+    }
+    (block.moves[model.finishOf] as Uint8Array).fill(1, 0, n);
+    return;
+  }
+  planFinish.fill(0, 0, n);
+  model.tasks.forEach((_, j) => {
+    const finish = block.finish[j] as Float64Array;
+    const needed = block.needed[j];
+    for (let k = 0; k < n; k++) {
+      if ((finish[k] as number) > (planFinish[k] as number) && (needed === undefined || needed[k] === 1)) {
+        planFinish[k] = finish[k] as number;
+      }
+    }
+  });
+  for (let k = 0; k < n; k++)
+    planFinishDay[k] = Math.max(0, Math.ceil((planFinish[k] as number) - tolerance) - 1);
+  model.tasks.forEach((task, j) => {
+    const finish = block.finish[j] as Float64Array;
+    const duration = block.duration[j] as Float64Array;
+    const needed = block.needed[j];
+    const moves = block.moves[j] as Uint8Array;
+    for (let k = 0; k < n; k++) {
+      if ((finish[k] as number) < (planFinish[k] as number) - tolerance) continue;
+      if (needed !== undefined && needed[k] === 0) continue;
+      moves[k] = 1;
+      // A point may stand on a later day than work that ends at the same moment: at its own earliest date.
+      if ((duration[k] as number) > tolerance) continue;
+      const day = finishDay(task, finish[k] as number, true);
+      if (day > (planFinishDay[k] as number)) planFinishDay[k] = day;
+    }
+  });
+}
+
+/** Day on which a finish at moment t falls (plan format, "Reading a moment"). */
+export function finishDay(task: ModelTask, t: number, point: boolean): number {
+  if (task.kind === "milestone-start") return Math.floor(t + tolerance);
+  const day = Math.ceil(t - tolerance) - 1;
+  return point ? Math.max(day, task.readingFloor) : day;
+}
+
+/** Day on which a start at moment t falls. */
+export function startDay(task: ModelTask, t: number, point: boolean): number {
+  return point ? finishDay(task, t, true) : Math.floor(t + tolerance);
+}
+
+function anySet(row: Uint8Array, n: number): boolean {
+  for (let k = 0; k < n; k++) if (row[k] === 1) return true;
+  return false;
+}
+
+function markByLink(model: Model, block: Block, task: ModelTask, j: number, link: ModelLink): void {
+  const { n } = block;
+  const i = link.from;
+  const from = model.tasks[i] as ModelTask;
+  const target = block.moves[i] as Uint8Array;
+  const moving = block.moves[j] as Uint8Array;
+  const simple =
+    link.direct &&
+    link.kind === "finish-to-start" &&
+    from.calendar === task.calendar &&
+    task.kind === "task" &&
+    block.wait[j] === undefined;
+  if (!simple) {
+    for (let k = 0; k < n; k++) {
+      if (moving[k] === 1 && target[k] === 0 && binds(model, block, task, j, link, k)) target[k] = 1;
+    }
+    return;
+  }
+  const finish = block.finish[i] as Float64Array;
+  const start = block.start[j] as Float64Array;
+  const duration = block.duration[i] as Float64Array;
+  const own = block.duration[j] as Float64Array;
+  const { calendar } = task;
+  for (let k = 0; k < n; k++) {
+    if (moving[k] === 0 || target[k] === 1) continue;
+    const f = finish[k] as number;
+    const s = (start[k] as number) - tolerance;
+    if (f >= s) target[k] = 1;
+    else if (
+      !calendar.everyDay &&
+      (duration[k] as number) > tolerance &&
+      (own[k] as number) > tolerance &&
+      nextWork(calendar, f) >= s
+    ) {
+      target[k] = 1;
+    }
+  }
+}
+
+/** Whether, in iteration k, moving the link's predecessor a moment later moves task j. */
+export function binds(
+  model: Model,
+  block: Block,
+  task: ModelTask,
+  j: number,
+  link: ModelLink,
+  k: number,
+): boolean {
+  const i = link.from;
+  const from = model.tasks[i] as ModelTask;
+  const fromFinish = link.kind === "finish-to-start" || link.kind === "finish-to-finish";
+  let at = ((fromFinish ? block.finish[i] : block.start[i]) as Float64Array)[k] as number;
+  if (fromFinish && ((block.duration[i] as Float64Array)[k] as number) > tolerance)
+    at = nextWork(from.calendar, at);
+  let nudged = true;
+  const draws = link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array);
+  const lag = (draws === undefined ? link.lag.value : (draws[k] as number)) * link.lagScale;
+  if (Math.abs(lag) > tolerance) {
+    nudged = works(link.lagCalendar, at);
+    at = nudged ? fromRight(link.lagCalendar, at, lag) : addWork(link.lagCalendar, at, lag);
+  }
+  if (at < -tolerance) return false;
+  const skipped = block.needed[j]?.[k] === 0;
+  const wait = skipped ? 0 : ((block.wait[j]?.[k] as number | undefined) ?? 0);
+  if (wait > tolerance) {
+    const on = nudged && works(task.ownCalendar, at);
+    at = on ? fromRight(task.ownCalendar, at, wait) : addWork(task.ownCalendar, at, wait);
+    nudged = on;
+  }
+  const start = (block.start[j] as Float64Array)[k] as number;
+  const duration = (block.duration[j] as Float64Array)[k] as number;
+  const toFinish = link.kind === "finish-to-finish" || link.kind === "start-to-finish";
+  if (duration <= tolerance && (task.kind !== "milestone-start" || skipped)) {
+    return nudged ? at >= start - tolerance : at > start + tolerance;
+  }
+  const on = nudged && works(task.calendar, at);
+  if (toFinish && duration > tolerance) {
+    const needs = workAt(task.calendar, at) - duration;
+    const has = workAt(task.calendar, start);
+    return on ? needs >= has - tolerance : needs > has + tolerance;
+  }
+  return on ? at >= start - tolerance : nextWork(task.calendar, at) > start + tolerance;
+}
+
+function works(calendar: WorkCalendar, t: number): boolean {
+  return nextWork(calendar, t) <= t + tolerance;
+}
+
+/** The moment `lag` working days from just after t, t inside a working day of the calendar. */
+function fromRight(calendar: WorkCalendar, t: number, lag: number): number {
+  const w = workAt(calendar, t) + lag;
+  return w < 0 ? w : startMoment(calendar, w);
+}
+
+function collectLags(model: Model, block: Block, lagDays: Float64Array[]): void {
+  model.tasks.forEach((task, j) => {
+    if (task.progress !== undefined) return;
+    const moving = block.moves[j] as Uint8Array;
+    task.links.forEach((link, l) => {
+      if (link.lag.slot < 0) return;
+      const draws = block.draws[link.lag.slot] as Float64Array;
+      const into = lagDays[j] as Float64Array;
+      let sum = 0;
+      for (let k = 0; k < block.n; k++) {
+        if (moving[k] === 1 && binds(model, block, task, j, link, k)) {
+          sum += ((draws[k] as number) - link.lag.value) * link.lagScale;
+        }
+      }
+      into[l] = (into[l] as number) + sum;
+    });
+  });
+}

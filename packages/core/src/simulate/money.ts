@@ -1,0 +1,121 @@
+import { tolerance } from "../calendar/tolerance.ts";
+import { workAt } from "../calendar/workCalendar.ts";
+import type { Block } from "./block.ts";
+import type { Amount, Model, ModelTask } from "./model.ts";
+
+/** Sums over the iterations of a block, by item; they add up to the sum of the totals. */
+export interface MoneySums {
+  tasks: Float64Array;
+  entries: Float64Array;
+  responses: Float64Array;
+  overheads: Float64Array;
+}
+
+export function newMoneySums(model: Model): MoneySums {
+  return {
+    tasks: new Float64Array(model.tasks.length),
+    entries: new Float64Array(model.register.length),
+    responses: new Float64Array(model.responses.length),
+    overheads: new Float64Array(model.overheads.length),
+  };
+}
+
+/**
+ * Total cost of each iteration into `block.cost`, in id order: tasks, register, adopted responses, overheads
+ * (plan format, "Money"). Fractions of days are charged.
+ */
+export function addMoney(model: Model, block: Block, sums: MoneySums): void {
+  const { n, cost: total, scratch: part } = block;
+  total.fill(0, 0, n);
+  model.tasks.forEach((task, j) => {
+    if (!taskCost(task, j, block, part)) return;
+    sums.tasks[j] = addInto(total, part, n);
+  });
+  model.register.forEach((entry, e) => {
+    const occurs = block.occurs[e] as Uint8Array;
+    let sum = 0;
+    for (const { cost } of entry.impacts) {
+      if (cost === undefined) continue;
+      const draws = rowOf(cost, block);
+      for (let k = 0; k < n; k++) {
+        if (occurs[k] === 0) continue;
+        const value = entry.scale * (draws === undefined ? cost.value : (draws[k] as number));
+        total[k] = (total[k] as number) + value;
+        sum += value;
+      }
+    }
+    sums.entries[e] = sum;
+  });
+  model.responses.forEach((response, r) => {
+    fillAmount(response.cost, block, part);
+    sums.responses[r] = addInto(total, part, n);
+  });
+  model.overheads.forEach((overhead, o) => {
+    fillAmount(overhead.perDay, block, part);
+    const from = overhead.from < 0 ? undefined : (block.start[overhead.from] as Float64Array);
+    const to = overhead.to < 0 ? block.planFinish : (block.finish[overhead.to] as Float64Array);
+    for (let k = 0; k < n; k++) {
+      const before = from === undefined ? 0 : workAt(model.planCalendar, from[k] as number);
+      const days = workAt(model.planCalendar, to[k] as number) - before;
+      part[k] = days > 0 ? (part[k] as number) * days : 0;
+    }
+    sums.overheads[o] = addInto(total, part, n);
+  });
+}
+
+/** Cost of one task in each iteration into `out`; false when it can never cost anything. */
+export function taskCost(task: ModelTask, j: number, block: Block, out: Float64Array): boolean {
+  const { n } = block;
+  const { cost, costPerDay, peoplePerDay, progress } = task;
+  const spends = progress?.spent !== undefined;
+  const once = cost.slot >= 0 || cost.value !== 0;
+  const daily = costPerDay.slot >= 0 || costPerDay.value !== 0 || peoplePerDay !== 0;
+  if (!once && !daily && !spends) return false;
+  if (spends && progress.finished) {
+    out.fill(progress.spent as number, 0, n);
+    return true;
+  }
+  const duration = block.duration[j] as Float64Array;
+  fillAmount(cost, block, out);
+  const perDay = rowOf(costPerDay, block);
+  if (spends) {
+    const spent = progress.spent as number;
+    for (let k = 0; k < n; k++) {
+      const d = duration[k] as number;
+      const remains = d - progress.held > 0 ? d - progress.held : 0;
+      const rate = (perDay === undefined ? costPerDay.value : (perDay[k] as number)) + peoplePerDay;
+      const share = d > tolerance ? ((out[k] as number) * remains) / d : 0;
+      out[k] = spent + remains * rate + share;
+    }
+    return true;
+  }
+  if (daily) {
+    for (let k = 0; k < n; k++) {
+      const rate = (perDay === undefined ? costPerDay.value : (perDay[k] as number)) + peoplePerDay;
+      out[k] = (out[k] as number) + rate * (duration[k] as number);
+    }
+  }
+  const needed = block.needed[j];
+  if (needed !== undefined) for (let k = 0; k < n; k++) if (needed[k] === 0) out[k] = 0;
+  return true;
+}
+
+/** The row of an amount's draws, or undefined when it is constant. */
+export function rowOf(amount: Amount, block: Block): Float64Array | undefined {
+  return amount.slot < 0 ? undefined : (block.draws[amount.slot] as Float64Array);
+}
+
+export function fillAmount(amount: Amount, block: Block, out: Float64Array): void {
+  if (amount.slot < 0) out.fill(amount.value, 0, block.n);
+  else out.set((block.draws[amount.slot] as Float64Array).subarray(0, block.n));
+}
+
+function addInto(total: Float64Array, part: Float64Array, n: number): number {
+  let sum = 0;
+  for (let k = 0; k < n; k++) {
+    const value = part[k] as number;
+    total[k] = (total[k] as number) + value;
+    sum += value;
+  }
+  return sum;
+}

@@ -1,0 +1,178 @@
+import { tolerance } from "../calendar/tolerance.ts";
+import { addWork, finishMoment, lastDay, nextWork, startMoment, workAt } from "../calendar/workCalendar.ts";
+import type { Block } from "./block.ts";
+import { keepWhole } from "./keepWhole.ts";
+import type { Model, ModelLink, ModelTask } from "./model.ts";
+import { type Capacity, freeFrom } from "./people.ts";
+
+/**
+ * The forward pass: start and finish of every task in every iteration of the block, in placement order, so
+ * that every moment read is already final. `hold[j]`: as-written start of tasks that never start before it.
+ * `capacity`: holdings of limited people, or undefined for people without limit.
+ *
+ * Returns the index of a task that runs past the calendar's end (no working day within 366 days, or a moment
+ * past day 36,525), or -1.
+ */
+export function place(
+  model: Model,
+  block: Block,
+  hold: Float64Array | undefined,
+  capacity: Capacity | undefined,
+): number {
+  const { n } = block;
+  for (const j of model.order) {
+    const task = model.tasks[j] as ModelTask;
+    if (task.progress !== undefined) placeFact(task, block, j);
+    else {
+      const links = boundByLinks(task, block);
+      const floor = Math.max(
+        (model.statusDay ?? -1) + 1,
+        task.holdToPlan && hold !== undefined ? (hold[j] as number) : 0,
+      );
+      if (links.finishBound || block.wait[j] || block.needed[j] || task.kind !== "task" || task.unbroken) {
+        settle(task, block, j, floor, links.finishBound);
+      } else settlePlain(task, block, j, floor);
+      if (capacity !== undefined && task.holds.length > 0) freeFrom(task, j, block, capacity);
+    }
+    const finish = block.finish[j] as Float64Array;
+    let latest = 0;
+    for (let k = 0; k < n; k++) if ((finish[k] as number) > latest) latest = finish[k] as number;
+    if (latest > lastDay) return j;
+    if (capacity !== undefined && task.holds.length > 0 && task.progress?.finished !== true) {
+      for (const { person, share, along } of task.holds)
+        capacity.held[person]?.push({ task: j, share, along });
+    }
+  }
+  return -1;
+}
+
+/** Started and finished tasks stand where the facts put them; what remains of a started one runs on. */
+function placeFact(task: ModelTask, block: Block, j: number): void {
+  const progress = task.progress as NonNullable<ModelTask["progress"]>;
+  const start = block.start[j] as Float64Array;
+  const finish = block.finish[j] as Float64Array;
+  start.fill(progress.start, 0, block.n);
+  if (progress.finished) {
+    finish.fill(progress.finish, 0, block.n);
+    return;
+  }
+  const duration = block.duration[j] as Float64Array;
+  const before = workAt(task.calendar, progress.start);
+  for (let k = 0; k < block.n; k++) {
+    const d = duration[k] as number;
+    finish[k] = d <= tolerance ? progress.start : finishMoment(task.calendar, before + d);
+  }
+}
+
+/**
+ * Bounds from links, no earlier than the project start, into the scratch rows: `scratch` holds the earliest
+ * start, `scratch2` the required finish where a link asks for one.
+ */
+function boundByLinks(task: ModelTask, block: Block): { finishBound: boolean } {
+  const { n, scratch: lower, scratch2: upper } = block;
+  lower.fill(0, 0, n);
+  let finishBound = false;
+  for (const link of task.links) {
+    const fromFinish = link.kind === "finish-to-start" || link.kind === "finish-to-finish";
+    const from = (fromFinish ? block.finish[link.from] : block.start[link.from]) as Float64Array;
+    const toFinish = link.kind === "finish-to-finish" || link.kind === "start-to-finish";
+    if (toFinish && !finishBound) {
+      upper.fill(0, 0, n);
+      finishBound = true;
+    }
+    raise(toFinish ? upper : lower, from, link, block);
+  }
+  return { finishBound };
+}
+
+/** out = max(out, from + lag), working days on the lag's calendar. */
+function raise(out: Float64Array, from: Float64Array, link: ModelLink, block: Block): void {
+  const { n } = block;
+  if (link.direct) {
+    for (let k = 0; k < n; k++) if ((from[k] as number) > (out[k] as number)) out[k] = from[k] as number;
+    return;
+  }
+  const draws = link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array);
+  for (let k = 0; k < n; k++) {
+    const lag = (draws === undefined ? link.lag.value : (draws[k] as number)) * link.lagScale;
+    const bound = addWork(link.lagCalendar, from[k] as number, lag);
+    if (bound > (out[k] as number)) out[k] = bound;
+  }
+}
+
+/** Needed in every iteration, no waits, no required finish: the common case, kept short for speed. */
+function settlePlain(task: ModelTask, block: Block, j: number, floor: number): void {
+  const { n, scratch: lower } = block;
+  const start = block.start[j] as Float64Array;
+  const finish = block.finish[j] as Float64Array;
+  const duration = block.duration[j] as Float64Array;
+  const { calendar } = task;
+  const earliest = Math.max(floor, task.notBefore);
+  if (calendar.everyDay) {
+    for (let k = 0; k < n; k++) {
+      const s = (lower[k] as number) > earliest ? (lower[k] as number) : earliest;
+      start[k] = s;
+      finish[k] = s + (duration[k] as number);
+    }
+    return;
+  }
+  for (let k = 0; k < n; k++) {
+    let s = (lower[k] as number) > earliest ? (lower[k] as number) : earliest;
+    const d = duration[k] as number;
+    if (d <= tolerance) {
+      start[k] = s;
+      finish[k] = s;
+      continue;
+    }
+    const w = workAt(calendar, s);
+    s = startMoment(calendar, w);
+    start[k] = s;
+    finish[k] = finishMoment(calendar, w + d);
+  }
+}
+
+/** Every case: waits, required finishes, tasks not needed, milestones, unbroken work. */
+function settle(task: ModelTask, block: Block, j: number, floor: number, finishBound: boolean): void {
+  const { n, scratch: lower, scratch2: upper } = block;
+  const start = block.start[j] as Float64Array;
+  const finish = block.finish[j] as Float64Array;
+  const duration = block.duration[j] as Float64Array;
+  const needed = block.needed[j];
+  const waits = block.wait[j];
+  const { calendar, ownCalendar, unbroken } = task;
+  for (let k = 0; k < n; k++) {
+    let s = lower[k] as number;
+    let b = finishBound ? (upper[k] as number) : 0;
+    if (needed !== undefined && needed[k] === 0) {
+      const t = s > b ? s : b;
+      start[k] = t;
+      finish[k] = t;
+      continue;
+    }
+    if (task.notBefore > s) s = task.notBefore;
+    const wait = waits === undefined ? 0 : (waits[k] as number);
+    if (wait > tolerance) {
+      s = addWork(ownCalendar, s, wait);
+      if (finishBound) b = addWork(ownCalendar, b, wait);
+    }
+    if (floor > s) s = floor;
+    const d = duration[k] as number;
+    if (task.kind === "milestone-start") {
+      const t = nextWork(calendar, s > b ? s : b);
+      start[k] = t;
+      finish[k] = t;
+      continue;
+    }
+    if (d <= tolerance) {
+      const t = s > b ? s : b;
+      start[k] = t;
+      finish[k] = t;
+      continue;
+    }
+    let w = workAt(calendar, s);
+    if (finishBound && workAt(calendar, b) - d > w) w = workAt(calendar, b) - d;
+    start[k] = startMoment(calendar, w);
+    finish[k] = finishMoment(calendar, w + d);
+    if (unbroken !== undefined) keepWhole(calendar, unbroken, start, finish, k, d);
+  }
+}
