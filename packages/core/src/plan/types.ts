@@ -176,6 +176,7 @@ export interface Risk extends RegisterEntry {
 }
 export interface Assumption extends RegisterEntry {
   kind: "assumption";
+  cause?: string;
   reviewBy?: IsoDate;
   signpost?: string;
 }

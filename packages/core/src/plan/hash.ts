@@ -1,0 +1,66 @@
+import { sha256 } from "@noble/hashes/sha2.js";
+import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import canonicalize from "canonicalize";
+import type { Json } from "./source/to-json.ts";
+
+type JsonObject = { [key: string]: Json };
+
+const DECISIONS = ["approvals", "objections", "changes"];
+const TASK_PROGRESS = ["started", "finished", "remaining", "spent"];
+
+/**
+ * SHA-256, in hex, of a plan document as written: RFC 8785 JSON without approvals, objections and changes,
+ * defaults not filled in, every list of objects with `id` sorted by it (code units) at every depth.
+ * YAML and JSON of the same content, comments and key order aside, give the same hash.
+ */
+export function planHash(document: Json): string {
+  return hash(without(document, DECISIONS));
+}
+
+/** The hash an approval is bound to: as `planHash`, with progress left out too. */
+export function approvalHash(document: Json): string {
+  const bare = without(document, [...DECISIONS, "statusDate"]);
+  if (!isObject(bare)) return hash(bare);
+  const result: JsonObject = Object.assign(Object.create(null), bare);
+  const strip = (list: string, keys: string[]) => {
+    const value = result[list];
+    if (Array.isArray(value)) result[list] = value.map((item) => without(item, keys));
+    else if (value !== undefined) result[list] = without(value, keys);
+  };
+  strip("tasks", TASK_PROGRESS);
+  strip("risks", ["status"]);
+  strip("assumptions", ["status"]);
+  return hash(result);
+}
+
+/** SHA-256 of the RFC 8785 form. The document holds JSON values only, so canonicalize always answers. */
+function hash(document: Json): string {
+  const text = canonicalize(sorted(document));
+  if (text === undefined) throw new Error("not a JSON value"); // only for functions, symbols and undefined
+  return bytesToHex(sha256(utf8ToBytes(text)));
+}
+
+function isObject(value: Json): value is JsonObject {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+function without(value: Json, keys: readonly string[]): Json {
+  if (!isObject(value)) return value;
+  const result: JsonObject = Object.create(null);
+  for (const [key, item] of Object.entries(value)) if (!keys.includes(key)) result[key] = item;
+  return result;
+}
+
+function sorted(value: Json): Json {
+  if (Array.isArray(value)) {
+    const items = value.map(sorted);
+    const keyed = items.map((item) => (isObject(item) && typeof item.id === "string" ? item.id : undefined));
+    if (items.length < 2 || keyed.includes(undefined)) return items;
+    const order = items.map((item, index) => ({ item, id: keyed[index] ?? "" }));
+    return order.sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)).map(({ item }) => item);
+  }
+  if (!isObject(value)) return value;
+  const result: JsonObject = Object.create(null);
+  for (const [key, item] of Object.entries(value)) result[key] = sorted(item);
+  return result;
+}

@@ -1,0 +1,195 @@
+import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument, type YAMLError } from "yaml";
+import { type Entry, type Fault, MAX_DEPTH, type Node, type SourceTree } from "./node.ts";
+import { describeYamlError } from "./yaml-error.ts";
+
+/** How many times larger than written a document may grow through its aliases. */
+const ALIAS_GROWTH = 20;
+
+const OPTIONS = {
+  version: "1.2",
+  schema: "core",
+  // Repeated keys are found during conversion, in linear time and with their place.
+  uniqueKeys: false,
+  prettyErrors: false,
+  logLevel: "silent",
+  stringKeys: false,
+} as const;
+
+/**
+ * Reads YAML 1.2 (core schema: dates stay text) into nodes with positions. Aliases are followed; loops and
+ * explosive growth through them are faults. A line whose unquoted text holds a colon is reported and read
+ * as if quoted, so that what follows is still checked. Never throws.
+ */
+export function readYaml(text: string): SourceTree {
+  const faults: Fault[] = [];
+  let reading = text;
+  try {
+    for (let pass = 0; ; pass++) {
+      const document = parseDocument(reading, OPTIONS);
+      const repaired = pass < 3 ? quoteColons(reading, document.errors, faults) : undefined;
+      if (repaired !== undefined) {
+        reading = repaired;
+        continue;
+      }
+      let brokenFrom: number | undefined;
+      for (const error of [...document.errors, ...document.warnings]) {
+        faults.push(describeYamlError(error, reading));
+        brokenFrom = Math.min(brokenFrom ?? error.pos[0], error.pos[0]);
+      }
+      const tree: SourceTree = { text: reading, faults };
+      if (brokenFrom !== undefined) tree.brokenFrom = brokenFrom;
+      const root =
+        document.contents === null ? undefined : new Converter(reading, faults).convert(document.contents);
+      if (root !== undefined) tree.root = root;
+      return tree;
+    }
+  } catch (error) {
+    const deep = error instanceof RangeError;
+    faults.push({
+      code: deep ? "too-deep" : "yaml-syntax",
+      at: 0,
+      received: "",
+      rule: deep ? `A plan nests at most ${MAX_DEPTH} levels.` : "This is not YAML 1.2.",
+      remedy: deep ? "Close the brackets." : "Check the text, or start from a fresh plan.",
+    });
+    return { text, faults, brokenFrom: 0 };
+  }
+}
+
+/** Puts quotes round unquoted text with a colon in it; every line keeps its number. */
+function quoteColons(text: string, errors: readonly YAMLError[], faults: Fault[]): string | undefined {
+  const lines: string[] = [];
+  let done = 0;
+  for (const error of errors) {
+    if (error.code !== "BLOCK_AS_IMPLICIT_KEY") continue;
+    const begin = text.lastIndexOf("\n", error.pos[0] - 1) + 1;
+    if (begin < done) continue;
+    const newline = text.indexOf("\n", begin);
+    const end = newline < 0 ? text.length : newline;
+    const line = text.slice(begin, end).replace(/\r$/, "");
+    const parts = /^([ \t]*(?:- +)*[^\s:#"'[{][^:]*: +)([^\s"'[{>|&*!#].*?)([ \t]*)$/.exec(line);
+    if (parts === null) continue;
+    const [, key = "", value = ""] = parts;
+    const quoted = JSON.stringify(value);
+    faults.push({
+      code: "colon-in-text",
+      at: begin + key.length,
+      received: value,
+      rule: "A text with a colon needs quotes.",
+      remedy: `Write ${key.trim().replace(/^(?:- +)+/, "")} ${quoted}.`,
+    });
+    lines.push(text.slice(done, begin), key, quoted);
+    done = end;
+  }
+  return done === 0 ? undefined : lines.join("") + text.slice(done);
+}
+
+class Converter {
+  private readonly anchors = new Map<string, { node: Node; size: number }>();
+  private readonly text: string;
+  private readonly faults: Fault[];
+  /** Nodes as written, and nodes with aliases followed. */
+  private written = 0;
+  private grown = 0;
+
+  constructor(text: string, faults: Fault[]) {
+    this.text = text;
+    this.faults = faults;
+  }
+
+  convert(node: ParsedNode | null, depth = 0): Node | undefined {
+    this.written++;
+    const before = this.grown++;
+    const range = node?.range ?? [0, 0, 0];
+    const [at, end] = range;
+    if (node === null) return { kind: "scalar", value: null, at, end };
+    if (depth > MAX_DEPTH) {
+      this.fault("too-deep", at, `A plan nests at most ${MAX_DEPTH} levels.`, "Close the brackets.");
+      return undefined;
+    }
+    if (isAlias(node)) return this.alias(node.source, at);
+    let result: Node;
+    if (isScalar(node)) {
+      const value: unknown = node.value;
+      const known = typeof value === "string" || typeof value === "number" || typeof value === "boolean";
+      result = { kind: "scalar", value: known ? value : null, at, end: blockEnd(this.text, at, end) };
+    } else if (isSeq(node)) {
+      const items: Node[] = [];
+      for (const item of node.items) {
+        const converted = this.convert(item, depth + 1);
+        if (converted !== undefined) items.push(converted);
+      }
+      result = { kind: "list", items, at, end };
+    } else if (isMap(node)) {
+      const entries = new Map<string, Entry>();
+      const repeated: Entry[] = [];
+      for (const pair of node.items) {
+        const key = this.key(pair.key);
+        const keyAt = pair.key?.range?.[0] ?? at;
+        if (key === undefined) {
+          this.fault("odd-key", keyAt, "A key is plain text.", "Write `key: value`.");
+          continue;
+        }
+        const value = this.convert(pair.value ?? null, depth + 1);
+        if (value === undefined) continue;
+        // An empty value has no text of its own: it is found at its key.
+        if (value.at === 0 && value.end === 0) value.at = value.end = keyAt;
+        const entry: Entry = { key, keyAt, node: value };
+        if (entries.has(key)) repeated.push(entry);
+        else entries.set(key, entry);
+      }
+      result = { kind: "map", entries, repeated, at, end };
+    } else {
+      return undefined;
+    }
+    if (node.anchor) this.anchors.set(node.anchor, { node: result, size: this.grown - before });
+    return result;
+  }
+
+  private key(node: ParsedNode | null): string | undefined {
+    if (!isScalar(node)) return undefined;
+    const value: unknown = node.value;
+    if (typeof value === "string") return value;
+    if (value === null && node.source === "") return undefined;
+    return node.source ?? String(value);
+  }
+
+  private alias(name: string, at: number): Node | undefined {
+    const target = this.anchors.get(name);
+    if (target === undefined) {
+      this.fault(
+        "alias",
+        at,
+        `\`*${name}\` stands for nothing that is complete before it.`,
+        "Write the value out.",
+      );
+      return undefined;
+    }
+    this.grown += target.size;
+    if (this.grown > 10_000 + ALIAS_GROWTH * this.written) {
+      if (!this.faults.some((fault) => fault.code === "alias-growth")) {
+        this.fault(
+          "alias-growth",
+          at,
+          "Aliases make this document far larger than its text.",
+          "Write the values out.",
+        );
+      }
+      return undefined;
+    }
+    return target.node;
+  }
+
+  private fault(code: string, at: number, rule: string, remedy: string): void {
+    const received = this.text.slice(at, at + 40).split("\n")[0] ?? "";
+    this.faults.push({ code, at, received, rule, remedy });
+  }
+}
+
+/** Block scalars are shown by their first line only. */
+function blockEnd(text: string, at: number, end: number): number {
+  const first = text[at];
+  if (first !== "|" && first !== ">") return end;
+  const newline = text.indexOf("\n", at);
+  return newline < 0 ? end : Math.min(newline, end);
+}
