@@ -1,0 +1,120 @@
+import type { AssumptionDraft, ImpactDraft, PlanDraft, RiskDraft } from "../definition/draft.ts";
+import type { Reading } from "../definition/reading.ts";
+import { TOLERANCE } from "./tolerance.ts";
+
+interface Member {
+  entry: RiskDraft | AssumptionDraft;
+  own: number | undefined;
+  ownKey: "probability" | "chanceWrong";
+}
+
+/** Impacts say what they touch and do; groups exclude each other. */
+export function checkRegister(plan: PlanDraft, reading: Reading): void {
+  const milestones = new Set<string>();
+  for (const { id, milestone } of plan.tasks ?? []) {
+    if (id !== undefined && (milestone === true || milestone === "start")) milestones.add(id);
+  }
+  const members: Member[] = [
+    ...(plan.risks ?? []).map((entry): Member => ({ entry, own: entry.probability, ownKey: "probability" })),
+    ...(plan.assumptions ?? []).map(
+      (entry): Member => ({ entry, own: entry.chanceWrong, ownKey: "chanceWrong" }),
+    ),
+  ];
+  const groups = new Map<string, Member[]>();
+  for (const member of members) {
+    for (const impact of member.entry.impacts ?? []) checkImpact(impact, milestones, reading);
+    const { group } = member.entry;
+    if (group === undefined) continue;
+    const list = groups.get(group);
+    if (list === undefined) groups.set(group, [member]);
+    else list.push(member);
+  }
+  for (const [name, list] of groups) checkGroup(name, list, reading);
+}
+
+const PARTS = ["delay", "factor", "wait", "cost"] as const;
+
+function checkImpact(impact: ImpactDraft, milestones: ReadonlySet<string>, reading: Reading): void {
+  const place = reading.placeOf(impact);
+  const written = (key: string) => place.node.kind === "map" && place.node.entries.has(key);
+  if (written("tasks") && written("phase")) {
+    const rule = "An impact touches `tasks` or a `phase`, not both.";
+    reading.report(
+      reading.placeOf(impact, "phase"),
+      "impact-target",
+      rule,
+      "Keep one, or write two impacts.",
+    );
+  }
+  if (!written("tasks") && !written("phase")) {
+    const remedy = "Add `tasks`, or `phase`; for money alone, the task it falls due with.";
+    reading.report(place, "impact-target", "An impact says what it touches.", remedy, { received: "" });
+  }
+  if (!PARTS.some(written)) {
+    const remedy = "Add `delay`, `factor`, `wait` or `cost`.";
+    reading.report(place, "impact-empty", "An impact says what it does.", remedy, { received: "" });
+  }
+  const named = new Set<string>();
+  for (const task of impact.tasks ?? []) {
+    if (named.has(task)) {
+      const rule = `${task} is named twice in one impact.`;
+      reading.report(reading.placeOf(impact, "tasks"), "repeated-task", rule, "Name it once.");
+    }
+    named.add(task);
+    if (!milestones.has(task)) continue;
+    for (const part of PARTS) {
+      if (part === "wait" || impact[part] === undefined) continue;
+      const rule = `\`${task}\` is a milestone, which can only \`wait\`.`;
+      reading.report(
+        reading.placeOf(impact, part),
+        "impact-on-milestone",
+        rule,
+        "Write `wait`, or name a task.",
+      );
+    }
+  }
+}
+
+function checkGroup(name: string, members: readonly Member[], reading: Reading): void {
+  let sum = 0;
+  for (const { own } of members) sum += own ?? 0;
+  const last = members[members.length - 1];
+  if (sum > 1 + TOLERANCE && last !== undefined) {
+    const total = Number(sum.toPrecision(12));
+    const rule = `The chances in group ${name} sum to ${total}; what excludes each other sums to at most 1.`;
+    reading.report(
+      reading.placeOf(last.entry, last.ownKey),
+      "group-sum",
+      rule,
+      "Lower them, or take one out of the group.",
+    );
+  }
+  let occurred: string | undefined;
+  for (const { entry, own } of members) {
+    if (entry.status === "occurred") {
+      if (occurred !== undefined) {
+        const rule = `\`${occurred}\` of group ${name} has occurred too; they exclude each other.`;
+        const remedy = "Take one out of the group, or correct its status.";
+        reading.report(reading.placeOf(entry, "status"), "group-occurred", rule, remedy);
+      }
+      occurred ??= entry.id ?? "?";
+    }
+    checkSlot(name, entry, own, reading);
+  }
+}
+
+/** After its adopted responses an entry of a group may not be likelier than before. */
+function checkSlot(name: string, entry: Member["entry"], own: number | undefined, reading: Reading): void {
+  if (own === undefined || own === 0) return;
+  let after = own;
+  let raising: object | undefined;
+  for (const response of entry.responses ?? []) {
+    if (response.adopted !== true || response.probability === undefined) continue;
+    after *= response.probability / own;
+    if (response.probability > own) raising = response;
+  }
+  if (raising === undefined || after <= own + TOLERANCE) return;
+  const rule = `In group ${name} an adopted response may not raise the chance; it would go from ${own} to ${Number(after.toPrecision(12))}.`;
+  const remedy = `Write at most ${own}, or take it out of the group.`;
+  reading.report(reading.placeOf(raising, "probability"), "group-raised", rule, remedy);
+}
