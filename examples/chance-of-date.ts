@@ -13,3 +13,5 @@ console.log(
 );
 
 // Prints
+// By 2027-09-30: 47 in 100 futures
+// Within 385000: 85 in 100, both: 45

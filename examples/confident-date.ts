@@ -11,3 +11,5 @@ console.log(`As written: ${answer.asWritten.finish} and ${answer.asWritten.cost}
 console.log(`At ${confidence * 100} %: ${date} and ${Math.round(cost / 100) * 100} ${plan.currency}`);
 
 // Prints
+// As written: 2027-04-26 and 29100 EUR
+// At 80 %: 2027-05-18 and 33500 EUR

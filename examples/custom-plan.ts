@@ -11,3 +11,5 @@ for (const { p, date } of answer.finish.percentiles.filter(({ p }) => p === 0.5 
 }
 
 // Prints
+// 50 % of futures finish by 2027-06-15
+// 80 % of futures finish by 2027-06-18

@@ -33,13 +33,10 @@ export function forwardPass(plan: PlainPlan): { finish: string; workingDays: num
     if (known !== undefined) return known;
     const task = byId.get(id);
     if (task === undefined) throw new Error(`no task ${id}`);
-    const finish =
-      task.days + task.after.map(finishOf).reduce((latest, at) => (at > latest ? at : latest), 0);
+    const finish = task.days + task.after.map(finishOf).reduce((a, b) => Math.max(a, b), 0);
     finishes.set(id, finish);
     return finish;
   };
-  const workingDays = plan.tasks
-    .map(({ id }) => finishOf(id))
-    .reduce((latest, at) => (at > latest ? at : latest), 0);
+  const workingDays = plan.tasks.map(({ id }) => finishOf(id)).reduce((a, b) => Math.max(a, b), 0);
   return { finish: dateOfWorkday(plan, workingDays), workingDays };
 }

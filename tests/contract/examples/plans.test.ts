@@ -1,7 +1,8 @@
 // The example plans are plans: they read without a word, they validate, and they are complete the way an approver
 // expects. Rules: the plan format (docs of this project) and common practice in project work (no source).
 import { readFileSync } from "node:fs";
-import { type Estimate, forecast, planFromData, readPlan } from "@leeway/core";
+import { type Estimate, forecast, planFromData, planJsonSchema, readPlan } from "@leeway/core";
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { forwardPass } from "./forwardPass.ts";
@@ -36,6 +37,17 @@ describe.each(names)("examples/%s", (name) => {
   it("is the same plan as JSON", () => {
     const data: unknown = JSON.parse(JSON.stringify(parse(textOf(name))));
     expect(planFromData(data).plan?.sha256).toBe(planOf(name).sha256);
+  });
+
+  // JSON Schema, draft 2020-12, judged by Ajv and not by us.
+  it("validates against the published schema", () => {
+    const validate = new Ajv2020({
+      allErrors: true,
+      strict: false,
+      formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
+    }).compile(planJsonSchema());
+    validate(parse(textOf(name)));
+    expect(validate.errors ?? []).toEqual([]);
   });
 
   it("has every scope item delivered by a task, every goal carried by a benefit, every task in scope", () => {
