@@ -1,8 +1,8 @@
 import type { Forecast } from "@leeway/core";
 import { type CurveMark, drawCurve } from "./curves/drawCurve.ts";
 import { shareAt } from "./curves/interpolate.ts";
+import { askedDay } from "./dates/askedDay.ts";
 import { calendarTicks } from "./dates/calendarTicks.ts";
-import { dayMs, isoToMs } from "./dates/dayToIso.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
 import { formatChance } from "./words/formatChance.ts";
 import { formatDate } from "./words/formatDate.ts";
@@ -86,11 +86,6 @@ export function finishCurve(forecast: Forecast, options: ChartOptions): Figure {
     },
     svg,
   };
-}
-
-/** The end of the day asked for. */
-function askedDay({ asked, plan }: Forecast): number {
-  return asked.finishByDay ?? (isoToMs(asked.finishBy ?? "") - isoToMs(plan.start)) / dayMs + 1;
 }
 
 function askedChance(forecast: Forecast): number {

@@ -1,10 +1,14 @@
 export { costCurve } from "./costCurve.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
+export { driversBars } from "./driversBars.ts";
+export { fiftyFutures } from "./fiftyFutures.ts";
 export { figureSvg } from "./figure/figureSvg.ts";
 export { renderFigure } from "./figure/renderFigure.ts";
 export type { Chart, ChartOptions, Figure, FigureTable, Theme } from "./figure/types.ts";
 export { finishCurve } from "./finishCurve.ts";
 export { type Palette, palette } from "./palette.ts";
+export { tornadoDays } from "./tornadoDays.ts";
+export { tornadoMoney } from "./tornadoMoney.ts";
 export { formatChance } from "./words/formatChance.ts";
 export { type DateStyle, formatDate } from "./words/formatDate.ts";
 export { formatDays } from "./words/formatDays.ts";
