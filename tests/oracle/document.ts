@@ -21,6 +21,7 @@ export interface LinkDocument {
   link?: "finish-to-start" | "start-to-start" | "finish-to-finish" | "start-to-finish";
   lag?: EstimateDocument | { days: EstimateDocument; calendar: string };
 }
+export type TaskPersonDocument = string | { id: string; share?: number; along?: true };
 export interface TaskDocument {
   id: string;
   name: string;
@@ -33,7 +34,7 @@ export interface TaskDocument {
   holdToPlan?: true;
   calendar?: string;
   unbroken?: string;
-  people?: OneOrMore<string | { id: string; share?: number; along?: true }>;
+  people?: OneOrMore<TaskPersonDocument>;
   cost?: EstimateDocument;
   costPerDay?: EstimateDocument;
   priority?: number;
