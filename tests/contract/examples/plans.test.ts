@@ -97,3 +97,21 @@ describe("the plan as written", () => {
     },
   );
 });
+
+describe("the forecasts", () => {
+  // Common practice, no source: where waiting for people is what decides the date, the plan needs people, not a forecast.
+  it.each(names)("of %s is not one of people waiting for people", (name) => {
+    const answer = forecast(planOf(name), { iterations: 2000 }).forecast;
+    expect(answer?.people?.workingDays ?? 0).toBeLessThan(10);
+  });
+
+  // By the plan itself nothing goes live from 15 May to 11 September, so both humps are met and nothing between.
+  it("of the ferry has a hump before the season, one after it, and nothing between", () => {
+    const percentiles =
+      forecast(planOf("ostrel-ferry-ticketing.plan.yaml")).forecast?.finish.percentiles ?? [];
+    const dates = percentiles.map(({ date }) => date);
+    expect(dates.filter((date) => date < "2028-05-15").length).toBeGreaterThan(0);
+    expect(dates.filter((date) => date > "2028-09-11").length).toBeGreaterThan(0);
+    expect(dates.filter((date) => "2028-05-15" <= date && date <= "2028-09-11")).toEqual([]);
+  });
+});
