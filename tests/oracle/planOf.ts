@@ -60,7 +60,10 @@ export function planOf(document: PlanDocument): Plan {
     due: "evenly",
     priority: task.priority ?? 0,
     chance: task.chance ?? 1,
-    responsible: [],
+    // By default its first person.
+    responsible: list(task.people)
+      .slice(0, 1)
+      .map((person) => (typeof person === "string" ? person : person.id)),
     accountable: [],
     consulted: [],
     informed: [],

@@ -93,9 +93,6 @@ function randomImpact(dice: Dice, tasks: TaskDocument[]): ImpactDocument {
   const milestones = hit.some((t) => t.milestone);
   if (parts === 0 && milestones) impact.wait = dice.whole(0, 3);
   else if (!milestones && (parts === 0 || dice.chance(0.3))) impact.cost = dice.estimate(-100, 300);
-  // Money alone need not name a task.
-  if (parts === 0 && !milestones && dice.chance(0.5))
-    return impact.cost === undefined ? {} : { cost: impact.cost };
   return impact;
 }
 
