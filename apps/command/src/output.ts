@@ -3,7 +3,16 @@ import { plainText } from "./text/plainText.ts";
 
 /** Lists problems on standard error, one a line, each with its place in `file`. */
 export function printProblems(problems: readonly Problem[], file?: string): void {
-  printNote(problems.map((problem) => plainText(describeProblem(problem, file))).join("\n"));
+  printNote(
+    problems
+      .map((problem) => plainText(describeProblem(problem, ofCall(problem) ? undefined : file)))
+      .join("\n"),
+  );
+}
+
+/** Whether a problem is with an option and not with the document. */
+function ofCall(problem: Problem): boolean {
+  return problem.path.startsWith("--");
 }
 
 /** For people, beside the answer: standard error. */

@@ -1,5 +1,14 @@
 import { join } from "node:path";
-import { type Chart, costCurve, figureSvg, finishCurve } from "@leeway/charts";
+import {
+  type Chart,
+  costCurve,
+  driversBars,
+  fiftyFutures,
+  figureSvg,
+  finishCurve,
+  tornadoDays,
+  tornadoMoney,
+} from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { JSDOM } from "jsdom";
 import { callProblem } from "../call/callProblem.ts";
@@ -9,7 +18,14 @@ import { printNote, printProblems } from "../output.ts";
 /** File name without `.svg`, and what is drawn, in reading order. */
 const CHARTS: readonly [name: string, chart: Chart][] = [
   ["finish-curve", finishCurve],
+  ["fifty-futures", fiftyFutures],
   ["cost-curve", costCurve],
+  ["drivers", driversBars],
+];
+/** Only where the tornado was asked for. */
+const TORNADOS: readonly [name: string, chart: Chart][] = [
+  ["tornado-days", tornadoDays],
+  ["tornado-money", tornadoMoney],
 ];
 
 /**
@@ -21,7 +37,8 @@ const CHARTS: readonly [name: string, chart: Chart][] = [
 export function drawCharts(forecast: Forecast, folder: string): boolean {
   const { document } = new JSDOM("").window;
   // All are drawn before the first is written: a chart that fails leaves no half set behind.
-  const files = CHARTS.map(([name, chart]) => ({
+  const charts = forecast.tornado === undefined ? CHARTS : [...CHARTS, ...TORNADOS];
+  const files = charts.map(([name, chart]) => ({
     path: join(folder, `${name}.svg`),
     text: figureSvg(chart(forecast, { document })),
   }));

@@ -1,5 +1,4 @@
-import type { Forecast, Problem } from "@leeway/core";
-import { type ForecastOptions, forecast, readPlan } from "../engine.ts";
+import { type Forecast, type ForecastOptions, forecast, type Problem, readPlan } from "@leeway/core";
 
 /** Seconds spent in each step. */
 export interface Timing {

@@ -1,7 +1,6 @@
-import type { Problem } from "@leeway/core";
+import { type Problem, readPlan } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
-import { readPlan } from "../engine.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
 import { printAnswer, printJson, printProblems } from "../output.ts";

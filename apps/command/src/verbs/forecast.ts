@@ -1,8 +1,7 @@
-import type { Forecast } from "@leeway/core";
+import type { Forecast, ForecastOptions } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { computeForecast } from "../compute/computeForecast.ts";
-import type { ForecastOptions } from "../engine.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
 import { printAnswer, printJson, printNote, printProblems } from "../output.ts";

@@ -1,8 +1,8 @@
 import { createInterface } from "node:readline/promises";
+import { starterPlan } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
-import { starterPlan } from "../engine.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { printAnswer, printNote, printProblems } from "../output.ts";

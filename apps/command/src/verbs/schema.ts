@@ -1,4 +1,4 @@
-import { planJsonSchema } from "../engine.ts";
+import { planJsonSchema } from "@leeway/core";
 import { exitCodes } from "../exitCodes.ts";
 import { printJson } from "../output.ts";
 
