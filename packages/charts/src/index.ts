@@ -7,6 +7,7 @@ export { renderFigure } from "./figure/renderFigure.ts";
 export type { Chart, ChartOptions, Figure, FigureTable, Theme } from "./figure/types.ts";
 export { finishCurve } from "./finishCurve.ts";
 export { type Palette, palette } from "./palette.ts";
+export { planBars } from "./planBars.ts";
 export { tornadoDays } from "./tornadoDays.ts";
 export { tornadoMoney } from "./tornadoMoney.ts";
 export { formatChance } from "./words/formatChance.ts";

@@ -121,7 +121,7 @@ export function sampleForecast(sample: Sample = {}): Forecast {
       ...asked,
       ...(askedDay === undefined ? {} : { finishByDay: askedDay }),
     },
-    tasks: sample.tasks ?? sampleTasks(start),
+    tasks: sample.tasks ?? sampleTasks(start, finishAt, confidence),
     intervals: [],
     drivers: sample.drivers ?? sampleDrivers,
     tornado: sample.tornado ?? sampleTornado,
@@ -171,9 +171,19 @@ export function sampleTask(
   };
 }
 
-function sampleTasks(start: string): TaskForecast[] {
+function sampleTasks(start: string, finishAt: (p: number) => number, confidence: number): TaskForecast[] {
   const task = (...rest: [string, string, string | undefined, number, number, number]) =>
     sampleTask(start, ...rest);
+  // The last task ends where the forecast does.
+  const last = task("open", "Doors open", "Open", 182, 193.5, 70);
+  const at = { p10: finishAt(0.1), p50: finishAt(0.5), p90: finishAt(0.9) };
+  last.finish = at;
+  last.finishDates = {
+    p10: finishDate(start, at.p10),
+    p50: finishDate(start, at.p50),
+    p90: finishDate(start, at.p90),
+    committed: finishDate(start, finishAt(confidence)),
+  };
   return [
     task("go", "Funding agreed", "Prepare", 0, 0, 0),
     task("survey", "Survey of the quay wall", "Prepare", 0, 18, 9),
@@ -186,7 +196,7 @@ function sampleTasks(start: string): TaskForecast[] {
     task("heat", "Heat pump delivered and set working", "Build", 95, 150, 44),
     task("books", "Books moved back", "Open", 165, 182, 66),
     task("train", "Volunteers trained", "Open", 150, 170, 30),
-    task("open", "Doors open", "Open", 182, 193.5, 70),
+    last,
   ];
 }
 
