@@ -118,7 +118,7 @@ export function number(what: string, range: NumberRange = {}): Type<number> {
       const value = node.kind === "scalar" ? node.value : undefined;
       if (typeof value !== "number" || !Number.isFinite(value)) {
         const meant = typeof value === "string" ? advice(value, range) : undefined;
-        return wrong(place, reading, rule, meant ?? `Write ${what}.`);
+        return wrong(place, reading, `${upper(what)} belongs here.`, meant ?? `Write ${what}.`);
       }
       const inside = range.open ? value > low && value < high : value >= low && value <= high;
       if (!inside || (range.whole && !Number.isInteger(value))) {
@@ -148,7 +148,7 @@ function warnOfGrouping(place: Place, reading: Reading, value: number): void {
 }
 
 function sentence(what: string, { min, max, open, whole }: NumberRange): string {
-  const kind = `${what.slice(0, 1).toUpperCase()}${what.slice(1)} belongs here`;
+  const kind = `${upper(what)} belongs here`;
   const between = open ? "strictly between" : "from";
   const and = open ? "and" : "to";
   if (min !== undefined && max !== undefined) {
@@ -196,4 +196,8 @@ export function pattern(what: string, form: RegExp): Type<string> {
     },
     schema: () => ({ type: "string", pattern: form.source }),
   };
+}
+
+function upper(sentence: string): string {
+  return sentence.slice(0, 1).toUpperCase() + sentence.slice(1);
 }

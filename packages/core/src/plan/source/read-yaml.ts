@@ -112,7 +112,7 @@ class Converter {
     if (isScalar(node)) {
       const value: unknown = node.value;
       const known = typeof value === "string" || typeof value === "number" || typeof value === "boolean";
-      result = { kind: "scalar", value: known ? value : null, at, end: blockEnd(this.text, at, end) };
+      result = { kind: "scalar", value: known ? value : null, at, end };
     } else if (isSeq(node)) {
       const items: Node[] = [];
       for (const item of node.items) {
@@ -184,12 +184,4 @@ class Converter {
     const received = this.text.slice(at, at + 40).split("\n")[0] ?? "";
     this.faults.push({ code, at, received, rule, remedy });
   }
-}
-
-/** Block scalars are shown by their first line only. */
-function blockEnd(text: string, at: number, end: number): number {
-  const first = text[at];
-  if (first !== "|" && first !== ">") return end;
-  const newline = text.indexOf("\n", at);
-  return newline < 0 ? end : Math.min(newline, end);
 }

@@ -36,9 +36,17 @@ const WORDS: Record<string, [rule: string, remedy: string]> = {
 /** Turns a fault of the YAML parser into words for a planner. */
 export function describeYamlError(error: YAMLError, text: string): Fault {
   const at = error.pos[0];
-  const [rule, remedy] = WORDS[error.code] ?? [`${error.message.split("\n")[0]}.`, "Check this line."];
+  const [rule, remedy] = WORDS[unclosed(error) ? "MISSING_CHAR" : error.code] ?? [
+    `${error.message.split("\n")[0]}.`,
+    "Check this line.",
+  ];
   const newline = text.indexOf("\n", at);
   const received = text.slice(at, Math.min(newline < 0 ? text.length : newline, at + 40)).trim();
   const code = error.code === "MULTIPLE_DOCS" ? "several-documents" : "yaml-syntax";
   return { code, at, received, rule, remedy };
+}
+
+/** Brackets that never end come as an error of indentation. */
+function unclosed(error: YAMLError): boolean {
+  return error.code === "BAD_INDENT" && /and end with/.test(error.message);
 }
