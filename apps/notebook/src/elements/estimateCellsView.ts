@@ -35,7 +35,7 @@ export function estimateInputs(options: EstimateCellsOptions): TemplateResult[] 
   if (committed === undefined) return [];
   const commit = (part: (typeof parts)[number], text: string): void => {
     const cells = { ...committed, ...pending?.cells, [part]: text };
-    const result = readEstimateCells(cells, estimate, stated.written(path), stated.at(path), unit);
+    const result = readEstimateCells(cells, estimate, path, stated.at(path), unit);
     if ("words" in result)
       send(host, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(host, "plan-edit", { field: path, cells, edits: result.edits });

@@ -30,7 +30,7 @@ export function field(options: FieldOptions): TemplateResult {
   const kind = options.kind ?? "text";
   return html`<input
     class="field ${kind}"
-    type=${kind === "date" ? "date" : "text"}
+    type="text"
     inputmode=${kind === "number" ? "decimal" : nothing}
     autocomplete="off"
     spellcheck="false"

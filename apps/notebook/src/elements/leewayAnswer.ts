@@ -1,8 +1,8 @@
-import { formatDate, formatMoney, formatPercent } from "@leeway/charts";
+import { formatDate, formatDays, formatMoney, formatPercent } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { type NotebookState, staleWords } from "../store/state.ts";
-import { committedLevel, committedSum, reasonWords } from "../words/answerWords.ts";
+import { committedLevel, committedSum, largestDrivers, reasonWords } from "../words/answerWords.ts";
 import { movedWords } from "../words/movedWords.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -31,8 +31,18 @@ export class LeewayAnswer extends PageElement {
           ? html`<span class="stale-mark">${stale}</span>`
           : this.#was(forecast, state.previous, early)
       }</p>
-      <p class="reason">${reasonWords(forecast)}</p>
-      ${this.#chances(forecast)}
+      <div class="because">
+        <div>
+          <p class="reason">${reasonWords(forecast)}</p>
+          <ol class="adds-most">
+            ${largestDrivers(forecast).map(
+              (driver) =>
+                html`<li><span>${driver.name}</span> <span>${formatDays(driver.days, "day")}</span></li>`,
+            )}
+          </ol>
+        </div>
+        ${this.#chances(forecast)}
+      </div>
     </div>`;
   }
 

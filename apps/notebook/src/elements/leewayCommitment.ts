@@ -1,9 +1,15 @@
-import { formatDate, formatDays, formatMoney, formatPercent, roundToLimits } from "@leeway/charts";
+import {
+  formatDate,
+  formatDays,
+  formatMoney,
+  formatPercent,
+  groupDigits,
+  roundToLimits,
+} from "@leeway/charts";
 import type { Forecast, Plan } from "@leeway/core";
 import { html, nothing } from "lit";
-import type { Edit } from "../plan/edit.ts";
+import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
-import { readStated } from "../plan/stated.ts";
 import type { Pending } from "../store/state.ts";
 import { roundMoney } from "../words/answerWords.ts";
 import { send } from "./events.ts";
@@ -78,12 +84,7 @@ export class LeewayCommitment extends PageElement {
       send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
       return;
     }
-    const stated = readStated(this.text);
-    const edits: Edit[] =
-      stated.at("commitment") === undefined && result.value !== undefined
-        ? [{ path: "commitment", value: { [path.slice("commitment.".length)]: result.value } }]
-        : [{ path, value: result.value }];
-    send(this, "plan-edit", { field: path, cells, edits });
+    send(this, "plan-edit", { field: path, cells, edits: [{ path, value: result.value }] });
   }
 }
 
@@ -93,7 +94,7 @@ function asked(plan: Plan): Asked[] {
     {
       key: "confidence",
       label: "Level committed to",
-      unit: "per cent of futures",
+      unit: "% of futures",
       committed: String(Number((confidence * 100).toPrecision(6))),
       kind: "number",
       read: (text) => {
@@ -109,15 +110,15 @@ function asked(plan: Plan): Asked[] {
       key: "finishBy",
       label: "Date asked for",
       unit: "a date",
-      committed: finishBy ?? "",
+      committed: finishBy === undefined ? "" : formatDate(finishBy),
       kind: "date",
-      read: (text) => ({ value: text === "" ? undefined : text }),
+      read: (text) => (text.trim() === "" ? { value: undefined } : readDate(text)),
     },
     {
       key: "budget",
       label: "Money available",
       unit: plan.currency,
-      committed: budget === undefined ? "" : String(budget),
+      committed: budget === undefined ? "" : groupDigits(budget, Number.isInteger(budget) ? 0 : 2),
       kind: "number",
       read: (text) =>
         text.trim() === "" ? { value: undefined } : readNumber(text, `a sum in ${plan.currency}`, "640000"),
@@ -136,14 +137,14 @@ function levels(forecast: Forecast) {
   );
   const { contingency } = forecast;
   return html`<table class="levels">
-      <caption>What each level would mean, with the 95 % limits that ${forecast.iterations} futures leave</caption>
+      <caption>What each level would mean, with the 95 % limits that ${groupDigits(forecast.iterations)} futures leave</caption>
       <thead>
         <tr>
-          <th scope="col" class="number">Futures that keep it</th>
+          <th scope="col" class="number">Level</th>
           <th scope="col" class="number">Finish by</th>
-          <th scope="col" class="number">between</th>
-          <th scope="col" class="number">Cost at most, ${currency}</th>
-          <th scope="col" class="number">between</th>
+          <th scope="col" class="number">limits</th>
+          <th scope="col" class="number">Cost, ${currency}</th>
+          <th scope="col" class="number">limits</th>
         </tr>
       </thead>
       <tbody>

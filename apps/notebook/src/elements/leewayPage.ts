@@ -1,5 +1,6 @@
 import { costCurve, driversBars, fiftyFutures, finishCurve, type Theme } from "@leeway/charts";
 import { html, nothing, type PropertyValues } from "lit";
+import { boundsWords } from "../plan/boundsWords.ts";
 import { type NotebookState, staleWords } from "../store/state.ts";
 import type { Store } from "../store/store.ts";
 import { announcement } from "../words/answerWords.ts";
@@ -120,8 +121,8 @@ export class LeewayPage extends PageElement {
             </div>
             <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>
           </section>
-          ${this.#section("work", "Work", "Working days unless a row says otherwise. Low, likely and high as the plan bounds them.", errors)}
-          ${this.#section("register", "Register", "What may happen and what the plan counts on. A ticked response is paid for, and its effect counts.", errors)}
+          ${this.#section("work", "Work", `Durations in working days unless a row says otherwise. ${state.plan === undefined ? "" : boundsWords(state.plan)}`, errors)}
+          ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
           ${this.#section("commitment", "Commitment", "", errors)}
           <section id="text" aria-labelledby="text-title">
             <h2 id="text-title">Plan text</h2>

@@ -54,11 +54,13 @@ export class LeewayRegister extends PageElement {
         <tr role="row">
           <th role="columnheader" scope="col" class="name">Risk or assumption</th>
           <th role="columnheader" scope="col" class="number">Chance, %</th>
-          <th role="columnheader" scope="col" class="number">Delay low</th>
-          <th role="columnheader" scope="col" class="number">likely</th>
-          <th role="columnheader" scope="col" class="number">high, days</th>
+          <th role="columnheader" scope="col" class="number">Low</th>
+          <th role="columnheader" scope="col" class="number">Likely</th>
+          <th role="columnheader" scope="col" class="number">High</th>
           <th role="columnheader" scope="col" class="status">State</th>
-          <th role="columnheader" scope="col" class="adds">Adds on average to the finish and the total</th>
+          <th role="columnheader" scope="col" class="adds">
+            <span>Adds, on average</span><span>working days</span><span>${plan.currency}</span>
+          </th>
         </tr>
       </thead>
       <tbody role="rowgroup" class=${this.fading ? "settling" : ""}>
@@ -95,7 +97,7 @@ export class LeewayRegister extends PageElement {
       <th role="rowheader" scope="row" class="name">
         <span class="entry-name">${entry.name}</span>
         <span class="by">${impactWords(entry, plan)}</span>
-        ${entry.responses.map((response, at) => this.#response(plan, response, `${path}.responses[${at}]`, stated))}
+        ${entry.responses.map((response, at) => this.#response(plan, response, `${path}.responses[${at}]`))}
       </th>
       <td role="cell" class="number"><span class="cell-label">Chance, %</span>${field({
         label: `${entry.name}: chance, in per cent`,
@@ -106,7 +108,7 @@ export class LeewayRegister extends PageElement {
         row,
         column: 1,
         readonly: this.readonly,
-        commit: (text) => this.#commitChance(chancePath, stated, text),
+        commit: (text) => this.#commitChance(chancePath, text),
         drop: () => send(this, "plan-drop", { field: chancePath }),
       })}</td>
       ${
@@ -127,7 +129,7 @@ export class LeewayRegister extends PageElement {
             send(this, "plan-edit", {
               field,
               cells: { value },
-              edits: [{ path: stated.written(field), value }],
+              edits: [{ path: field, value }],
             });
           }}
         >
@@ -149,7 +151,7 @@ export class LeewayRegister extends PageElement {
     </tr>`;
   }
 
-  #response(plan: Plan, response: Entry["responses"][number], path: string, stated: Stated) {
+  #response(plan: Plan, response: Entry["responses"][number], path: string) {
     const cost =
       response.cost?.kind === "fixed" ? `, costs ${formatMoney(response.cost.value, plan.currency)}` : "";
     const field = `${path}.adopted`;
@@ -164,7 +166,7 @@ export class LeewayRegister extends PageElement {
           send(this, "plan-edit", {
             field,
             cells: { value: String(value) },
-            edits: [{ path: stated.written(field), value }],
+            edits: [{ path: field, value }],
           });
         }}
       />
@@ -179,12 +181,13 @@ export class LeewayRegister extends PageElement {
     const money = driver?.money ?? 0;
     const width = `${Math.min(100, Math.abs(days / most) * 100)}%`;
     return html`<td role="cell" class="adds">
-      <svg class="adds-bar" aria-hidden="true"><rect class="register-mark" y="4" height="10" width=${width} /></svg>
-      <span class="adds-words">${formatDays(days)}<span class="quiet">, ${formatMoney(roundSignificant(money, 3), this.forecast.plan.currency)}</span></span>
+      <svg class="adds-bar" aria-hidden="true"><rect class="register-mark" y="7" height="10" width=${width} /></svg>
+      <span>${formatDays(days, "")}<span class="unseen"> working days</span></span>
+      <span>${formatMoney(roundSignificant(money, 3), "")}<span class="unseen"> ${this.forecast.plan.currency}</span></span>
     </td>`;
   }
 
-  #commitChance(path: string, stated: Stated, text: string): void {
+  #commitChance(path: string, text: string): void {
     const cells = { value: text };
     const entry = readNumber(text.replace(/\s*%$/, ""), "a percentage from 0 to 100", "30");
     const words =
@@ -198,7 +201,7 @@ export class LeewayRegister extends PageElement {
       return;
     }
     const value = Number((entry.value / 100).toPrecision(12));
-    send(this, "plan-edit", { field: path, cells, edits: [{ path: stated.written(path), value }] });
+    send(this, "plan-edit", { field: path, cells, edits: [{ path: path, value }] });
   }
 }
 

@@ -13,6 +13,9 @@ import { PageElement } from "./pageElement.ts";
 import { tableKeys } from "./tableKeys.ts";
 import { taskFollows, timeAxis } from "./taskFollows.ts";
 
+/** The unit the section's heading names; a row says so when its own is another. */
+const usual = "working days";
+
 /** The work: what is stated about each task, and beside it when it finishes and how often it is critical. */
 export class LeewayTasks extends PageElement {
   static override properties = {
@@ -47,7 +50,7 @@ export class LeewayTasks extends PageElement {
           <th role="columnheader" scope="col" class="number">Likely</th>
           <th role="columnheader" scope="col" class="number">High</th>
           <th role="columnheader" scope="col" class="after">Waits for, by</th>
-          <th role="columnheader" scope="col" class="span">${scale === undefined ? "When" : timeAxis(scale)}</th>
+          <th role="columnheader" scope="col" class="when">${scale === undefined ? "When" : timeAxis(scale)}</th>
           <th role="columnheader" scope="col" class="finish">Finishes, P10 to P90</th>
           <th role="columnheader" scope="col" class="critical">Critical</th>
         </tr>
@@ -82,7 +85,7 @@ export class LeewayTasks extends PageElement {
     const estimatePath = `${path}.${task.effort === undefined ? "duration" : "effort"}`;
     const linksPath = `${path}.after`;
     const namePath = `${path}.name`;
-    const unit = taskUnit(task);
+    const unit = estimate === undefined ? usual : taskUnit(task);
     const people = task.people.map((person) => names.get(person.id) ?? person.id).join(", ");
     const inputs =
       estimate === undefined
@@ -118,7 +121,7 @@ export class LeewayTasks extends PageElement {
         row: at,
         column: 0,
         readonly: this.readonly,
-        commit: (text) => this.#commitName(namePath, stated, text),
+        commit: (text) => this.#commitName(namePath, text),
         drop: () => send(this, "plan-drop", { field: namePath }),
       })}</th>
       ${cells}
@@ -134,7 +137,7 @@ export class LeewayTasks extends PageElement {
           commit: (text) => this.#commitLinks(linksPath, stated, text, known, task.id),
           drop: () => send(this, "plan-drop", { field: linksPath }),
         })}
-        <span class="by">${[estimate === undefined ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
+        <span class="by">${[unit === usual ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
       ${
@@ -149,7 +152,7 @@ export class LeewayTasks extends PageElement {
     </tr>`;
   }
 
-  #commitName(path: string, stated: Stated, text: string): void {
+  #commitName(path: string, text: string): void {
     const cells = { value: text };
     if (text.trim() === "") {
       const words = "A task needs a name. Write what is done, in a few words.";
@@ -159,13 +162,13 @@ export class LeewayTasks extends PageElement {
     send(this, "plan-edit", {
       field: path,
       cells,
-      edits: [{ path: stated.written(path), value: text.trim() }],
+      edits: [{ path: path, value: text.trim() }],
     });
   }
 
   #commitLinks(path: string, stated: Stated, text: string, known: ReadonlySet<string>, self: string): void {
     const cells = { value: text };
-    const result = readLinksCell(text, stated.written(path), stated.at(path), known, self);
+    const result = readLinksCell(text, path, stated.at(path), known, self);
     if ("words" in result)
       send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(this, "plan-edit", { field: path, cells, edits: result.edits });

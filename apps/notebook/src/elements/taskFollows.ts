@@ -25,12 +25,12 @@ export function taskFollows(
 ): TemplateResult {
   const found = forecast?.tasks.find((one) => one.id === task.id);
   if (forecast === undefined || found === undefined || scale === undefined) {
-    return html`<td role="cell" class="span"></td>
+    return html`<td role="cell" class="when"></td>
       <td role="cell" class="finish quiet">not computed yet</td>
       <td role="cell" class="critical"></td>`;
   }
   const { p10, p90 } = found.finishDates;
-  return html`<td role="cell" class="span">${bar(found, forecast, scale)}</td>
+  return html`<td role="cell" class="when">${bar(found, forecast, scale)}</td>
     <td role="cell" class="finish">
       ${p10 === p90 ? formatDate(p10, "shortest") : `${formatDate(p10, "shortest")} – ${formatDate(p90, p10.slice(0, 4) === p90.slice(0, 4) ? "shortest" : "short")}`}
       ${found.needed < 1 ? html`<span class="quiet">needed ${formatPercent(found.needed)}</span>` : nothing}

@@ -10,13 +10,3 @@ export function pathSteps(path: string): Step[] {
   }
   return steps;
 }
-
-/** The steps written as a path. */
-export function pathText(steps: readonly Step[]): string {
-  let text = "";
-  for (const step of steps) {
-    if (typeof step === "number") text += `[${step}]`;
-    else text += text === "" ? step : `.${step}`;
-  }
-  return text;
-}

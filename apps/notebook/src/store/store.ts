@@ -170,9 +170,9 @@ export function createStore(text: string, startRunner: StartRunner): Store {
       return () => listeners.delete(listener);
     },
     edit(field, cells, edits) {
-      const next = applyEdits(state.text, edits);
-      const errors = readPlan(next).problems.filter((problem) => problem.severity === "error");
-      const first = errors[0];
+      const { text: next, problems } = applyEdits(state.text, edits);
+      const found = problems.length > 0 ? problems : readPlan(next).problems;
+      const first = found.find((problem) => problem.severity === "error");
       if (first !== undefined) set({ pending: pendingWith(field, { cells, words: problemWords(first) }) });
       else if (next === state.text) set({ pending: pendingWith(field, undefined) });
       else take(record(history, next), pendingWith(field, undefined));

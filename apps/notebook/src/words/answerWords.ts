@@ -1,5 +1,5 @@
 import { formatDate, formatDays, formatMoney, formatPercent, roundToLimits } from "@leeway/charts";
-import type { Forecast } from "@leeway/core";
+import type { Driver, Forecast } from "@leeway/core";
 
 /** The committed sum, with no more digits than its sampling limits support. */
 export function committedSum(forecast: Forecast): string {
@@ -7,24 +7,26 @@ export function committedSum(forecast: Forecast): string {
   return formatMoney(roundToLimits(cost, costLow, costHigh), forecast.plan.currency);
 }
 
-/** The level committed to: "80 %". */
+/** The level committed to: "80 %", never broken over two lines. */
 export function committedLevel(forecast: Forecast): string {
-  return formatPercent(forecast.committed.confidence);
+  return formatPercent(forecast.committed.confidence).replace(" ", "\u00a0");
 }
 
-/** The largest additions to the finish that the one-line reason names. */
-const named = 4;
+/** The largest additions to the finish that the reason names. */
+const named = 5;
 
-/** Why the committed date is later than the plan as written, in one line. */
+/** How far the commitment lies beyond the plan as written, in one line. */
 export function reasonWords(forecast: Forecast): string {
-  const { contingency, drivers, plan } = forecast;
-  const largest = [...drivers].sort((a, b) => b.days - a.days || (a.id < b.id ? -1 : 1)).slice(0, named);
-  const parts = largest
+  const { contingency, plan } = forecast;
+  return `${formatDays(contingency.workingDays)} and ${formatMoney(roundMoney(contingency.money, forecast), plan.currency)} of contingency over the plan as written. What adds most, on average:`;
+}
+
+/** What adds most to the finish on average, the largest first. */
+export function largestDrivers(forecast: Forecast): Driver[] {
+  return [...forecast.drivers]
     .filter((driver) => driver.days >= 0.05)
-    .map((driver, at) => `${driver.name} ${formatDays(driver.days, at === 0 ? "day" : "")}`);
-  const room = `${formatDays(contingency.workingDays)} and ${formatMoney(roundMoney(contingency.money, forecast), plan.currency)} of contingency over the plan as written.`;
-  if (parts.length === 0) return room;
-  return `${room} On average the most comes from ${parts.join(", ")}.`;
+    .sort((a, b) => b.days - a.days || (a.id < b.id ? -1 : 1))
+    .slice(0, named);
 }
 
 /** A difference of money to the digits that the committed sum's limits support. */
