@@ -16,7 +16,7 @@ const mostRounds = 3000;
  *        Anderson acceleration of the alternating projections method, Numerical Algorithms 72, 1021-1042.
  */
 export function repairBlock(matrix: Float64Array, n: number): Float64Array {
-  let y = new Float64Array(n);
+  let y: Float64Array = new Float64Array(n);
   const shifted = Float64Array.from(matrix);
   let best = Number.POSITIVE_INFINITY;
   const steps: Float64Array[] = []; // differences of y + miss

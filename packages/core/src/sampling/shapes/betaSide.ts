@@ -3,8 +3,10 @@ import { logarithm } from "../math/logarithm.ts";
 import { piOverSine } from "../math/piOverSine.ts";
 import { power } from "../math/power.ts";
 
-const terms = 48;
+// Terms that leave less than 1e-17 of the sum: up to y = 1/8, 1/4 and 1/2.
 const fewTerms = 18;
+const someTerms = 26;
+const terms = 48;
 const logHalf = -Math.LN2;
 
 /**
@@ -53,7 +55,8 @@ export function betaSide(t: number): BetaSide {
   }
   const series = (y: number): number => {
     let sum = 0;
-    for (let n = (y < 0.125 ? fewTerms : terms) - 1; n >= 0; n--) sum = sum * y + (coefficient[n] as number);
+    let n = y < 0.125 ? fewTerms : y < 0.25 ? someTerms : terms;
+    while (--n >= 0) sum = sum * y + (coefficient[n] as number);
     return sum;
   };
   const logB = logarithm(b);

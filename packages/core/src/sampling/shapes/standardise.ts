@@ -49,9 +49,11 @@ export function standardise(estimate: RangeEstimate): Standardised {
   const reach = -2 * normalScore(p);
   if (shape === "normal") return { shape, parameter: 0, shift: low + width / 2, scale: width / reach };
   if (!(low > 0)) throw new Error("A lognormal estimate needs a low value above 0.");
+  // A narrow range needs the quotient, a very wide one would overflow it.
+  const spread = high / low < 2 ? logarithm(high / low) : logarithm(high) - logarithm(low);
   return {
     shape,
-    parameter: logarithm(high / low) / reach,
+    parameter: spread / reach,
     shift: 0,
     scale: Math.sqrt(low) * Math.sqrt(high),
   };

@@ -51,12 +51,15 @@ function fillNode(values: Float64Array, j: number, x: number): void {
   const left = betaSide(4 * x);
   const right = betaSide(4 - 4 * x);
   let at = j;
-  // Each quantile is the starting point of the next: two or three Newton steps each.
+  // The line through the two quantiles before is the starting point of the next: two Newton steps each.
   for (const side of [left, right]) {
+    let before = -36;
     let logY = -36;
     for (let e = 1; e < tailLength; e++) {
       const logU = logTail[e] as number;
-      logY = side.logQuantile(logU, logY);
+      const start = 2 * logY - before;
+      before = logY;
+      logY = side.logQuantile(logU, start);
       values[at] = exponential(logY - logU / side.alpha);
       at += nodeCount;
     }
@@ -64,14 +67,20 @@ function fillNode(values: Float64Array, j: number, x: number): void {
   let split = 0;
   while (split < bodyLength && (32 + split) / 1024 <= left.atHalf) split++;
   const body = at;
+  let before = -1;
   let logY = -1;
   for (let e = 0; e < split; e++) {
-    logY = left.logQuantile(logBody[e] as number, logY);
+    const start = 2 * logY - before;
+    before = logY;
+    logY = left.logQuantile(logBody[e] as number, start);
     values[body + e * nodeCount] = exponential(logY);
   }
+  before = -1;
   logY = -1;
   for (let e = bodyLength - 1; e >= split; e--) {
-    logY = right.logQuantile(logBody[bodyLength - 1 - e] as number, logY);
+    const start = 2 * logY - before;
+    before = logY;
+    logY = right.logQuantile(logBody[bodyLength - 1 - e] as number, start);
     values[body + e * nodeCount] = 1 - exponential(logY);
   }
 }
