@@ -24,8 +24,13 @@ export interface Block {
   /** Moments, days since start. */
   start: Float64Array[];
   finish: Float64Array[];
-  /** 1 where moving the task a moment later moves the plan's finish. */
+  /** 1 where nudging the task on from just where it stands moves the plan's finish. */
   moves: Uint8Array[];
+  /**
+   * 1 where its own push moves it: on to the next moment its calendar works. It differs from `moves` only for
+   * points on a day off, so tasks that are never points share one row for both.
+   */
+  pushed: Uint8Array[];
   /** The plan's finish (or that of `finishOf`) and the day its date falls on. */
   planFinish: Float64Array;
   planFinishDay: Int32Array;
@@ -37,6 +42,7 @@ export interface Block {
 /** Rows for up to `size` iterations. Cost: about 26 bytes * size per task and 8 * size per slot. */
 export function newBlock(model: Model, size: number): Block {
   const rows = (count: number) => Array.from({ length: count }, () => new Float64Array(size));
+  const moves = model.tasks.map(() => new Uint8Array(size));
   return {
     n: size,
     draws: rows(model.slots.length),
@@ -50,7 +56,10 @@ export function newBlock(model: Model, size: number): Block {
     ),
     start: rows(model.tasks.length),
     finish: rows(model.tasks.length),
-    moves: model.tasks.map(() => new Uint8Array(size)),
+    moves,
+    pushed: model.tasks.map((task, j) =>
+      task.mayBePoint ? new Uint8Array(size) : (moves[j] as Uint8Array),
+    ),
     planFinish: new Float64Array(size),
     planFinishDay: new Int32Array(size),
     cost: new Float64Array(size),

@@ -2,11 +2,12 @@ import { dayNumber } from "../calendar/dates.ts";
 import { workAt } from "../calendar/workCalendar.ts";
 import { type OrderTask, placementOrder } from "../network/placementOrder.ts";
 import type { Estimate, Link, Plan, Task } from "../plan/types.ts";
+import { asWrittenValue } from "../sampling/index.ts";
 import { type Calendars, compileCalendars } from "./compileCalendars.ts";
 import { compileCorrelations } from "./compileCorrelations.ts";
 import { compileMoney } from "./compileMoney.ts";
 import { compileRegister, unitScale } from "./compileRegister.ts";
-import type { Model, ModelProgress, ModelTask } from "./model.ts";
+import { constant, type Model, type ModelProgress, type ModelTask } from "./model.ts";
 import { type SlotList, slotList } from "./slots.ts";
 
 /**
@@ -107,23 +108,28 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
   const { plan, startDay, statusDay, calendars, list } = context;
   const item = task.was ?? task.id;
   const week = calendars.weekLength(task.calendar);
+  // A milestone needs no people, so theirs does not narrow its calendar.
   const calendar = calendars.shared(
     task.calendar,
-    task.people.filter((person) => !person.along).map((person) => person.id),
+    task.people.filter((person) => !person.along && task.milestone === false).map((person) => person.id),
   );
+  // No draw touches a finished task: its estimates stand as written.
   const amount = (estimate: Estimate | undefined, purpose: string) =>
-    list.amount(estimate, { key: `${task.id}:${purpose}`, item, purpose, cut: true });
+    task.finished !== undefined && estimate !== undefined
+      ? constant(Math.max(0, asWrittenValue(estimate)))
+      : list.amount(estimate, { key: `${task.id}:${purpose}`, item, purpose, cut: true });
   const work = task.duration ?? task.effort;
   const shares = task.people.reduce((sum, person) => sum + person.share, 0);
   const perHead = task.effort === undefined ? 1 : 1 / shares;
   const notBefore = task.notBefore === undefined ? 0 : Math.max(0, dayNumber(task.notBefore) - startDay);
   const rates = new Map(plan.people.map((person) => [person.id, person.rate]));
-  const started = task.started !== undefined || task.finished !== undefined;
+  const progress = compileProgress(task, calendar, context);
   return {
     id: task.id,
     name: task.name,
     phase: task.phase,
     kind: task.milestone === false ? "task" : task.milestone === "start" ? "milestone-start" : "milestone",
+    mayBePoint: mayBePoint(task, context.impacts.length > 0),
     calendar,
     ownCalendar: calendars.named(task.calendar),
     unbroken: task.unbroken === undefined ? undefined : calendars.named(task.unbroken),
@@ -132,13 +138,14 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
     links: compileLinks(task, context),
     notBefore,
     holdToPlan: task.holdToPlan,
-    readingFloor: started ? 0 : Math.max(notBefore, statusDay === undefined ? 0 : statusDay + 1),
+    statusFloor: statusDay === undefined ? 0 : statusDay + 1,
+    readingFloor: progress?.start ?? Math.max(notBefore, statusDay === undefined ? 0 : statusDay + 1),
     cost: amount(task.cost, "cost"),
     costPerDay: amount(task.costPerDay, "costPerDay"),
     peoplePerDay: [...task.people]
       .sort(byId)
       .reduce((sum, person) => sum + (rates.get(person.id) ?? 0) * person.share, 0),
-    chance: started ? 1 : task.onlyIf !== undefined && !context.adopted.has(task.onlyIf) ? 0 : task.chance,
+    chance: progress !== undefined ? 1 : task.onlyIf !== undefined && !context.adopted.has(task.onlyIf) ? 0 : task.chance,
     chanceAddress: item,
     holds:
       plan.respectCapacity && task.milestone === false
@@ -146,10 +153,20 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
             .filter((person) => person.share > 0)
             .map(({ id, share, along }) => ({ person: context.personIndex.get(id) ?? 0, share, along }))
         : [],
-    progress: compileProgress(task, calendar, context),
+    progress,
     targetDay: task.target === undefined ? undefined : dayNumber(task.target) - startDay,
     impacts: context.impacts,
   };
+}
+
+/** Certain to take time only when nothing can shorten it: no impact, no `chance`, and a lowest value above 0. */
+function mayBePoint(task: Task, hasImpacts: boolean): boolean {
+  const work = task.duration ?? task.effort;
+  if (work === undefined || hasImpacts || task.chance < 1 || task.onlyIf !== undefined) return true;
+  if (task.started !== undefined) return true;
+  if (work.kind === "fixed") return work.value <= 0;
+  if (work.kind === "outcomes") return work.outcomes.some((outcome) => outcome.value <= 0);
+  return !(work.low > 0 && (work.bounds === "extremes" || work.shape === "lognormal"));
 }
 
 function compileLinks(task: Task, context: TaskContext): ModelTask["links"] {
@@ -187,7 +204,8 @@ function compileProgress(
   const finish = task.finished === undefined ? 0 : dayNumber(task.finished) - startDay + 1;
   const started = task.started === undefined ? finish : dayNumber(task.started) - startDay;
   const start = task.milestone !== false && task.finished !== undefined ? finish : started;
-  const held = Math.max(0, workAt(calendar, (statusDay ?? 0) + 1) - workAt(calendar, start));
+  const until = task.finished === undefined ? (statusDay ?? 0) + 1 : finish;
+  const held = task.milestone === false ? Math.max(0, workAt(calendar, until) - workAt(calendar, start)) : 0;
   const item = task.was ?? task.id;
   return {
     finished: task.finished !== undefined,

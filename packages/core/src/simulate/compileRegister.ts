@@ -69,12 +69,13 @@ export function compileRegister(
   return { entries, groups: groupNames.map((name) => ({ name })), impactsOn };
 }
 
-/** The entry's own times each response's (probability / the entry's own), at most 1. */
+/** The entry's own times each response's (probability / the entry's own), at most 1; 0 stays 0. */
 export function probabilityAfter(own: number, responses: readonly Response[]): number {
+  if (own === 0) return 0;
   let product = own;
   for (const response of responses) {
     if (response.probability === undefined) continue;
-    product = own === 0 ? response.probability : product * (response.probability / own);
+    product *= response.probability / own;
   }
   return Math.min(1, product);
 }

@@ -6,11 +6,13 @@ import type { Model, ModelLink, ModelTask } from "./model.ts";
 
 /**
  * The backward pass: which tasks, moved a moment later, would move the plan's finish (links and the order of
- * people's work unchanged). Ties are all marked. `block.moves` is structural: it passes through tasks that are
- * not needed; who counts as critical is decided by `isCritical`.
+ * people's work unchanged). Ties are all marked. The marks are structural: they pass through tasks that are not
+ * needed; who counts as critical is decided by the caller.
  *
  * It looks at what binds, link by link, with the limit from the right of every moment: a finish on Friday
- * evening, moved a moment later, is Monday morning; slack inside a weekend is slack.
+ * evening, moved a moment later, is Monday morning; slack inside a weekend is slack. Points on a day off carry
+ * two marks, see `Block`. Approximation: where a task jumps over days off because its predecessor's calendar
+ * differs from its own, the jump is followed as if it were a nudge.
  *
  * `lagDays`, when given, collects what drawn lags of binding links into moving tasks added to their as-written
  * values, by task and link.
@@ -23,8 +25,7 @@ export function markMoving(model: Model, block: Block, limited: boolean, lagDays
       const j = model.order[o] as number;
       const task = model.tasks[j] as ModelTask;
       if (task.progress !== undefined) continue;
-      const moving = block.moves[j] as Uint8Array;
-      if (!anySet(moving, block.n)) continue;
+      if (!anySet(block.pushed[j] as Uint8Array, block.n)) continue;
       for (const link of task.links) markByLink(model, block, task, j, link);
       if (limited && task.holds.length > 0 && markByPeople(model, block, task, j, o)) again = true;
     }
@@ -36,15 +37,18 @@ export function markMoving(model: Model, block: Block, limited: boolean, lagDays
 export function markFinish(model: Model, block: Block): void {
   const { n, planFinish, planFinishDay } = block;
   for (const row of block.moves) row.fill(0, 0, n);
+  for (const row of block.pushed) row.fill(0, 0, n);
   if (model.finishOf >= 0) {
     const task = model.tasks[model.finishOf] as ModelTask;
     const finish = block.finish[model.finishOf] as Float64Array;
     const duration = block.duration[model.finishOf] as Float64Array;
     for (let k = 0; k < n; k++) {
       planFinish[k] = finish[k] as number;
-      planFinishDay[k] = finishDay(task, finish[k] as number, (duration[k] as number) <= tolerance);
+      const point = (duration[k] as number) <= tolerance;
+      planFinishDay[k] = finishDay(task, finish[k] as number, point, block.needed[model.finishOf]?.[k] !== 0);
     }
     (block.moves[model.finishOf] as Uint8Array).fill(1, 0, n);
+    (block.pushed[model.finishOf] as Uint8Array).fill(1, 0, n);
     return;
   }
   planFinish.fill(0, 0, n);
@@ -64,10 +68,12 @@ export function markFinish(model: Model, block: Block): void {
     const duration = block.duration[j] as Float64Array;
     const needed = block.needed[j];
     const moves = block.moves[j] as Uint8Array;
+    const pushed = block.pushed[j] as Uint8Array;
     for (let k = 0; k < n; k++) {
       if ((finish[k] as number) < (planFinish[k] as number) - tolerance) continue;
       if (needed !== undefined && needed[k] === 0) continue;
       moves[k] = 1;
+      pushed[k] = 1;
       // A point may stand on a later day than work that ends at the same moment: at its own earliest date.
       if ((duration[k] as number) > tolerance) continue;
       const day = finishDay(task, finish[k] as number, true);
@@ -76,16 +82,22 @@ export function markFinish(model: Model, block: Block): void {
   });
 }
 
-/** Day on which a finish at moment t falls (plan format, "Reading a moment"). */
-export function finishDay(task: ModelTask, t: number, point: boolean): number {
-  if (task.kind === "milestone-start") return Math.floor(t + tolerance);
+/**
+ * Day on which a finish at moment t falls (plan format, "Reading a moment"); a recorded finish as recorded. A
+ * task not needed is a plain point, read without its `notBefore`.
+ */
+export function finishDay(task: ModelTask, t: number, point: boolean, needed = true): number {
+  const recorded = task.progress?.finished === true;
+  if (task.kind === "milestone-start" && needed && !recorded) return Math.floor(t + tolerance);
   const day = Math.ceil(t - tolerance) - 1;
-  return point ? Math.max(day, task.readingFloor) : day;
+  return point && !recorded ? Math.max(day, needed ? task.readingFloor : task.statusFloor) : day;
 }
 
 /** Day on which a start at moment t falls. */
-export function startDay(task: ModelTask, t: number, point: boolean): number {
-  return point ? finishDay(task, t, true) : Math.floor(t + tolerance);
+export function startDay(task: ModelTask, t: number, point: boolean, needed = true): number {
+  const recorded = task.progress?.finished === true;
+  if (recorded ? task.kind !== "task" : point) return finishDay(task, t, true, needed);
+  return Math.floor(t + tolerance);
 }
 
 function anySet(row: Uint8Array, n: number): boolean {
@@ -97,56 +109,55 @@ function markByLink(model: Model, block: Block, task: ModelTask, j: number, link
   const { n } = block;
   const i = link.from;
   const from = model.tasks[i] as ModelTask;
-  const target = block.moves[i] as Uint8Array;
-  const moving = block.moves[j] as Uint8Array;
+  const moves = block.moves[i] as Uint8Array;
+  const pushed = block.pushed[i] as Uint8Array;
+  const into = block.pushed[j] as Uint8Array;
   const simple =
     link.direct &&
     link.kind === "finish-to-start" &&
     from.calendar === task.calendar &&
-    task.kind === "task" &&
+    !from.mayBePoint &&
+    !task.mayBePoint &&
     block.wait[j] === undefined;
   if (!simple) {
     for (let k = 0; k < n; k++) {
-      if (moving[k] === 1 && target[k] === 0 && binds(model, block, task, j, link, k)) target[k] = 1;
+      if (into[k] === 0 || pushed[k] === 1) continue;
+      if (binds(model, block, task, j, link, k, "nudge")) moves[k] = 1;
+      if (binds(model, block, task, j, link, k, "push")) pushed[k] = 1;
     }
     return;
   }
   const finish = block.finish[i] as Float64Array;
   const start = block.start[j] as Float64Array;
-  const duration = block.duration[i] as Float64Array;
-  const own = block.duration[j] as Float64Array;
   const { calendar } = task;
   for (let k = 0; k < n; k++) {
-    if (moving[k] === 0 || target[k] === 1) continue;
+    if (into[k] === 0 || moves[k] === 1) continue;
     const f = finish[k] as number;
     const s = (start[k] as number) - tolerance;
-    if (f >= s) target[k] = 1;
-    else if (
-      !calendar.everyDay &&
-      (duration[k] as number) > tolerance &&
-      (own[k] as number) > tolerance &&
-      nextWork(calendar, f) >= s
-    ) {
-      target[k] = 1;
-    }
+    if (f >= s || (!calendar.everyDay && nextWork(calendar, f) >= s)) moves[k] = 1;
   }
 }
 
-/** Whether, in iteration k, moving the link's predecessor a moment later moves task j. */
-export function binds(
+/**
+ * Whether, in iteration k, moving the link's predecessor moves task j and with it the plan's finish: nudged on
+ * from where it stands, or pushed on to where its calendar next works (the two differ for points on a day off).
+ */
+function binds(
   model: Model,
   block: Block,
   task: ModelTask,
   j: number,
   link: ModelLink,
   k: number,
+  how: "nudge" | "push",
 ): boolean {
   const i = link.from;
   const from = model.tasks[i] as ModelTask;
   const fromFinish = link.kind === "finish-to-start" || link.kind === "finish-to-finish";
   let at = ((fromFinish ? block.finish[i] : block.start[i]) as Float64Array)[k] as number;
-  if (fromFinish && ((block.duration[i] as Float64Array)[k] as number) > tolerance)
-    at = nextWork(from.calendar, at);
+  // A start of work is already at work; an end goes on when the task's calendar next works.
+  const fromPoint = ((block.duration[i] as Float64Array)[k] as number) <= tolerance;
+  if (fromPoint ? how === "push" : fromFinish) at = nextWork(from.calendar, at);
   let nudged = true;
   const draws = link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array);
   const lag = (draws === undefined ? link.lag.value : (draws[k] as number)) * link.lagScale;
@@ -164,10 +175,13 @@ export function binds(
   }
   const start = (block.start[j] as Float64Array)[k] as number;
   const duration = (block.duration[j] as Float64Array)[k] as number;
-  const toFinish = link.kind === "finish-to-finish" || link.kind === "start-to-finish";
   if (duration <= tolerance && (task.kind !== "milestone-start" || skipped)) {
-    return nudged ? at >= start - tolerance : at > start + tolerance;
+    if (nudged ? at < start - tolerance : at <= start + tolerance) return false;
+    const byPush = at >= nextWork(task.calendar, start) - tolerance;
+    return (byPush ? block.pushed[j] : block.moves[j])?.[k] === 1;
   }
+  if (block.moves[j]?.[k] !== 1) return false;
+  const toFinish = link.kind === "finish-to-finish" || link.kind === "start-to-finish";
   const on = nudged && works(task.calendar, at);
   if (toFinish && duration > tolerance) {
     const needs = workAt(task.calendar, at) - duration;
@@ -190,14 +204,14 @@ function fromRight(calendar: WorkCalendar, t: number, lag: number): number {
 function collectLags(model: Model, block: Block, lagDays: Float64Array[]): void {
   model.tasks.forEach((task, j) => {
     if (task.progress !== undefined) return;
-    const moving = block.moves[j] as Uint8Array;
+    const moving = block.pushed[j] as Uint8Array;
     task.links.forEach((link, l) => {
       if (link.lag.slot < 0) return;
       const draws = block.draws[link.lag.slot] as Float64Array;
       const into = lagDays[j] as Float64Array;
       let sum = 0;
       for (let k = 0; k < block.n; k++) {
-        if (moving[k] === 1 && binds(model, block, task, j, link, k)) {
+        if (moving[k] === 1 && binds(model, block, task, j, link, k, "push")) {
           sum += ((draws[k] as number) - link.lag.value) * link.lagScale;
         }
       }

@@ -39,6 +39,7 @@ export function markByPeople(
         const load = loadBeside(block, sharing, j, position, other.task, s, k);
         if (load + other.share + hold.share <= person.capacity + tolerance) continue;
         target[k] = 1;
+        (block.pushed[other.task] as Uint8Array)[k] = 1;
         if (other.position > position) later = true;
       }
     }

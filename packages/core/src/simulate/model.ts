@@ -71,6 +71,8 @@ export interface ModelTask {
   name: string;
   phase: string | undefined;
   kind: "task" | "milestone" | "milestone-start";
+  /** Whether it can be a point (no duration) in some iteration. */
+  mayBePoint: boolean;
   /** Calendar on which the task works: its own, its people's, full absences out. */
   calendar: WorkCalendar;
   /** Its own calendar, people left out: lags and waits count on it. */
@@ -85,6 +87,8 @@ export interface ModelTask {
   holdToPlan: boolean;
   /** Day number floor of the reading of a point: max(start, notBefore, day after statusDate). */
   readingFloor: number;
+  /** The same without `notBefore`, for when it is not needed. */
+  statusFloor: number;
   cost: Amount;
   costPerDay: Amount;
   /** Sum over its people of rate * share: money per working day. */

@@ -25,12 +25,12 @@ export function place(
     if (task.progress !== undefined) placeFact(task, block, j);
     else {
       const links = boundByLinks(task, block);
-      const floor = Math.max(
-        (model.statusDay ?? -1) + 1,
-        task.holdToPlan && hold !== undefined ? (hold[j] as number) : 0,
-      );
+      // Nothing unstarted starts before the day after the status date, needed or not.
+      const statusFloor = (model.statusDay ?? -1) + 1;
+      const held = task.holdToPlan && hold !== undefined ? (hold[j] as number) : 0;
+      const floor = Math.max(statusFloor, held);
       if (links.finishBound || block.wait[j] || block.needed[j] || task.kind !== "task" || task.unbroken) {
-        settle(task, block, j, floor, links.finishBound);
+        settle(task, block, j, floor, statusFloor, links.finishBound);
       } else settlePlain(task, block, j, floor);
       if (capacity !== undefined && task.holds.length > 0) freeFrom(task, j, block, capacity);
     }
@@ -132,7 +132,14 @@ function settlePlain(task: ModelTask, block: Block, j: number, floor: number): v
 }
 
 /** Every case: waits, required finishes, tasks not needed, milestones, unbroken work. */
-function settle(task: ModelTask, block: Block, j: number, floor: number, finishBound: boolean): void {
+function settle(
+  task: ModelTask,
+  block: Block,
+  j: number,
+  floor: number,
+  statusFloor: number,
+  finishBound: boolean,
+): void {
   const { n, scratch: lower, scratch2: upper } = block;
   const start = block.start[j] as Float64Array;
   const finish = block.finish[j] as Float64Array;
@@ -144,7 +151,7 @@ function settle(task: ModelTask, block: Block, j: number, floor: number, finishB
     let s = lower[k] as number;
     let b = finishBound ? (upper[k] as number) : 0;
     if (needed !== undefined && needed[k] === 0) {
-      const t = s > b ? s : b;
+      const t = Math.max(s, b, statusFloor);
       start[k] = t;
       finish[k] = t;
       continue;

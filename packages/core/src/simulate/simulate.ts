@@ -93,6 +93,7 @@ function freeCopy(block: Block): Block {
     start: own(block.start),
     finish: own(block.finish),
     moves: block.moves.map(() => new Uint8Array(size)),
+    pushed: block.moves.map(() => new Uint8Array(size)),
     planFinish: new Float64Array(size),
     planFinishDay: new Int32Array(size),
     cost: new Float64Array(size),

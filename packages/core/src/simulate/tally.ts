@@ -22,7 +22,7 @@ export function tally(
 ): void {
   const { n } = block;
   model.tasks.forEach((task, j) => {
-    const moves = block.moves[j] as Uint8Array;
+    const moves = block.pushed[j] as Uint8Array;
     const duration = block.duration[j] as Float64Array;
     const needed = block.needed[j];
     const finish = block.finish[j] as Float64Array;
@@ -48,7 +48,7 @@ export function tally(
     sums.needed[j] = count;
     sums.points[j] = points;
     sums.duration[j] = total;
-    sums.onTarget[j] = task.targetDay === undefined ? 0 : onTarget(task, duration, finish, task.targetDay, n);
+    sums.onTarget[j] = task.targetDay === undefined ? 0 : onTarget(task, duration, finish, needed, task.targetDay, n);
     sums.taskMoney[j] = money.tasks[j] as number;
     let ownMoney = (money.tasks[j] as number) - n * (asWritten.money.tasks[j] as number);
     if (!finished) {
@@ -75,12 +75,14 @@ function onTarget(
   task: ModelTask,
   duration: Float64Array,
   finish: Float64Array,
+  needed: Uint8Array | undefined,
   target: number,
   n: number,
 ): number {
   let met = 0;
   for (let k = 0; k < n; k++) {
-    if (finishDay(task, finish[k] as number, (duration[k] as number) <= tolerance) <= target) met++;
+    const point = (duration[k] as number) <= tolerance;
+    if (finishDay(task, finish[k] as number, point, needed?.[k] !== 0) <= target) met++;
   }
   return met;
 }
@@ -96,7 +98,7 @@ function impactOn(
   const entry = model.register[at.entry] as Model["register"][number];
   const impact = entry.impacts[at.impact] as Model["register"][number]["impacts"][number];
   const occurs = block.occurs[at.entry] as Uint8Array;
-  const moves = block.moves[j] as Uint8Array;
+  const moves = block.pushed[j] as Uint8Array;
   const needed = block.needed[j];
   const amount = task.progress?.remaining ?? task.duration;
   const scale = task.progress?.remaining === undefined ? task.durationScale : task.progress.remainingScale;
