@@ -36,16 +36,14 @@ function pushed(job: Job, { start }: Position): Position {
 /**
  * Ids of the critical tasks, by brute force. Each candidate is pushed a moment later; every other task is
  * then moved, only ever later, until links, bounds and people are satisfied again. The order of people's
- * work stays: a task yields only to those that were at work before it (earlier start; facts first; equal
- * starts in the order of placing). Critical: the plan's finish has moved.
+ * work stays: a task yields only to those that were at work before it (earlier start; equal starts in the
+ * order of placing). What is started stands before `statusDate`, so before everything ahead. Critical: the plan's finish has moved.
  */
 export function criticalTasks(world: World, baseline: Map<string, Position>): Set<string> {
   const sequence = [...baseline.keys()];
   const order = sequence
-    .map((id, rank) => ({ id, rank, job: world.jobs.get(id), start: baseline.get(id)?.start ?? 0 }))
+    .map((id, rank) => ({ id, rank, start: baseline.get(id)?.start ?? 0 }))
     .sort((a, b) => {
-      const facts = Number(a.job?.state === "ahead") - Number(b.job?.state === "ahead");
-      if (facts !== 0) return facts;
       return Math.abs(a.start - b.start) <= TOLERANCE ? a.rank - b.rank : a.start - b.start;
     })
     .map(({ id }) => id);

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import type { CalendarDocument, PersonDocument, PlanDocument, TaskDocument } from "../../oracle/document.ts";
-import { evaluateAsWritten } from "../../oracle/evaluate.ts";
+import { evaluate, evaluateAsWritten } from "../../oracle/evaluate.ts";
 import { planOf } from "../../oracle/planOf.ts";
 
 type Tasks = Record<string, Omit<TaskDocument, "id" | "name">>;
@@ -136,6 +136,29 @@ describe("people", () => {
     const people = ann({ away: "2027-02-03", rate: 100 });
     const tasks: Tasks = { a: { duration: 4, people: { id: "ann", share: 0.5, along: true } } };
     expect(evaluated(tasks, { people }).tasks.get("a")).toMatchObject({ finish: 4, cost: 200 });
+  });
+
+  it("does not limit one who goes along by a partial absence either", () => {
+    const people = ann({ away: { from: "2027-02-03", to: "2027-02-03", share: 0.5 } });
+    const tasks: Tasks = { a: { duration: 4, people: { id: "ann", along: true } } };
+    expect(moments(tasks, { people }).a).toEqual([0, 4]);
+  });
+
+  it("holds a required finish to be met when only a person's absence lies between", () => {
+    const after = { task: "a", link: "finish-to-finish" } as const;
+    const tasks: Tasks = { a: { duration: 5 }, b: { duration: 2, people: "ann", after } };
+    expect(moments(tasks, { people: ann({ away: "2027-02-05" }) }).b).toEqual([2, 4]);
+  });
+
+  it("measures a tail through links between finishes less the successor's duration", () => {
+    const work = (link: "finish-to-finish" | "start-to-finish", lag: number): Tasks => ({
+      x: { duration: 2, people: "ann" },
+      y: { duration: 5, after: { task: "x", link, lag } },
+      z: { duration: 3, people: "ann" },
+    });
+    // Tail of x: 2 + 0 + 5 - 5 = 2, behind z's 3; then 4 + 5 - 5 = 4, before it.
+    expect(moments(work("finish-to-finish", 0), { people: ann() })).toMatchObject({ z: [0, 3], x: [3, 5] });
+    expect(moments(work("start-to-finish", 4), { people: ann() })).toMatchObject({ x: [0, 2], z: [2, 5] });
   });
 
   it("divides effort by the sum of shares", () => {
@@ -276,6 +299,27 @@ describe("progress and money", () => {
       b: { duration: 6, people: "ann", started: "2027-02-01" },
     };
     expect(moments(tasks, { people: ann(), statusDate: "2027-02-02" })).toEqual({ a: [8, 9], b: [0, 8] });
+  });
+
+  it("lets no draw touch a finished task's money, and no task start before its planned start", () => {
+    const plan = planOf({
+      format: 1,
+      title: "",
+      start: "2027-02-01",
+      statusDate: "2027-02-01",
+      tasks: [
+        { id: "a", name: "A", duration: 1, started: "2027-02-01", finished: "2027-02-01", cost: [1, 2, 9] },
+        { id: "b", name: "B", duration: [1, 3, 9] },
+        { id: "c", name: "C", duration: 1, after: "b", holdToPlan: true },
+      ],
+    });
+    const drawn = (days: number) => {
+      const value = (key: string) => (key === "b:duration" ? days : key === "c:duration" ? 1 : 0);
+      return evaluate(plan, { value, occurs: () => false, needed: () => true });
+    };
+    expect(drawn(2).tasks.get("a")?.cost).toBe(2);
+    // As written b ends with Thursday: c starts on Friday, whether b is early or on time, and later if it is late.
+    expect([1, 3, 4].map((days) => drawn(days).tasks.get("c")?.start)).toEqual([4, 4, 7]);
   });
 
   it("charges overheads per working day between two moments, nothing if reversed", () => {

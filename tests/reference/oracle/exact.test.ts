@@ -133,6 +133,31 @@ describe("enumerateExactly(small network)", () => {
     expect(enumerateExactly(group("occurred")).outcomes).toEqual([{ finish: 5, cost: 10, probability: 1 }]);
   });
 
+  // Plan format 1, "The register": facts, then `expires` before `statusDate`, then `onlyIf`. By hand.
+  it.each([
+    ["expired the day before", { expires: "2027-02-04" }, 0],
+    ["expiring on the status date", { expires: "2027-02-05" }, 0.5],
+    ["hanging on a response not adopted", { onlyIf: "not-done" }, 0],
+    ["hanging on an adopted response", { onlyIf: "done" }, 0.5],
+    ["closed", { status: "closed" as const }, 0],
+    ["occurred, though expired", { status: "occurred" as const, expires: "2027-02-01" }, 1],
+  ])("gives a risk %s its chance", (_, keys, expected) => {
+    const responses = [
+      { id: "done", action: "A", adopted: true },
+      { id: "not-done", action: "B" },
+    ];
+    const document = plan({
+      statusDate: "2027-02-05",
+      tasks: { id: "work", name: "Work", duration: 5 },
+      risks: [
+        { id: "x", name: "X", probability: 0.5, impacts: { cost: 1 }, ...keys },
+        { id: "y", name: "Y", probability: 0.5, impacts: { cost: 0 }, responses },
+      ],
+    });
+    const { outcomes } = enumerateExactly(planOf(document));
+    expect(chance(outcomes, (o) => o.cost === 1)).toBeCloseTo(expected, 12);
+  });
+
   // Plan format 1, "The register": probability = own times each response's ratio, scales multiply, costs add.
   it("combines adopted responses", () => {
     const document = plan({
