@@ -15,7 +15,7 @@ describe("schema", () => {
     expect(code).toBe(0);
     const schema = JSON.parse(out);
     expect(schema.$schema).toBe("https://json-schema.org/draft/2020-12/schema");
-    const ajv = new Ajv2020({ strict: false, allErrors: true });
+    const ajv = new Ajv2020({ strict: false, allErrors: true, formats: { date: /^\d{4}-\d{2}-\d{2}$/ } });
     const isPlan = ajv.compile(schema);
     isPlan(parse(smallPlan));
     expect(isPlan.errors ?? []).toEqual([]);

@@ -42,7 +42,9 @@ describe("forecast, as text", () => {
   });
 
   it.each([60, 72, 80, 100])("keeps to %i columns", async (width) => {
-    const { out } = await leeway(["forecast", examplePlan, "--tornado"], { env: { COLUMNS: String(width) } });
+    const { out } = await leeway(["forecast", examplePlan, "--tornado", "--iterations", "400"], {
+      env: { COLUMNS: String(width) },
+    });
     const commands = out.split("\n").filter((line) => line.startsWith("  leeway "));
     const lines = out.split("\n").filter((line) => !commands.includes(line));
     expect(lines.filter((line) => [...line].length > width)).toEqual([]);

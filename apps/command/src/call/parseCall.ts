@@ -76,8 +76,9 @@ export function parseCall(words: readonly string[]): ParsedCall {
   const options = new Map<string, string[]>();
   const positionals: string[] = [];
   const problems: Problem[] = [];
+  let valueAt = -1; // where the value of a mistyped option stands: it is no plan
   for (const token of tokens) {
-    if (token.kind === "positional") positionals.push(token.value);
+    if (token.kind === "positional" && token.index !== valueAt) positionals.push(token.value);
     if (token.kind !== "option") continue;
     if (token.name === "help" || token.rawName === "-h") {
       return "options" in verb && verb.name !== "help" ? { kind: "help", about: verb } : { kind: "help" };
@@ -85,8 +86,16 @@ export function parseCall(words: readonly string[]): ParsedCall {
     if (token.name === "version") return { kind: "version" };
     if (!("options" in verb)) continue;
     const rule = token.rawName.startsWith("--") ? known.find(({ name }) => name === token.name) : undefined;
-    if (rule === undefined) problems.push(unknownOption(token.rawName, verb));
-    else if (rule.value === undefined && token.value !== undefined) {
+    if (rule === undefined) {
+      const meant = nearest(
+        token.name,
+        known.map(({ name }) => name),
+      );
+      if (!token.inlineValue && known.find(({ name }) => name === meant)?.value !== undefined) {
+        valueAt = token.index + 1;
+      }
+      problems.push(unknownOption(token.rawName, verb));
+    } else if (rule.value === undefined && token.value !== undefined) {
       const remedy = `Write only ${token.rawName}.`;
       problems.push(
         callProblem("option-value", `${token.rawName}=${token.value}`, "It takes no value.", remedy),
