@@ -14,28 +14,45 @@ const TASK_PROGRESS = ["started", "finished", "remaining", "spent"];
  * YAML and JSON of the same content, comments and key order aside, give the same hash.
  */
 export function planHash(document: Json): string {
-  return hash(without(document, DECISIONS));
+  return hash(sorted(without(document, DECISIONS)));
 }
 
 /** The hash an approval is bound to: as `planHash`, with progress left out too. */
 export function approvalHash(document: Json): string {
-  const bare = without(document, [...DECISIONS, "statusDate"]);
-  if (!isObject(bare)) return hash(bare);
+  return planHash(withoutProgress(document));
+}
+
+/** Both hashes; one calculation where the plan has no progress yet. */
+export function planHashes(document: Json): { sha256: string; approvalSha256: string } {
+  const sha256 = planHash(document);
+  const bare = withoutProgress(document);
+  return { sha256, approvalSha256: bare === document ? sha256 : planHash(bare) };
+}
+
+/** The document itself where it holds no progress. */
+function withoutProgress(document: Json): Json {
+  const bare = without(document, ["statusDate"]);
+  if (!isObject(bare)) return bare;
   const result: JsonObject = Object.assign(Object.create(null), bare);
+  let same = bare === document;
   const strip = (list: string, keys: string[]) => {
     const value = result[list];
-    if (Array.isArray(value)) result[list] = value.map((item) => without(item, keys));
-    else if (value !== undefined) result[list] = without(value, keys);
+    if (value === undefined) return;
+    const stripped = Array.isArray(value) ? value.map((item) => without(item, keys)) : without(value, keys);
+    result[list] = stripped;
+    same &&= Array.isArray(value)
+      ? Array.isArray(stripped) && value.every((item, index) => item === stripped[index])
+      : value === stripped;
   };
   strip("tasks", TASK_PROGRESS);
   strip("risks", ["status"]);
   strip("assumptions", ["status"]);
-  return hash(result);
+  return same ? document : result;
 }
 
 /** SHA-256 of the RFC 8785 form. The document holds JSON values only, so canonicalize always answers. */
 function hash(document: Json): string {
-  const text = canonicalize(sorted(document));
+  const text = canonicalize(document);
   if (text === undefined) throw new Error("not a JSON value"); // only for functions, symbols and undefined
   return bytesToHex(sha256(utf8ToBytes(text)));
 }
@@ -45,7 +62,7 @@ function isObject(value: Json): value is JsonObject {
 }
 
 function without(value: Json, keys: readonly string[]): Json {
-  if (!isObject(value)) return value;
+  if (!isObject(value) || !keys.some((key) => Object.hasOwn(value, key))) return value;
   const result: JsonObject = Object.create(null);
   for (const [key, item] of Object.entries(value)) if (!keys.includes(key)) result[key] = item;
   return result;

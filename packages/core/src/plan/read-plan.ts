@@ -2,7 +2,7 @@ import { buildPlan } from "./build/plan.ts";
 import { checkDraft } from "./check/check-draft.ts";
 import { planDocument } from "./definition/plan.ts";
 import { Reading, STRUCTURAL_CODES } from "./definition/reading.ts";
-import { approvalHash, planHash } from "./hash.ts";
+import { planHashes } from "./hash.ts";
 import type { Problem } from "./problem.ts";
 import { fromData } from "./source/from-data.ts";
 import type { SourceTree } from "./source/node.ts";
@@ -68,9 +68,7 @@ function readTree(tree: SourceTree): PlanReading {
   checkDraft(draft, reading);
   const problems = inOrder(reading.problems);
   if (problems.some((problem) => problem.severity === "error")) return { problems };
-  const document = toJson(root);
-  const hashes = { sha256: planHash(document), approvalSha256: approvalHash(document) };
-  return { plan: buildPlan(draft, hashes), problems };
+  return { plan: buildPlan(draft, planHashes(toJson(root))), problems };
 }
 
 /** By line and column where known; otherwise as found. */

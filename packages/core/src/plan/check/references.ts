@@ -1,7 +1,7 @@
 import type { PlanDraft } from "../definition/draft.ts";
 import { oneOf } from "../definition/names.ts";
 import { GIVEN_CALENDARS } from "../definition/people.ts";
-import type { Reading } from "../definition/reading.ts";
+import type { IdKind, Reading } from "../definition/reading.ts";
 
 /** Every id and every label that is named exists, and is of the right kind. */
 export function checkReferences(plan: PlanDraft, reading: Reading): void {
@@ -11,6 +11,14 @@ export function checkReferences(plan: PlanDraft, reading: Reading): void {
     if (list === undefined) byKind.set(kind, [id]);
     else list.push(id);
   }
+
+  const lists = new Map<string, string[]>();
+  const knownOf = (kinds: readonly IdKind[]): string[] => {
+    const key = kinds.join();
+    const list = lists.get(key) ?? kinds.flatMap((kind) => byKind.get(kind) ?? []);
+    lists.set(key, list);
+    return list;
+  };
 
   for (const { kinds, id, place, lenient } of reading.references) {
     const found = reading.ids.get(id);
@@ -22,7 +30,7 @@ export function checkReferences(plan: PlanDraft, reading: Reading): void {
       reading.report(place, "wrong-kind", rule, `Name ${wanted}.`, extra);
       continue;
     }
-    const known = kinds.flatMap((kind) => byKind.get(kind) ?? []);
+    const known = knownOf(kinds);
     const meant = reading.suggest(id, known);
     const remedy =
       meant !== undefined

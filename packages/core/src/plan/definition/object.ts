@@ -2,7 +2,7 @@ import type { Entry, MapNode } from "../source/node.ts";
 import { childPlace, type Place } from "../source/place.ts";
 import { id } from "./names.ts";
 import type { Reading } from "./reading.ts";
-import { text } from "./scalars.ts";
+import { checkCharacters, text } from "./scalars.ts";
 import { type Definitions, type DraftOf, type JsonSchema, type Key, optional, type Type } from "./type.ts";
 
 type Keys = Record<string, Key<unknown>>;
@@ -123,10 +123,10 @@ function unknown(entry: Entry, place: Place, keys: Keys, about: string, reading:
   const meant =
     Object.keys(keys).find((key) => keys[key]?.mistakenFor?.includes(entry.key)) ??
     reading.suggest(entry.key, Object.keys(keys));
+  const names = Object.keys(keys).sort();
+  const listed = names.length > 14 ? `such as ${names.slice(0, 14).join(", ")}, ...` : names.join(", ");
   const remedy =
-    meant === undefined
-      ? `Known here: ${Object.keys(keys).sort().join(", ")}.`
-      : `Did you mean \`${meant}\`? ${keys[meant]?.about}`;
+    meant === undefined ? `Known here: ${listed}.` : `Did you mean \`${meant}\`? ${keys[meant]?.about}`;
   const at: Place = { parent: place, key: entry.key, keyAt: entry.keyAt, node: entry.node };
   reading.report(at, "unknown-key", `${upper(about)} has no key \`${entry.key.slice(0, 60)}\`.`, remedy, {
     received: entry.key,
@@ -170,6 +170,7 @@ export function mapOf<D>(
       const result = new Map<string, D>();
       for (const entry of node.entries.values()) {
         const at = childPlace(place, entry.key);
+        checkCharacters(entry.key, at, reading);
         label(entry.key, at, reading);
         const draft = value.read(at, reading);
         if (draft !== undefined) result.set(entry.key, draft);

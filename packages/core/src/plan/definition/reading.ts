@@ -48,7 +48,7 @@ export const STRUCTURAL_CODES: ReadonlySet<string> = new Set([
 ]);
 
 /** Names are compared for suggestions at most this often, so that hostile input costs no more than its size. */
-const COMPARISONS = 200_000;
+const COMPARISONS = 30_000;
 
 /** One reading of one document: what was found, and what was wrong. */
 export class Reading {
@@ -58,7 +58,7 @@ export class Reading {
   readonly labels: Record<LabelKind, Map<string, Place>> = { phase: new Map(), calendar: new Map() };
   readonly labelReferences: LabelReference[] = [];
   readonly estimates: { draft: EstimateDraft; measure: Measure; place: Place }[] = [];
-  private readonly places = new WeakMap<object, Place>();
+  private readonly places = new Map<object, Place>();
   private readonly text: string | undefined;
   private readonly locate: (at: number) => { line: number; column: number };
   private comparisons = COMPARISONS;

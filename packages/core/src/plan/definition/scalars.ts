@@ -31,6 +31,7 @@ export function text(what: string): Type<string> {
       const { node } = place;
       const value = node.kind === "scalar" ? node.value : undefined;
       if (typeof value === "string") {
+        checkCharacters(value, place, reading);
         if (value.trim() !== "") return value;
         reading.report(place, "bad-format", "The text is empty.", "Write some text, or leave it out.");
         return undefined;
@@ -52,6 +53,18 @@ export function text(what: string): Type<string> {
     },
     schema: () => ({ type: ["string", "number"], pattern: "\\S" }),
   };
+}
+
+/** Text must survive being written as UTF-8; a replacement character shows that it already did not. */
+export function checkCharacters(value: string, place: Place, reading: Reading): void {
+  if (/\p{Surrogate}/u.test(value)) {
+    reading.report(place, "encoding", "Half a character stands in this text.", "Type the text again.");
+  } else if (value.includes("\uFFFD")) {
+    const rule = "A character was lost when this text was saved or read in the wrong encoding.";
+    reading.report(place, "lost-character", rule, "Save the file as UTF-8 and type it again.", {
+      severity: "warning",
+    });
+  }
 }
 
 /** An ISO 8601 calendar date that exists, years 1900 to 2999. */

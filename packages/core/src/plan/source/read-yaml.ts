@@ -5,13 +5,16 @@ import { describeYamlError } from "./yaml-error.ts";
 /** How many times larger than written a document may grow through its aliases. */
 const ALIAS_GROWTH = 20;
 
+/** Faults of syntax that are listed. */
+const MOST_ERRORS = 20;
+
 const OPTIONS = {
   version: "1.2",
   schema: "core",
   // Repeated keys are found during conversion, in linear time and with their place.
   uniqueKeys: false,
   prettyErrors: false,
-  logLevel: "silent",
+  logLevel: "error",
   stringKeys: false,
 } as const;
 
@@ -32,8 +35,9 @@ export function readYaml(text: string): SourceTree {
         continue;
       }
       let brokenFrom: number | undefined;
-      for (const error of [...document.errors, ...document.warnings]) {
-        faults.push(describeYamlError(error, reading));
+      for (const [index, error] of [...document.errors, ...document.warnings].entries()) {
+        // One break in the text is often followed by a flood of others that mean nothing.
+        if (index < MOST_ERRORS) faults.push(describeYamlError(error, reading));
         brokenFrom = Math.min(brokenFrom ?? error.pos[0], error.pos[0]);
       }
       const tree: SourceTree = { text: reading, faults };
