@@ -90,6 +90,8 @@ export function drawPlan(forecast: Forecast, options: ChartOptions): SVGSVGEleme
       texts.append(
         make(document, "text", heading, fitText(row.name, inline ? width - 4 : nameWidth, 13, true)),
       );
+      // The axis is far from the first rows of a long plan: each phase repeats it.
+      if (!inline && rows.length > 20) texts.append(...tickWords(document, ticks, x, middle, right, colours));
       return;
     }
     // Month lines stand beside the bars only, so that nothing runs through a name.
