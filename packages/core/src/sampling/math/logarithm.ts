@@ -9,7 +9,7 @@ const bits = new DataView(new ArrayBuffer(8));
  *
  * Edges  0 gives -Infinity, a negative number NaN.
  * Error  below 1e-15 relative (tests/reference/sampling/functions.test.ts).
- * Cost   about 10 ns.
+ * Cost   about 30 ns; not in the hot loop, except in the tails of `normalScore`.
  * Source NIST DLMF 4.6.4 (series of artanh).
  */
 export function logarithm(x: number): number {
@@ -32,15 +32,10 @@ export function logarithm(x: number): number {
   }
   const s = (m - 1) / (m + 1);
   const z = s * s;
-  const series =
-    z *
-    (1 / 3 +
-      z *
-        (1 / 5 +
-          z *
-            (1 / 7 +
-              z *
-                (1 / 9 +
-                  z * (1 / 11 + z * (1 / 13 + z * (1 / 15 + z * (1 / 17 + z * (1 / 19 + z / 21)))))))));
+  // Every other term in each of two sums, which the processor works on side by side.
+  const w = z * z;
+  const odd = 1 / 3 + w * (1 / 7 + w * (1 / 11 + w * (1 / 15 + w * (1 / 19))));
+  const even = 1 / 5 + w * (1 / 9 + w * (1 / 13 + w * (1 / 17 + w * (1 / 21))));
+  const series = z * (odd + z * even);
   return e * ln2High + (2 * s + (2 * s * series + e * ln2Low));
 }

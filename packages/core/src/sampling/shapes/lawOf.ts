@@ -24,7 +24,7 @@ export interface Law {
  * nothing is cut at zero.
  *
  * Error  quantiles are within 1e-12 of (high - low), or of the value; rising in p up to rounding (1e-14).
- * Cost   about 1 microsecond, 20 for pert with percentile bounds; a pert quantile about 1.
+ * Cost   a few microseconds; a pert quantile about 1.
  */
 export function lawOf(estimate: RangeEstimate): Law {
   const { shape, parameter, shift, scale } = standardise(estimate);

@@ -23,7 +23,7 @@ export interface Standardised {
  * (`modeAt`); its percentiles are then put on low and high.
  *
  * Error  the percentiles come back to 1e-12 of (high - low) and the mode to 1e-10, plus the rounding of the bounds.
- * Cost   below 1 microsecond, about 5 for pert with percentile bounds.
+ * Cost   below 1 microsecond, about 4 for pert with percentile bounds.
  * Throws when a shape has no mode where it needs one, or no percentile bounds where it needs them: a plan that was
  *        read has both.
  */

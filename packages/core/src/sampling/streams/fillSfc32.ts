@@ -8,7 +8,7 @@
  * @param seed  Four words: a, b, c and the counter.
  * @param out   Filled to its end.
  *
- * Cost   about 1.5 ns a word; the state stays in local variables.
+ * Cost   about 1 ns a word; the state stays in local variables.
  * Source PractRand 0.94, `sfc.cpp`; known answers in tests/reference/sampling/streams.test.ts.
  */
 export function fillSfc32(seed: Uint32Array, out: Uint32Array): Uint32Array {

@@ -21,7 +21,7 @@ const stratumOf = new Uint16Array(blockSize);
  *
  * @param out     At least `offset` + 1,024 long. Returned.
  *
- * Cost   about 4 ns (plain) or 8 ns (Latin hypercube) a draw, seeding included; allocates four words.
+ * Cost   about 5 ns (plain) or 10 ns (Latin hypercube) a draw, seeding included; allocates four words.
  * Source McKay, Beckman & Conover (1979), Technometrics 21(2), 239-245; Durstenfeld (1964), CACM 7(7), 420.
  */
 export function fillUniforms(

@@ -29,7 +29,7 @@ const logBody = Float64Array.from({ length: bodyLength }, (_, e) => logarithm((3
 /**
  * Tabulates the PERT law at the Chebyshev points of [from, from + 1/8].
  *
- * Cost   about 8 milliseconds, once per interval that a plan touches.
+ * Cost   about 7 milliseconds, once per interval that a plan touches.
  */
 export function pertPiece(from: number): PertPiece {
   const nodes = new Float64Array(nodeCount);

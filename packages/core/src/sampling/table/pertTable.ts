@@ -15,7 +15,7 @@ const ofCell = new Float64Array(16);
  *
  * Error  of an entry below 1e-11, in the tails relative to the distance from the end
  *        (tests/reference/sampling/tables.test.ts); entries rise strictly.
- * Cost   about 20 microseconds, and 8 milliseconds more for the first x in each of four intervals.
+ * Cost   about 27 microseconds, and 7 milliseconds more (20 to 30 while the engine is cold) for the first x in each of four intervals.
  * Source Berrut & Trefethen (2004), Barycentric Lagrange interpolation, SIAM Review 46(3), 501-517.
  */
 export function pertTable(x: number): Float64Array {
