@@ -1,7 +1,7 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import canonicalize from "canonicalize";
-import type { Json } from "./source/to-json.ts";
+import type { Json } from "./source/toJson.ts";
 
 type JsonObject = { [key: string]: Json };
 

@@ -1,5 +1,5 @@
 import type { Problem } from "../problem.ts";
-import { lineColumn } from "../source/line-column.ts";
+import { lineColumn } from "../source/lineColumn.ts";
 import type { Fault, SourceTree } from "../source/node.ts";
 import { childPlace, type Place, pathText } from "../source/place.ts";
 import type { EstimateDraft, Measure } from "./estimate.ts";

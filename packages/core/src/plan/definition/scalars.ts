@@ -1,6 +1,6 @@
 import type { Place } from "../source/place.ts";
 import { isCalendarDate, likelyDate } from "./dates.ts";
-import { advice } from "./number-advice.ts";
+import { advice } from "./numberAdvice.ts";
 import type { Reading } from "./reading.ts";
 import type { Type } from "./type.ts";
 

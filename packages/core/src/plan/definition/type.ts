@@ -1,5 +1,5 @@
 import type { Place } from "../source/place.ts";
-import type { Json } from "../source/to-json.ts";
+import type { Json } from "../source/toJson.ts";
 import type { Reading } from "./reading.ts";
 
 export type JsonSchema = { [key: string]: Json };

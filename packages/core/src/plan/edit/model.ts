@@ -1,4 +1,4 @@
-import type { Json } from "../source/to-json.ts";
+import type { Json } from "../source/toJson.ts";
 
 export type EditPath = readonly (string | number)[];
 

@@ -1,5 +1,5 @@
 import { Document, isCollection, stringify } from "yaml";
-import type { Json } from "../source/to-json.ts";
+import type { Json } from "../source/toJson.ts";
 import { isObject } from "./model.ts";
 
 /** Widest collection written on one line. */

@@ -1,5 +1,5 @@
 import type { Entry, MapNode, Node } from "../source/node.ts";
-import type { Json } from "../source/to-json.ts";
+import type { Json } from "../source/toJson.ts";
 import { type Edit, edited, isObject } from "./model.ts";
 import { indented, isShort, renderBlock, renderFlow, renderPair } from "./render.ts";
 

@@ -1,6 +1,6 @@
 import type { Fault, SourceTree } from "./node.ts";
-import { readJson } from "./read-json.ts";
-import { readYaml } from "./read-yaml.ts";
+import { readJson } from "./readJson.ts";
+import { readYaml } from "./readYaml.ts";
 
 /**
  * Reads a text as JSON where it is JSON, as YAML 1.2 otherwise. JSON has its own path because it is an

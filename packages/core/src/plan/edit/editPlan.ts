@@ -1,10 +1,10 @@
 import { isCollection, isNode, parseDocument, visit, YAMLSeq, type Node as YamlNode } from "yaml";
 import { Reading } from "../definition/reading.ts";
 import type { Problem } from "../problem.ts";
-import { fromData } from "../source/from-data.ts";
+import { fromData } from "../source/fromData.ts";
 import type { Fault, SourceTree } from "../source/node.ts";
-import { readSource } from "../source/read-source.ts";
-import { type Json, toJson } from "../source/to-json.ts";
+import { readSource } from "../source/readSource.ts";
+import { type Json, toJson } from "../source/toJson.ts";
 import { type Edit, type EditPath, edited, exactPath, isObject, NoSuchPlace } from "./model.ts";
 import { splice } from "./splice.ts";
 

@@ -1,13 +1,13 @@
 import { buildPlan } from "./build/plan.ts";
-import { checkDraft } from "./check/check-draft.ts";
+import { checkDraft } from "./check/checkDraft.ts";
 import { planDocument } from "./definition/plan.ts";
 import { Reading, STRUCTURAL_CODES } from "./definition/reading.ts";
 import { planHashes } from "./hash.ts";
 import type { Problem } from "./problem.ts";
-import { fromData } from "./source/from-data.ts";
+import { fromData } from "./source/fromData.ts";
 import type { SourceTree } from "./source/node.ts";
-import { readSource } from "./source/read-source.ts";
-import { toJson } from "./source/to-json.ts";
+import { readSource } from "./source/readSource.ts";
+import { toJson } from "./source/toJson.ts";
 import type { Plan } from "./types.ts";
 
 export interface PlanReading {

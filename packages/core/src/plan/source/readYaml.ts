@@ -1,6 +1,6 @@
 import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument, type YAMLError } from "yaml";
 import { type Entry, type Fault, MAX_DEPTH, type Node, type SourceTree } from "./node.ts";
-import { describeYamlError } from "./yaml-error.ts";
+import { describeYamlError } from "./yamlError.ts";
 
 /** How many times larger than written a document may grow through its aliases. */
 const ALIAS_GROWTH = 20;
