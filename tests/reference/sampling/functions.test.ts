@@ -1,6 +1,6 @@
 import jstat from "jstat";
 import { probit } from "simple-statistics";
-import { describe, expect, it } from "vitest";
+import { afterAll, describe, expect, it } from "vitest";
 import { normalCdf } from "../../../packages/core/src/sampling/dependence/normalCdf.ts";
 import { normalScore } from "../../../packages/core/src/sampling/dependence/normalScore.ts";
 import { exponential } from "../../../packages/core/src/sampling/math/exponential.ts";
@@ -102,13 +102,12 @@ describe("the functions under every law, against 50-digit values", () => {
     expect(worst()).toBeLessThan(bound);
   });
 
-  it("prints the worst error of each", () => {
+  afterAll(() => {
     const rows = families.map(({ name, over, worst }) => [name, over, worst().toExponential(1)]);
     const lines = [["function", "range", "worst error"], ...rows].map(
       ([a, b, c]) => `  ${(a ?? "").padEnd(22)}${(b ?? "").padEnd(26)}${c ?? ""}`,
     );
     console.log(lines.join("\n"));
-    expect(lines.length).toBe(families.length + 1);
   });
 
   it("rounds the smallest results of exp to the nearest subnormal number", () => {

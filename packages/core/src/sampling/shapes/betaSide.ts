@@ -35,7 +35,7 @@ export interface BetaSide {
  * F(y) = y^alpha / B * sum over n of (1 - beta)_n / (n! (alpha + n)) y^n (NIST DLMF 8.17.7 with 15.2.1), and
  * B = Gamma(1 + t) Gamma(5 - t) / Gamma(6) = (1 - t)(2 - t)(3 - t)(4 - t) pi t / sin(pi t) / 120 (DLMF 5.5.1, 5.5.3).
  *
- * Error  below 1e-14 relative (tests/reference/sampling/shapes.test.ts).
+ * Error  below 1e-14 relative (tests/reference/sampling/functions.test.ts).
  */
 export function betaSide(t: number): BetaSide {
   const alpha = 1 + t;

@@ -6,7 +6,7 @@ import type { StandardLaw } from "./standardForm.ts";
 /**
  * The PERT law on [0, 1] with its mode at x: the beta law with alpha = 1 + 4x, beta = 5 - 4x.
  *
- * Error  of the quantiles below 1e-12 relative, from either end (tests/reference/sampling/shapes.test.ts).
+ * Error  of the quantiles below 1e-12 relative, from either end (tests/reference/sampling/functions.test.ts).
  * Cost   about 1 microsecond a quantile.
  * Source Malcolm, Roseboom, Clark & Fazar (1959), Operations Research 7(5), 646-669 (mean = (min + 4 mode + max) / 6);
  *        the variance is the beta law's own, (mean - min)(max - mean) / 7, not (max - min)^2 / 36.
