@@ -7,7 +7,7 @@ import { exitCodes } from "./exitCodes.ts";
 export function handleStops(): void {
   for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
     process.on(signal, () => {
-      process.stderr.write("Stopped; nothing is half-written.\n");
+      process.stderr.write(`${process.stderr.isTTY ? "\r\u001b[K" : ""}Stopped; nothing is half-written.\n`);
       process.exit(exitCodes.stopped);
     });
   }

@@ -21,14 +21,19 @@ function iterationsOf(job: ForecastJob): number {
   return job.options.iterations ?? stated;
 }
 
-/** A line that redraws itself, on a terminal only. */
-function progressLine(): (done: number, of: number) => void {
-  if (!process.stderr.isTTY) return () => {};
-  process.once("exit", () => process.stderr.write("\r\u001b[K"));
-  return (done, of) => {
-    const share = of > 0 ? Math.min(1, done / of) : 0;
-    const filled = Math.round(share * 30);
-    process.stderr.write(`\r${"█".repeat(filled)}${"░".repeat(30 - filled)} ${Math.round(share * 100)} %`);
+/** A line that redraws itself, on a terminal only; `clear` takes it away again. */
+function progressLine(): { show: (done: number, of: number) => void; clear: () => void } {
+  if (!process.stderr.isTTY) return { show: () => {}, clear: () => {} };
+  let shown = -1;
+  return {
+    show: (done, of) => {
+      const percent = of > 0 ? Math.min(100, Math.floor((100 * done) / of)) : 0;
+      if (percent === shown) return;
+      shown = percent;
+      const filled = Math.round(percent * 0.3);
+      process.stderr.write(`\r${"█".repeat(filled)}${"░".repeat(30 - filled)} ${percent} %`);
+    },
+    clear: () => process.stderr.write("\r\u001b[K"),
   };
 }
 
@@ -36,12 +41,13 @@ function progressLine(): (done: number, of: number) => void {
 export function computeForecast(job: ForecastJob): Promise<ForecastResult> {
   const work = roughTasks(job.text) * iterationsOf(job) * (job.options.tornado === true ? 10 : 1);
   if (work < LARGE) return Promise.resolve(runForecast(job));
-  const show = progressLine();
+  const line = progressLine();
   return new Promise((resolve, reject) => {
     const worker = new Worker(fileURLToPath(import.meta.url), { workerData: job });
     worker.on("message", (message: WorkerMessage) => {
-      if ("result" in message) resolve(message.result);
-      else show(message.done, message.of);
+      if ("done" in message) return line.show(message.done, message.of);
+      line.clear();
+      resolve(message.result);
     });
     worker.on("error", reject);
     worker.on("exit", (code) => reject(new Error(`The computing thread ended with code ${code}.`)));

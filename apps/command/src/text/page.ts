@@ -19,7 +19,7 @@ export function pageOf(
   terminal: { isTTY?: boolean; columns?: number },
 ): Page {
   const asked = Number(environment.COLUMNS);
-  const offered = asked > 0 ? asked : terminal.isTTY === true ? (terminal.columns ?? 80) : 80;
+  const offered = asked > 0 ? asked : terminal.isTTY === true ? terminal.columns || 80 : 80;
   const plain = terminal.isTTY !== true || Boolean(environment.NO_COLOR) || environment.TERM === "dumb";
   return {
     width: Math.max(NARROWEST, Math.min(WIDEST, Math.floor(offered))),
