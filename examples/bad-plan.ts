@@ -17,4 +17,4 @@ for (const problem of readPlan(text).problems) console.log(describeProblem(probl
 // 6:51 tasks[1].after: `bse`: No task has this id. Did you mean `base`?
 // 7:5 tasks[2]: `roof`: A task needs `duration` or `effort`. Add `duration: [low, likely, high]` in working days, or `milestone: true`.
 // 7:29 tasks[2].durration: `durration`: A task has no key `durration`. Did you mean `duration`? Elapsed working days; exactly one of `duration` and `effort`.
-// 9:42 risks[0].probability: `30%`: A number from 0 to 1 belongs here. Write 0.3.
+// 9:42 risks[0].probability: `30%`: A chance from 0 to 1 belongs here. Write 0.3.
