@@ -57,9 +57,7 @@ export function newBlock(model: Model, size: number): Block {
     start: rows(model.tasks.length),
     finish: rows(model.tasks.length),
     moves,
-    pushed: model.tasks.map((task, j) =>
-      task.mayBePoint ? new Uint8Array(size) : (moves[j] as Uint8Array),
-    ),
+    pushed: model.tasks.map((task, j) => (task.mayBePoint ? new Uint8Array(size) : (moves[j] as Uint8Array))),
     planFinish: new Float64Array(size),
     planFinishDay: new Int32Array(size),
     cost: new Float64Array(size),

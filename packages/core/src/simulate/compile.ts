@@ -145,7 +145,12 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
     peoplePerDay: [...task.people]
       .sort(byId)
       .reduce((sum, person) => sum + (rates.get(person.id) ?? 0) * person.share, 0),
-    chance: progress !== undefined ? 1 : task.onlyIf !== undefined && !context.adopted.has(task.onlyIf) ? 0 : task.chance,
+    chance:
+      progress !== undefined
+        ? 1
+        : task.onlyIf !== undefined && !context.adopted.has(task.onlyIf)
+          ? 0
+          : task.chance,
     chanceAddress: item,
     holds:
       plan.respectCapacity && task.milestone === false

@@ -69,9 +69,17 @@ export function markFinish(model: Model, block: Block): void {
     const needed = block.needed[j];
     const moves = block.moves[j] as Uint8Array;
     const pushed = block.pushed[j] as Uint8Array;
+    const finished = task.progress?.finished === true;
     for (let k = 0; k < n; k++) {
-      if ((finish[k] as number) < (planFinish[k] as number) - tolerance) continue;
       if (needed !== undefined && needed[k] === 0) continue;
+      if ((finish[k] as number) < (planFinish[k] as number) - tolerance) {
+        // Work that ends as its calendar pauses goes on, once moved, after the pause: perhaps past the finish.
+        if (task.calendar.everyDay || finished) continue;
+        if (nextWork(task.calendar, finish[k] as number) < (planFinish[k] as number) - tolerance) continue;
+        if ((duration[k] as number) > tolerance) moves[k] = 1;
+        pushed[k] = 1;
+        continue;
+      }
       moves[k] = 1;
       pushed[k] = 1;
       // A point may stand on a later day than work that ends at the same moment: at its own earliest date.

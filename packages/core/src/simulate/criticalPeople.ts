@@ -36,7 +36,8 @@ export function markByPeople(
         const s = starts[k] as number;
         const f = finish[k] as number;
         if (f > s + tolerance || nextWork(from.calendar, f) < s - tolerance) continue;
-        const load = loadBeside(block, sharing, j, position, other.task, s, k);
+        let load = loadBeside(block, sharing, j, position, other.task, s, k);
+        if (!hold.along) load += absentAt(person.partial, s);
         if (load + other.share + hold.share <= person.capacity + tolerance) continue;
         target[k] = 1;
         (block.pushed[other.task] as Uint8Array)[k] = 1;
@@ -93,4 +94,10 @@ function loadBeside(
     if (from < s - tolerance || other.position < position) load += other.share;
   }
   return load;
+}
+
+/** The part of a person's capacity that is away at moment s. */
+function absentAt(spans: Model["people"][number]["partial"], s: number): number {
+  for (const span of spans) if (span.from <= s + tolerance && span.to > s + tolerance) return span.gone;
+  return 0;
 }

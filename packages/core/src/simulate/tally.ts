@@ -48,7 +48,8 @@ export function tally(
     sums.needed[j] = count;
     sums.points[j] = points;
     sums.duration[j] = total;
-    sums.onTarget[j] = task.targetDay === undefined ? 0 : onTarget(task, duration, finish, needed, task.targetDay, n);
+    sums.onTarget[j] =
+      task.targetDay === undefined ? 0 : onTarget(task, duration, finish, needed, task.targetDay, n);
     sums.taskMoney[j] = money.tasks[j] as number;
     let ownMoney = (money.tasks[j] as number) - n * (asWritten.money.tasks[j] as number);
     if (!finished) {
