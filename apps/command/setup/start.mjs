@@ -34,3 +34,8 @@ try {
   process.exitCode = 2;
 }
 for (const signal of ["SIGINT", "SIGTERM"]) process.once(signal, () => process.exit(0));
+// npm passes a signal on to its shell only: when that is gone, so is whoever wanted the page.
+const parent = process.ppid;
+setInterval(() => {
+  if (process.ppid !== parent) process.exit(0);
+}, 1000).unref();

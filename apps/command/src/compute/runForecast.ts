@@ -1,4 +1,5 @@
 import { type Forecast, type ForecastOptions, forecast, type Problem, readPlan } from "@leeway/core";
+import { memoryProblem } from "./memoryProblem.ts";
 
 /** Seconds spent in each step. */
 export interface Timing {
@@ -26,6 +27,8 @@ export function runForecast(job: ForecastJob, onProgress?: ForecastOptions["onPr
   const { plan, problems } = readPlan(job.text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { problems, timing };
+  const tooLarge = memoryProblem(plan.tasks.length, job.options.iterations ?? plan.iterations);
+  if (tooLarge !== undefined) return { problems: [...problems, tooLarge], timing };
   const options = { ...job.options, clock: seconds, ...(onProgress === undefined ? {} : { onProgress }) };
   const result = forecast(plan, options);
   return {

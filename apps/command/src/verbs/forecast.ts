@@ -9,8 +9,8 @@ import { hearStops } from "../stopping.ts";
 import { forecastText } from "../text/forecastText.ts";
 import { pageOf } from "../text/page.ts";
 
-/** More would not fit into memory beside the tasks; the limits of a percentile shrink with the root only. */
-const MOST_ITERATIONS = 1_000_000;
+/** The plan format's own limit. */
+const MOST_ITERATIONS = 10_000_000;
 
 interface Wanted {
   engine: ForecastOptions;
