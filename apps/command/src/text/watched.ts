@@ -33,7 +33,7 @@ export function intervalLines(forecast: Forecast, width: number): string[] {
   if (forecast.intervals.length === 0) return [];
   const columns = [
     { heading: "", align: "left" },
-    { heading: "half", align: "right" },
+    { heading: "half within", align: "right" },
     { heading: "8 in 10 lie in", align: "left" },
     { heading: "wanted", align: "left" },
   ] as const;
