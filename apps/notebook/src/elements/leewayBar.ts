@@ -26,7 +26,7 @@ export class LeewayBar extends PageElement {
           forecast === undefined
             ? nothing
             : html`<strong class="date">${formatDate(forecast.committed.date)}</strong>
-              <span class="amid">and</span> <strong class="sum">${committedSum(forecast)}</strong>
+              and <strong class="sum">${committedSum(forecast)}</strong>
               <span class="quiet">at ${committedLevel(forecast)}</span>
               ${
                 staleWords(state) === undefined

@@ -23,17 +23,20 @@ export class LeewayFigure extends PageElement {
   width = 0;
   figure: Figure | undefined;
   #observer: ResizeObserver | undefined;
+  #print = matchMedia("print");
   #drawnFor: readonly unknown[] = [];
 
   override connectedCallback(): void {
     super.connectedCallback();
     this.#observer = new ResizeObserver(() => this.#measure());
     this.#observer.observe(this);
+    this.#print.addEventListener("change", this.#onPrint);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#observer?.disconnect();
+    this.#print.removeEventListener("change", this.#onPrint);
     drawQueue.remove(this);
   }
 
@@ -59,22 +62,32 @@ export class LeewayFigure extends PageElement {
     const wanted = [chart, forecast, width, theme];
     if (wanted.every((part, at) => part === this.#drawnFor[at])) return;
     drawQueue.add(this, () => {
-      const place = this.querySelector(".figure-place");
-      if (place === null) return;
       this.#drawnFor = wanted;
-      const figure = chart(forecast, { document, width, theme });
-      const open = place.querySelector("details")?.open ?? false;
-      const drawn = renderFigure(figure, document);
-      const details = drawn.querySelector("details");
-      if (details !== null) details.open = open;
-      place.replaceChildren(drawn);
-      this.figure = figure;
+      this.#draw(theme);
     });
   }
 
+  #draw(theme: Theme): void {
+    const { chart, forecast, width } = this;
+    const place = this.querySelector(".figure-place");
+    if (place === null || chart === undefined || forecast === undefined || width === 0) return;
+    const figure = chart(forecast, { document, width, theme });
+    const open = place.querySelector("details")?.open ?? false;
+    const drawn = renderFigure(figure, document);
+    const details = drawn.querySelector("details");
+    if (details !== null) details.open = open;
+    place.replaceChildren(drawn);
+    this.figure = figure;
+  }
+
+  /** Paper is light whatever the screen is; the print waits for no queue. */
+  #onPrint = (): void => this.#draw(this.#print.matches ? "light" : this.theme);
+
+  /** A file is for others to read: light, and of one width, whatever this screen is. */
   #save = (): void => {
-    if (this.figure !== undefined)
-      saveText(figureSvg(this.figure), "image/svg+xml", fileName(this.figure.title));
+    if (this.chart === undefined || this.forecast === undefined) return;
+    const figure = this.chart(this.forecast, { document, width: 720, theme: "light" });
+    saveText(figureSvg(figure), "image/svg+xml", fileName(figure.title));
   };
 }
 

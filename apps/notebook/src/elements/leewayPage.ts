@@ -121,7 +121,7 @@ export class LeewayPage extends PageElement {
             </div>
             <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>
           </section>
-          ${this.#section("work", "Work", `Durations in working days unless a row says otherwise. ${state.plan === undefined ? "" : boundsWords(state.plan)}`, errors)}
+          ${this.#section("work", "Work", workNote(state), errors)}
           ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
           ${this.#section("commitment", "Commitment", "", errors)}
           <section id="text" aria-labelledby="text-title">
@@ -168,6 +168,11 @@ export class LeewayPage extends PageElement {
     }
     return this.#said ?? "";
   }
+}
+
+function workNote(state: NotebookState): string {
+  const bounds = state.plan === undefined ? "" : boundsWords(state.plan);
+  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the median start to the median finish, its fine line over P10 to P90 of the finish; a diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for.`;
 }
 
 function outline(state: NotebookState): OutlineEntry[] {

@@ -182,8 +182,8 @@ export class LeewayRegister extends PageElement {
     const width = `${Math.min(100, Math.abs(days / most) * 100)}%`;
     return html`<td role="cell" class="adds">
       <svg class="adds-bar" aria-hidden="true"><rect class="register-mark" y="7" height="10" width=${width} /></svg>
-      <span>${formatDays(days, "")}<span class="unseen"> working days</span></span>
-      <span>${formatMoney(roundSignificant(money, 3), "")}<span class="unseen"> ${this.forecast.plan.currency}</span></span>
+      <span>${formatDays(days, "")}<span class="stacked-unit"> working days</span></span>
+      <span><span class="stacked-unit">${this.forecast.plan.currency} </span>${formatMoney(roundSignificant(money, 3), "")}</span>
     </td>`;
   }
 
