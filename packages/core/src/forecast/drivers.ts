@@ -40,7 +40,7 @@ export function summariseDrivers(model: Model, trials: Trials, asWritten: AsWrit
   });
   model.responses.forEach((response, r) => {
     const money = (sums.responses[r] as number) / n - (asWritten.money.responses[r] as number);
-    add({ id: response.id, name: response.id, kind: "response", days: 0, money });
+    add({ id: response.id, name: response.name, kind: "response", days: 0, money });
   });
   model.overheads.forEach((overhead, o) => {
     const money = (sums.overheads[o] as number) / n - (asWritten.money.overheads[o] as number);

@@ -1,9 +1,11 @@
+import { workAt } from "../calendar/workCalendar.ts";
 import { tornado } from "../explain/tornado.ts";
 import { applyScenario } from "../plan/applyScenario.ts";
 import type { Problem } from "../plan/problem.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Design } from "../sampling/design.ts";
 import { compile } from "../simulate/compile.ts";
+import type { Model } from "../simulate/model.ts";
 import { simulate } from "../simulate/simulate.ts";
 import { summarise } from "./summarise.ts";
 import type { Forecast } from "./types.ts";
@@ -21,6 +23,13 @@ export interface ForecastOptions {
   with?: readonly string[];
   /** Ids left out: risks, assumptions, optional scope items, adopted responses. */
   without?: readonly string[];
+  /** Phases the cost by month even when the plan names no funds. */
+  months?: boolean;
+  /**
+   * Doubles the iterations until the 95 % limits of the committed finish are at most this many working days
+   * apart, or a million iterations are reached.
+   */
+  withinDays?: number;
   onProgress?: (done: number, total: number) => void;
   /** A clock in seconds, handed in by an app that wants `timing`. */
   clock?: () => number;
@@ -40,18 +49,32 @@ export function forecast(plan: Plan, options: ForecastOptions = {}): ForecastRes
   const t0 = clock();
   const model = compile(scenario.plan);
   const t1 = clock();
-  const { trials, asWritten, problems } = simulate(model, options);
-  const t2 = clock();
-  if (trials === undefined || asWritten === undefined) return { problems };
-  const result = summarise(model, trials, asWritten, options);
+  let run = simulate(model, options);
+  let t2 = clock();
+  if (run.trials === undefined || run.asWritten === undefined) return { problems: run.problems };
+  let result = summarise(model, run.trials, run.asWritten, options);
+  for (let n = result.iterations * 2; n <= 1_000_000 && tooWide(model, result, options.withinDays); n *= 2) {
+    run = simulate(model, { ...options, iterations: n });
+    t2 = clock();
+    if (run.trials === undefined || run.asWritten === undefined) return { problems: run.problems };
+    result = summarise(model, run.trials, run.asWritten, options);
+  }
   const t3 = clock();
   if (options.tornado === true)
-    result.tornado = tornado(model, trials, asWritten, result.committed, options.onProgress);
+    result.tornado = tornado(model, run.trials, run.asWritten, result.committed, options.onProgress);
   return {
     forecast: result,
-    problems,
+    problems: run.problems,
     ...(options.clock === undefined
       ? {}
       : { timing: { compile: t1 - t0, simulate: t2 - t1, summarise: t3 - t2 } }),
   };
+}
+
+/** Whether the limits of the committed finish are further apart, in working days, than asked for. */
+function tooWide(model: Model, result: Forecast, withinDays: number | undefined): boolean {
+  if (withinDays === undefined) return false;
+  const row = result.finish.percentiles.find((entry) => entry.p === result.committed.confidence);
+  if (row === undefined) return false;
+  return workAt(model.planCalendar, row.high) - workAt(model.planCalendar, row.low) > withinDays;
 }

@@ -11,6 +11,7 @@ import { limitRanks, rankOf } from "./ranks.ts";
 import { summariseIntervals, summariseTasks } from "./tasks.ts";
 import type { CostPercentile, Curve, FinishPercentile, Forecast } from "./types.ts";
 import { forecastWarnings } from "./warnings.ts";
+import { summariseWorth } from "./worth.ts";
 
 const standardLevels = [0.05, 0.1, 0.2, 0.5, 0.8, 0.9, 0.95];
 
@@ -118,10 +119,8 @@ export function summarise(
     intervals: summariseIntervals(model, trials),
     drivers: summariseDrivers(model, trials, asWritten),
     ...limitedPeople(model, trials, confidence, committedFinish.workingDays, committedCost.value),
-    warnings: forecastWarnings(model, trials, asWritten, {
-      committedWidthDays: committedFinish.high - committedFinish.low,
-      confidence,
-    }),
+    ...summariseWorth(model, trials, confidence),
+    warnings: forecastWarnings(model, trials, asWritten),
   };
 }
 

@@ -157,6 +157,39 @@ export interface Forecast {
   drivers: Driver[];
   /** Present when limited people were respected: what they cost at the committed level, same draws. */
   people?: { workingDays: number; money: number };
+  /** Realised durations that move together: correlation over the iterations. */
+  together?: { tasks: [string, string]; correlation: number }[];
+  /** What finishing late costs the organisation; beside the total, never inside it. */
+  lateness?: {
+    after: string;
+    /** Chance of finishing late at all. */
+    chance: number;
+    /** Expected cost over all iterations, and over the late ones. */
+    mean: number;
+    meanWhenLate: number;
+    p80: number;
+  };
+  /** Discounted benefits less the total cost (not discounted). */
+  appraisal?: {
+    years: number;
+    discountRate: number;
+    net: { mean: number; sd: number; p10: number; p50: number; p90: number };
+    /** Chance that the benefits exceed the cost. */
+    chancePositive: number;
+    /** When discounted benefits have covered the cost; `chance` that they ever do; dates only if they do then. */
+    payback: { chance: number; p50?: string; p80?: string };
+    benefits: { id: string; name: string; mean: number; valued: boolean }[];
+  };
+  /** Cost by the end of each month, money released by then, and the chance that it covers the cost. */
+  months?: {
+    month: string;
+    mean: number;
+    cumulative: { p50: number; p80: number };
+    released?: number;
+    chanceCovered?: number;
+  }[];
+  /** The first month whose end is covered with less than the plan's confidence. */
+  firstShortfall?: { month: string; chanceCovered: number };
   tornado?: TornadoBar[];
   warnings: string[];
 }

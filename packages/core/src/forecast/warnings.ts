@@ -3,12 +3,7 @@ import type { Model } from "../simulate/model.ts";
 import type { Trials } from "../simulate/trials.ts";
 
 /** Sentences a reader of the forecast must see: what limits its meaning, never silently left out. */
-export function forecastWarnings(
-  model: Model,
-  trials: Trials,
-  asWritten: AsWritten,
-  facts: { committedWidthDays: number; confidence: number },
-): string[] {
+export function forecastWarnings(model: Model, trials: Trials, asWritten: AsWritten): string[] {
   const warnings = [...model.warnings];
   const n = trials.iterations;
   model.slots.forEach((slot, s) => {
@@ -19,6 +14,12 @@ export function forecastWarnings(
       );
     }
   });
+  if (model.benefits.length > 0 && model.plan.appraisal === undefined) {
+    warnings.push("Benefits are listed but not valued: add `appraisal: { years, discountRate }`.");
+  }
+  if (model.plan.lateness !== undefined && model.lateness === undefined) {
+    warnings.push("Lateness is not computed: it needs `after`, or `finishBy` in the commitment.");
+  }
   if (n < 1000) {
     warnings.push(`Only ${n} iterations: read the limits of each percentile before the percentile.`);
   }

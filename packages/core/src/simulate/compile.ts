@@ -7,6 +7,7 @@ import { type Calendars, compileCalendars } from "./compileCalendars.ts";
 import { compileCorrelations } from "./compileCorrelations.ts";
 import { compileMoney } from "./compileMoney.ts";
 import { compileRegister, unitScale } from "./compileRegister.ts";
+import { linkedPairs } from "./linkedPairs.ts";
 import { constant, type Model, type ModelProgress, type ModelTask } from "./model.ts";
 import { type SlotList, slotList } from "./slots.ts";
 
@@ -78,6 +79,7 @@ export function compile(source: Plan): Model {
       to: taskIndex.get(interval.to) ?? 0,
       ...(interval.atMost === undefined ? {} : { atMost: interval.atMost }),
     })),
+    pairs: linkedPairs(plan, taskIndex, register.entries),
     correlated,
     lateness: money.lateness,
     benefits: money.benefits,

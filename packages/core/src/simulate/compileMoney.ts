@@ -22,6 +22,8 @@ export function compileMoney(
     .sort(byId)
     .map((response) => ({
       id: response.id,
+      name: response.action,
+      dueDay: response.due === undefined ? 0 : Math.max(0, dayNumber(response.due) - startDay),
       cost: list.amount(response.cost, {
         key: `${response.id}:cost`,
         item: response.was ?? response.id,

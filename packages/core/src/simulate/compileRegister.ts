@@ -41,7 +41,7 @@ export function compileRegister(
     const scale = responses.reduce((product, response) => product * response.scale, 1);
     const width = probabilityAfter(entry.probability, responses);
     const fact = factOf(entry, plan.statusDate, adopted, occurredIn);
-    const impacts = compileImpacts(entry, plan, taskIndex, drawIds, list);
+    const impacts = compileImpacts(entry, taskIndex, drawIds, list);
     impacts.forEach((impact, i) => {
       for (const task of impact.compiled.tasks) {
         const week = calendars.weekLength((plan.tasks[task] as Plan["tasks"][number]).calendar);
@@ -105,7 +105,6 @@ interface SourcedImpact {
  */
 function compileImpacts(
   entry: RegisterEntry,
-  plan: Plan,
   taskIndex: ReadonlyMap<string, number>,
   drawIds: ReadonlyMap<string, string>,
   list: SlotList,

@@ -17,10 +17,13 @@ export interface Model {
   register: ModelEntry[];
   /** Register groups: one draw each. */
   groups: { name: string }[];
-  responses: { id: string; cost: Amount }[];
+  /** Adopted responses; `dueDay`: when the money falls due, days since start. */
+  responses: { id: string; name: string; cost: Amount; dueDay: number }[];
   overheads: { id: string; name: string; perDay: Amount; from: number; to: number }[];
   people: ModelPerson[];
   intervals: { id: string; name: string; from: number; to: number; atMost?: number }[];
+  /** Pairs of tasks whose realised durations may move together: their correlation is reported. */
+  pairs: [number, number][];
   correlated: { slots: Int32Array; factor: Float64Array } | undefined;
   lateness: { afterDay: number; perWeek: Amount; once: Amount } | undefined;
   benefits: ModelBenefit[];

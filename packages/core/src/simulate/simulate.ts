@@ -6,17 +6,21 @@ import { markFinish, markMoving } from "./critical.ts";
 import { draws } from "./draws.ts";
 import type { Model } from "./model.ts";
 import { addMoney, newMoneySums } from "./money.ts";
+import { monthsUpTo, phaseMoney } from "./months.ts";
 import { newCapacity } from "./people.ts";
 import { place } from "./place.ts";
 import { realise } from "./realise.ts";
 import { tally } from "./tally.ts";
 import { addSums, newSums, type TrialSums, type Trials } from "./trials.ts";
+import { appraise, lateCost } from "./worth.ts";
 
 export interface SimulateOptions {
   /** Defaults: the plan's. */
   seed?: string;
   iterations?: number;
   design?: Design;
+  /** Phase the cost by month even when the plan names no funds. */
+  months?: boolean;
   onProgress?: (done: number, total: number) => void;
 }
 
@@ -50,6 +54,19 @@ export function simulate(model: Model, options: SimulateOptions = {}): Simulatio
     finishes: rows(model.tasks.length),
     intervals: rows(model.intervals.length),
     sums: newSums(model),
+    lateness: model.lateness === undefined ? undefined : new Float64Array(n),
+    worth:
+      model.plan.appraisal === undefined || model.benefits.length === 0
+        ? undefined
+        : {
+            net: new Float64Array(n),
+            payback: new Float64Array(n),
+            benefits: new Float64Array(model.benefits.length),
+          },
+    months:
+      options.months === true || model.plan.commitment.funds.length > 0
+        ? monthRows(model, asWritten, n)
+        : undefined,
     unlimited: model.limitedPeople ? { finish: new Float64Array(n), cost: new Float64Array(n) } : undefined,
   };
   const source = draws(model, seed, design);
@@ -70,6 +87,10 @@ export function simulate(model: Model, options: SimulateOptions = {}): Simulatio
     tally(model, block, money, { duration: asWritten.bareDurations, money: asWritten.money }, sums);
     addSums(trials.sums, sums);
     keep(model, block, trials, first);
+    if (trials.lateness !== undefined) lateCost(model, block, first, trials.lateness);
+    if (trials.worth !== undefined) appraise(model, block, first, trials.worth);
+    if (trials.months !== undefined)
+      phaseMoney(model, block, trials.months.months, first, trials.months.rows);
     if (free !== undefined && trials.unlimited !== undefined) {
       free.n = block.n;
       place(model, free, asWritten.starts, undefined);
@@ -82,6 +103,13 @@ export function simulate(model: Model, options: SimulateOptions = {}): Simulatio
   }
   trials.sums.cuts.set(source.cuts);
   return { trials, asWritten, problems: [] };
+}
+
+/** Months enough for twice the plan as written; later money counts to the last. */
+function monthRows(model: Model, asWritten: AsWritten, n: number): Trials["months"] {
+  const latest = asWritten.block.finish.reduce((most, row) => Math.max(most, row[0] as number), 0);
+  const months = monthsUpTo(model, 2 * latest + 62);
+  return { months, rows: months.names.map(() => new Float64Array(n)) };
 }
 
 /** A block that shares draws and durations with `block` but has moments of its own. */

@@ -68,6 +68,20 @@ export function tally(
     const add = (money.entries[e] as number) - n * (asWritten.money.entries[e] as number);
     sums.entryMoney[e] = (sums.entryMoney[e] as number) + add;
   });
+  model.pairs.forEach(([a, b], p) => {
+    const x = block.duration[a] as Float64Array;
+    const y = block.duration[b] as Float64Array;
+    for (let k = 0; k < n; k++) {
+      const u = x[k] as number;
+      const v = y[k] as number;
+      const at = 5 * p;
+      sums.pairs[at] = (sums.pairs[at] as number) + u;
+      sums.pairs[at + 1] = (sums.pairs[at + 1] as number) + v;
+      sums.pairs[at + 2] = (sums.pairs[at + 2] as number) + u * u;
+      sums.pairs[at + 3] = (sums.pairs[at + 3] as number) + v * v;
+      sums.pairs[at + 4] = (sums.pairs[at + 4] as number) + u * v;
+    }
+  });
   sums.responses.set(money.responses);
   sums.overheads.set(money.overheads);
 }

@@ -1,5 +1,7 @@
 import type { Design } from "../sampling/design.ts";
 import type { Model } from "./model.ts";
+import type { Months } from "./months.ts";
+import type { WorthRows } from "./worth.ts";
 
 /**
  * What a simulation leaves behind: the plan's finish and cost in every iteration, the moments of every task,
@@ -19,6 +21,12 @@ export interface Trials {
   /** By interval, length n: calendar days. */
   intervals: Float64Array[];
   sums: TrialSums;
+  /** Length n, when the plan says what lateness costs. */
+  lateness: Float64Array | undefined;
+  /** When the plan is appraised. */
+  worth: WorthRows | undefined;
+  /** When the plan has funds, or on request: cost by the end of each month, one row of n per month. */
+  months: { months: Months; rows: Float64Array[] } | undefined;
   /** The same draws with people without limit; only when people are limited. */
   unlimited: { finish: Float64Array; cost: Float64Array } | undefined;
 }
@@ -43,6 +51,8 @@ export interface TrialSums {
   lagDays: Float64Array;
   responses: Float64Array;
   overheads: Float64Array;
+  /** By pair: sums of x, y, x x, y y, x y of realised durations, five a pair. */
+  pairs: Float64Array;
   /** By slot: draws cut at zero. */
   cuts: Float64Array;
 }
@@ -64,6 +74,7 @@ export function newSums(model: Model): TrialSums {
     lagDays: new Float64Array(linkCount(model)),
     responses: new Float64Array(model.responses.length),
     overheads: new Float64Array(model.overheads.length),
+    pairs: new Float64Array(5 * model.pairs.length),
     cuts: new Float64Array(model.slots.length),
   };
 }
