@@ -6,7 +6,7 @@ import { rankDrivers } from "./drivers/rankDrivers.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
 import { formatDays } from "./words/formatDays.ts";
 import { formatMoney } from "./words/formatMoney.ts";
-import { plainName } from "./words/plainName.ts";
+import { plainName, quoteName } from "./words/plainName.ts";
 import { roundSignificant } from "./words/roundSignificant.ts";
 
 /**
@@ -40,7 +40,7 @@ export function driversBars(forecast: Forecast, options: ChartOptions): Figure {
   }
   const title = finding(drivers, (value) => money(value, currency));
   const parts = drivers.map(
-    (driver) => `${plainName(driver.name)} ${formatDays(driver.days)} and ${money(driver.money, currency)}`,
+    (driver) => `${quoteName(driver.name)} ${formatDays(driver.days)} and ${money(driver.money, currency)}`,
   );
   return {
     title,
@@ -56,10 +56,10 @@ function finding(drivers: readonly Driver[], money: (value: number) => string): 
   const byMoney = drivers.reduce((most, each) => (each.money > most.money ? each : most));
   const [days, sum] = [byDays.days > 0, byMoney.money > 0];
   if (days && sum && byDays === byMoney)
-    return `${plainName(byDays.name)} adds most: ${formatDays(byDays.days)} and ${money(byDays.money)} on average`;
+    return `${quoteName(byDays.name)} adds most: ${formatDays(byDays.days)} and ${money(byDays.money)} on average`;
   if (days && sum)
-    return `${plainName(byDays.name)} adds most time, ${formatDays(byDays.days)} on average; ${plainName(byMoney.name)} most money, ${money(byMoney.money)}`;
-  if (days) return `${plainName(byDays.name)} adds most: ${formatDays(byDays.days)} on average`;
-  if (sum) return `${plainName(byMoney.name)} adds most: ${money(byMoney.money)} on average`;
+    return `${quoteName(byDays.name)} adds most time, ${formatDays(byDays.days)} on average; ${quoteName(byMoney.name)} most money, ${money(byMoney.money)}`;
+  if (days) return `${quoteName(byDays.name)} adds most: ${formatDays(byDays.days)} on average`;
+  if (sum) return `${quoteName(byMoney.name)} adds most: ${money(byMoney.money)} on average`;
   return "On average the largest items save time and money";
 }

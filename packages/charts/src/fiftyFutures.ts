@@ -25,7 +25,7 @@ interface DotMark extends FlagText {
 
 /**
  * Fifty ways it could go: fifty finishes spread evenly over the quantiles, as dots on the calendar. Full dots
- * make the committed date, rings do not.
+ * make the committed date, rings do not. Counted in whole days: a future that ends on a date ends by that date.
  *
  * Reads `finish.curve`, `committed`, `asWritten`, `asked`.
  * Source: quantile dots as a display of 50, Fernandes, Walls, Munson, Hullman & Kay (2018), Uncertainty
@@ -33,15 +33,18 @@ interface DotMark extends FlagText {
  */
 export function fiftyFutures(forecast: Forecast, options: ChartOptions): Figure {
   const { finish, committed, asWritten, asked, plan, iterations } = forecast;
+  // To the end of the day: who finishes on the committed date, at whatever hour, has made it.
+  const end = (day: number) => Math.ceil(day - 1e-9);
+  const due = end(committed.day);
   const days = Array.from({ length: count }, (_, k) => valueAt(finish.curve, (k + 0.5) / count)).map((day) =>
-    Number.isFinite(day) ? day : committed.day,
+    Number.isFinite(day) ? end(day) : due,
   );
-  const madeBy = (day: number) => days.filter((each) => each <= day + 1e-9).length;
+  const madeBy = (day: number) => days.filter((each) => each <= end(day)).length;
   const mark = (level: FlagText["level"], title: string, iso: string, day: number): DotMark => ({
     level,
     title,
     detail: `${formatDate(iso)} · ${madeBy(day)} of ${count}`,
-    day,
+    day: end(day),
     made: madeBy(day),
   });
   const marks = [mark("asWritten", "As written", asWritten.finish, asWritten.day)];
@@ -49,9 +52,9 @@ export function fiftyFutures(forecast: Forecast, options: ChartOptions): Figure 
     marks.push(mark("asked", "Asked for", asked.finishBy, askedDay(forecast)));
   const commitment = mark("committed", "Committed", committed.date, committed.day);
   marks.push(commitment);
-  const first = days[0] ?? committed.day;
-  const last = days[count - 1] ?? committed.day;
-  const { svg, arrangement } = drawDots(days, marks, plan.start, committed.day, options);
+  const first = days[0] ?? due;
+  const last = days[count - 1] ?? due;
+  const { svg, arrangement } = drawDots(days, marks, plan.start, due, options);
 
   const by = formatDate(committed.date, "weekday");
   const request =
@@ -74,7 +77,7 @@ export function fiftyFutures(forecast: Forecast, options: ChartOptions): Figure 
       rows: days.map((day, k) => [
         String(k + 1),
         formatDate(finishDate(plan.start, day), "weekday"),
-        day <= committed.day + 1e-9 ? "made" : "missed",
+        day <= due ? "made" : "missed",
       ]),
     },
     svg,
@@ -122,7 +125,7 @@ function drawDots(
   const dots = arrangement.dots.map((dot, k) => ({
     x: left + dot.x,
     y: bottom - 2 - dot.y,
-    made: (days[k] ?? 0) <= anchor + 1e-9,
+    made: (days[k] ?? 0) <= anchor,
   }));
   const layer = plotLayer(document, {
     width,

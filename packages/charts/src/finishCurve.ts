@@ -64,7 +64,7 @@ export function finishCurve(forecast: Forecast, options: ChartOptions): Figure {
         calendarTicks(forecast.plan.start, from, to, Math.floor(width / 62)).map((tick) => ({
           at: tick.day,
           label: tick.label,
-          below: tick.year,
+          below: tick.below,
         })),
       centred: false,
     },

@@ -5,7 +5,7 @@ import { emptyDrawing } from "./draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
 import { formatDate } from "./words/formatDate.ts";
 import { formatPercent } from "./words/formatPercent.ts";
-import { plainName } from "./words/plainName.ts";
+import { plainName, quoteName } from "./words/plainName.ts";
 
 /**
  * The tasks on the calendar, under their phases: where each may start and finish (P10 to P90, with its
@@ -18,7 +18,7 @@ export function planBars(forecast: Forecast, options: ChartOptions): Figure {
   const level = formatPercent(committed.confidence);
   const written = tasks.filter((task) => task.asWritten.needed);
   const late = written.filter((task) => task.finishDates.p50 > task.asWritten.finishDate);
-  const title = finding(late, written.length);
+  const title = tasks.length === 0 ? "The plan has no tasks" : finding(late, written.length);
   const subtitle = `Finish of each task, P10 to P90 (dark band, thick tick at its middle), and its start (pale band); ochre: the plan as written`;
   const last = tasks.reduce<(typeof tasks)[number] | undefined>(
     (latest, task) => (latest === undefined || task.finish.p90 > latest.finish.p90 ? task : latest),
@@ -27,7 +27,7 @@ export function planBars(forecast: Forecast, options: ChartOptions): Figure {
   const summary =
     last === undefined
       ? "The plan has no tasks."
-      : `${tasks.length === 1 ? "One task" : `${tasks.length} tasks`} on a calendar. The last to finish is ${plainName(last.name)}, between ${formatDate(last.finishDates.p10)} and ${formatDate(last.finishDates.p90)} in eight futures of ten, ${level} by ${formatDate(last.finishDates.committed)}.`;
+      : `${tasks.length === 1 ? "One task" : `${tasks.length} tasks`} on a calendar. The last to finish is ${quoteName(last.name)}, between ${formatDate(last.finishDates.p10)} and ${formatDate(last.finishDates.p90)} in eight futures of ten, ${level} by ${formatDate(last.finishDates.committed)}.`;
   const rows = planRows(tasks).flatMap((row) => (row.kind === "task" ? [row.task] : []));
   return {
     title,
@@ -75,8 +75,7 @@ function finding(late: readonly { name: string }[], of: number): string {
   const most = "later than written in more than half of the futures";
   if (late.length === 0) return `No task finishes ${most}`;
   const only = late[0];
-  if (late.length === 1 && only !== undefined) return `${plainName(only.name)} finishes ${most}`;
-  return late.length === of
-    ? `All ${of} tasks finish ${most}`
-    : `${late.length} of ${of} tasks finish ${most}`;
+  if (late.length === 1 && only !== undefined) return `${quoteName(only.name)} finishes ${most}`;
+  if (late.length < of) return `${late.length} of ${of} tasks finish ${most}`;
+  return `${of === 2 ? "Both" : `All ${of}`} tasks finish ${most}`;
 }

@@ -4,7 +4,7 @@ import { textWidth } from "../draw/textWidth.ts";
 import type { Palette } from "../palette.ts";
 
 /**
- * Ticks down from `y` and, to the right of each, what begins there; the year beneath where it changes. Room
+ * Ticks down from `y` and, to the right of each, what begins there; beneath, the year where it changes. Room
  * for a peg is left between the line and the words. Labels that would run into the one before are left out.
  */
 export function calendarAxis(
@@ -25,12 +25,12 @@ export function calendarAxis(
     axis.append(make(document, "line", { x1: at, x2: at, y1: y, y2: y + 6, stroke: colours.ink }));
     const begins = at + 4;
     const wide = textWidth(tick.label, 12);
-    if (begins < free || begins + wide > right + 14) continue;
+    if (tick.label === "" || begins < free || begins + wide > right + 14) continue;
     free = begins + wide + 6;
     axis.append(make(document, "text", { x: begins, y: y + 27 }, tick.label));
-    if (tick.year === "" || begins < freeBelow) continue;
-    freeBelow = begins + textWidth(tick.year, 12) + 6;
-    axis.append(make(document, "text", { x: begins, y: y + 43 }, tick.year));
+    if (tick.below === "" || begins < freeBelow) continue;
+    freeBelow = begins + textWidth(tick.below, 12) + 6;
+    axis.append(make(document, "text", { x: begins, y: y + 43 }, tick.below));
   }
   return axis;
 }

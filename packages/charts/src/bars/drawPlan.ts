@@ -27,7 +27,7 @@ export function drawPlan(forecast: Forecast, options: ChartOptions): SVGSVGEleme
   const level = formatPercent(forecast.committed.confidence);
   const dateWidth = 82;
   let widest = 90;
-  for (const { name } of forecast.tasks) widest = Math.max(widest, textWidth(plainName(name), 13) + 4);
+  for (const { name } of forecast.tasks) widest = Math.max(widest, textWidth(plainName(name), 13) + 12);
   const nameWidth = inline ? width - dateWidth - 12 : Math.min(width * 0.3, widest);
   const left = inline ? 4 : nameWidth + 20;
   const right = inline ? width - 10 : width - dateWidth - 14;
@@ -123,9 +123,9 @@ function tickWords(
   right: number,
   colours: Palette,
 ): SVGElement[] {
-  return ticks.flatMap(({ day, label, year }) => {
-    const words = year === "" ? label : `${label} ${year}`;
-    if (x(day) + 4 + textWidth(words, 12) > right + 12) return [];
+  return ticks.flatMap(({ day, label, below }) => {
+    const words = below === "" ? label : `${label} ${below}`;
+    if (label === "" || x(day) + 4 + textWidth(words, 12) > right + 12) return [];
     return [make(document, "text", { x: x(day) + 4, y, fill: colours.inkQuiet }, words)];
   });
 }

@@ -5,14 +5,14 @@ export interface CalendarTick {
   /** Days since the plan's start: the midnight that opens the interval. */
   day: number;
   label: string;
-  /** The year, on the first tick and wherever it changes; else "". */
-  year: string;
+  /** The year (month and year under single days), on the first tick and where it changes; else "". */
+  below: string;
 }
 
 type Step = { unit: "day" | "month" | "year"; every: number; days: number };
 
+const single: Step = { unit: "day", every: 1, days: 1 };
 const steps: Step[] = [
-  { unit: "day", every: 1, days: 1 },
   { unit: "day", every: 7, days: 7 },
   { unit: "day", every: 14, days: 14 },
   { unit: "month", every: 1, days: 30.4 },
@@ -29,29 +29,38 @@ const steps: Step[] = [
  */
 export function calendarTicks(start: string, from: number, to: number, most: number): CalendarTick[] {
   const count = Math.max(2, most);
+  const span = to - from;
+  // Single days keep a tick each, even where only every second or third has room for its name.
   const step =
-    steps.find((each) => (to - from) / each.days <= count) ?? yearStep((to - from) / 365.25, count);
-  const origin = isoToMs(start);
+    span <= 3 * count
+      ? single
+      : (steps.find((each) => span / each.days <= count) ?? yearStep(span / 365.25, count));
+  const named = step === single ? Math.ceil(span / count) : 1;
   const ticks: CalendarTick[] = [];
-  let year = "";
-  for (const day of opening(step, origin, from, to)) {
+  let above = "";
+  opening(step, isoToMs(start), from, to).forEach((day, k) => {
     const iso = dayToIso(start, day);
-    if (iso.length !== 10) continue; // beyond year 9999
-    const label =
-      step.unit === "day"
-        ? dayLabel(iso, step.every)
-        : step.unit === "month"
-          ? formatDate(iso, "shortest").replace(/^\d+ /, "")
-          : iso.slice(0, 4);
-    const now = iso.slice(0, 4);
-    ticks.push({ day, label, year: step.unit === "year" || now === year ? "" : now });
-    year = now;
-  }
+    if (iso.length !== 10) return; // beyond year 9999
+    if (k % named !== 0) {
+      ticks.push({ day, label: "", below: "" });
+      return;
+    }
+    const [label, below] = words(iso, step);
+    ticks.push({ day, label, below: below === above ? "" : below });
+    above = below;
+  });
   return ticks;
 }
 
-function dayLabel(iso: string, every: number): string {
-  return every === 1 ? formatDate(iso, "weekday-no-year").replace(/ \w+$/, "") : formatDate(iso, "shortest");
+/** The label of a tick, and what it lies in. */
+function words(iso: string, step: Step): [string, string] {
+  const year = iso.slice(0, 4);
+  if (step.unit === "year") return [year, ""];
+  const date = formatDate(iso, "shortest");
+  const month = date.replace(/^\d+ /, "");
+  if (step.unit === "month") return [month, year];
+  if (step.every > 1) return [date, year];
+  return [formatDate(iso, "weekday-no-year").replace(/ \w+$/, ""), `${month} ${year}`];
 }
 
 function yearStep(years: number, count: number): Step {

@@ -14,6 +14,8 @@ export interface DotArrangement {
 
 const spans = [1, 7, 14, 28, 91, 182, 364, 728, 1820, 3640, 7280, 18200];
 const largest = 24;
+/** Dots this large are easy to count: no need for longer columns. */
+const easy = 11;
 
 /**
  * Arranges dots in columns of days or weeks, so large as the room allows.
@@ -60,7 +62,7 @@ export function arrangeDots(
         dots,
       };
     }
-    if (column >= largest * 2) break; // longer spans would only pile the dots up
+    if (best !== undefined && best.pitch >= easy) break; // a coarser calendar would only say less
   }
   return (
     best ?? {

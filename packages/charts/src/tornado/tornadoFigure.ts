@@ -3,7 +3,7 @@ import { emptyDrawing } from "../draw/emptyDrawing.ts";
 import type { FlagText } from "../draw/flags.ts";
 import { kindWord } from "../draw/kinds.ts";
 import type { ChartOptions, Figure } from "../figure/types.ts";
-import { plainName } from "../words/plainName.ts";
+import { plainName, quoteName } from "../words/plainName.ts";
 import { drawTornado } from "./drawTornado.ts";
 import { rankBars, reach } from "./rankBars.ts";
 
@@ -53,9 +53,11 @@ export function tornadoFigure(forecast: Forecast, measure: TornadoMeasure, optio
   if (first === undefined) {
     const tried = forecast.tornado !== undefined;
     const title = tried ? `No single item moves ${what}` : "No item has been held at its ends yet";
-    const sentence = tried
-      ? `Each of ${bars.length} items was held at its low and its high side in turn; ${what} stayed where it was.`
-      : "This forecast was made without that part of the explanation.";
+    const sentence = !tried
+      ? "This forecast was made without that part of the explanation."
+      : bars.length === 0
+        ? "No estimate, risk or assumption in this plan has two sides to be held at."
+        : `Each item was held at its low and at its high side in turn; ${what} stayed where it was.`;
     return { title, subtitle, summary: `${title}. ${sentence}`, table, svg: emptyDrawing(sentence, options) };
   }
   const svg = drawTornado(
@@ -70,18 +72,18 @@ export function tornadoFigure(forecast: Forecast, measure: TornadoMeasure, optio
     },
     options,
   );
-  const title = `${plainName(first.name)} moves ${what} most: ${sides(first, measure)}`;
+  const title = `${quoteName(first.name)} moves ${what} most: ${sides(first, measure)}`;
   const second = shown[1];
   const next =
     second === undefined
       ? "No other item moves it."
-      : `Next comes ${plainName(second.name)}: ${sides(second, measure)}.`;
+      : `Next comes ${quoteName(second.name)}: ${sides(second, measure)}.`;
   return { title, subtitle, summary: `${title}. ${next}`, table, svg };
 }
 
 /** "from 8.2 working days earlier (20 days) to 12 working days later (45 days)", low side first. */
 function sides(bar: TornadoBar, { amount, say }: TornadoMeasure): string {
-  return `from ${say(amount(bar.low))} (${plainName(bar.lowText)}) to ${say(amount(bar.high))} (${plainName(bar.highText)})`;
+  return `from ${say(amount(bar.low))} (${plainName(bar.lowText, 40)}) to ${say(amount(bar.high))} (${plainName(bar.highText, 40)})`;
 }
 
 function restText(rest: readonly TornadoBar[], measure: TornadoMeasure): string {
