@@ -1,3 +1,4 @@
+export { STRUCTURAL_CODES } from "./definition/reading.ts";
 export {
   addToPlan,
   type EditPath,

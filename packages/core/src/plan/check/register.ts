@@ -11,8 +11,11 @@ interface Member {
 /** Impacts say what they touch and do; groups exclude each other. */
 export function checkRegister(plan: PlanDraft, reading: Reading): void {
   const milestones = new Set<string>();
-  for (const { id, milestone } of plan.tasks ?? []) {
-    if (id !== undefined && (milestone === true || milestone === "start")) milestones.add(id);
+  /** Phases with something in them that can be delayed. */
+  const phases = new Set<string>();
+  for (const { id, milestone, phase } of plan.tasks ?? []) {
+    if (milestone !== true && milestone !== "start") phases.add(phase ?? "");
+    else if (id !== undefined) milestones.add(id);
   }
   const members: Member[] = [
     ...(plan.risks ?? []).map((entry): Member => ({ entry, own: entry.probability, ownKey: "probability" })),
@@ -22,7 +25,7 @@ export function checkRegister(plan: PlanDraft, reading: Reading): void {
   ];
   const groups = new Map<string, Member[]>();
   for (const member of members) {
-    for (const impact of member.entry.impacts ?? []) checkImpact(impact, milestones, reading);
+    for (const impact of member.entry.impacts ?? []) checkImpact(impact, milestones, phases, reading);
     const { group } = member.entry;
     if (group === undefined) continue;
     const list = groups.get(group);
@@ -34,7 +37,12 @@ export function checkRegister(plan: PlanDraft, reading: Reading): void {
 
 const PARTS = ["delay", "factor", "wait", "cost"] as const;
 
-function checkImpact(impact: ImpactDraft, milestones: ReadonlySet<string>, reading: Reading): void {
+function checkImpact(
+  impact: ImpactDraft,
+  milestones: ReadonlySet<string>,
+  phases: ReadonlySet<string>,
+  reading: Reading,
+): void {
   const place = reading.placeOf(impact);
   const written = (key: string) => place.node.kind === "map" && place.node.entries.has(key);
   if (written("tasks") && written("phase")) {
@@ -53,6 +61,11 @@ function checkImpact(impact: ImpactDraft, milestones: ReadonlySet<string>, readi
   if (!PARTS.some(written)) {
     const remedy = "Add `delay`, `factor`, `wait` or `cost`.";
     reading.report(place, "impact-empty", "An impact says what it does.", remedy, { received: "" });
+  }
+  if (impact.phase !== undefined && !phases.has(impact.phase) && reading.labels.phase.has(impact.phase)) {
+    const rule = "This phase has no tasks but milestones, so nothing would happen.";
+    const at = reading.placeOf(impact, "phase");
+    reading.report(at, "impact-nothing", rule, "Name the tasks it touches.", { severity: "warning" });
   }
   const named = new Set<string>();
   for (const task of impact.tasks ?? []) {

@@ -82,7 +82,7 @@ function change(text: string, asked: Edit): PlanEdit {
 
   const json = /^\uFEFF?\s*\{/.test(text) && isJson(text);
   for (const attempt of [splice, rewrite]) {
-    const result = attempt(text, root, edit, json);
+    const result = attempted(() => attempt(text, root, edit, json));
     if (result !== undefined && says(result, meant) && (!json || isJson(result)))
       return { text: result, problems: [] };
   }
@@ -90,6 +90,15 @@ function change(text: string, asked: Edit): PlanEdit {
   return refuse(text, {
     faults: [{ code: "cannot-edit", at: -1, received: "", rule, remedy: "Change it in the text." }],
   });
+}
+
+/** The YAML library throws where a path leads through an alias. */
+function attempted(attempt: () => string | undefined): string | undefined {
+  try {
+    return attempt();
+  } catch {
+    return undefined;
+  }
 }
 
 function refuse(text: string, tree: SourceTree): PlanEdit {

@@ -1,0 +1,91 @@
+import { type Broken, plan, task } from "./broken.ts";
+
+export const ESTIMATES: Broken[] = [
+  task("likely below low", "duration: [5, 3, 9]", "estimate-order", "duration", "likely 3 is below low 5", {
+    at: "[5, 3",
+  }),
+  task(
+    "likely above high",
+    "duration: [5, 12, 9]",
+    "estimate-order",
+    "duration",
+    "likely 12 is above high 9",
+  ),
+  task(
+    "low above high",
+    "duration: { low: 9, likely: 7, high: 5 }",
+    "estimate-order",
+    "duration",
+    "low 9 is above high 5",
+  ),
+  task(
+    "pert without likely",
+    "duration: { low: 1, high: 2 }",
+    "estimate-shape",
+    "duration",
+    "pert needs `likely`",
+  ),
+  task(
+    "triangular without likely",
+    "duration: { low: 1, high: 2, shape: triangular }",
+    "estimate-shape",
+    "duration",
+    "triangular needs `likely`",
+  ),
+  task(
+    "uniform with likely",
+    "duration: { low: 1, likely: 1, high: 2, shape: uniform }",
+    "estimate-shape",
+    "duration",
+    "uniform takes no `likely`",
+  ),
+  task(
+    "normal with extremes",
+    "duration: { low: 1, high: 2, shape: normal }",
+    "estimate-shape",
+    "duration",
+    "bounds are percentiles",
+  ),
+  task(
+    "lognormal from zero",
+    "duration: { low: 0, high: 2, shape: lognormal, bounds: p10-p90 }",
+    "estimate-shape",
+    "duration",
+    "needs low above 0",
+  ),
+  plan(
+    "a shape from `estimates`",
+    "estimates: { shape: uniform }\ntasks: { id: a, name: A, duration: [1, 2, 3] }",
+    "estimate-shape",
+    "tasks.duration",
+    "uniform (from `estimates`) takes no `likely`",
+  ),
+  task(
+    "chances that do not sum to 1",
+    "duration: { outcomes: [{ value: 1, chance: 0.5 }, { value: 2, chance: 0.4 }] }",
+    "outcome-sum",
+    "duration",
+    "sum to 0.9",
+  ),
+  task(
+    "a value twice",
+    "duration: { outcomes: [{ value: 1, chance: 0.5 }, { value: 1, chance: 0.5 }] }",
+    "outcome-repeated",
+    "duration.outcomes[1].value",
+    "stands once",
+  ),
+  task(
+    "a chance of nothing",
+    "duration: { outcomes: [{ value: 1, chance: 1 }, { value: 2, chance: 0 }] }",
+    "outcome-chance",
+    "duration.outcomes[1].chance",
+    "above 0",
+  ),
+  task(
+    "a unit on money",
+    "duration: 1, cost: { low: 1, likely: 2, high: 3, unit: weeks }",
+    "unknown-key",
+    "cost.unit",
+    "no key `unit`",
+  ),
+];

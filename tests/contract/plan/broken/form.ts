@@ -1,0 +1,98 @@
+import { HEAD, TASK } from "../plans.ts";
+import { type Broken, plan, risk, task } from "./broken.ts";
+
+export const FORM: Broken[] = [
+  plan(
+    "an unknown key suggests the nearest",
+    "statusDat: 2027-02-01",
+    "unknown-key",
+    "statusDat",
+    "Did you mean `statusDate`?",
+    { at: "statusDat" },
+  ),
+  plan(
+    "snake case suggests the key",
+    "status_date: 2027-02-01",
+    "unknown-key",
+    "status_date",
+    "Did you mean `statusDate`?",
+  ),
+  task(
+    "a word of the trade suggests the key",
+    "duration: 1, predecessors: []",
+    "unknown-key",
+    "predecessors",
+    "Did you mean `after`?",
+  ),
+  {
+    name: "a missing key",
+    text: `format: 1\nstart: 2027-01-04\n${TASK}`,
+    code: "missing-key",
+    path: "",
+    says: "A plan needs `title`.",
+  },
+  {
+    name: "another format",
+    text: `format: 2\ntitle: T\nstart: 2027-01-04\n${TASK}`,
+    code: "not-a-choice",
+    path: "format",
+    says: "Write 1.",
+  },
+  { name: "no task", text: `${HEAD}tasks: []`, code: "too-few", path: "tasks", says: "At least one item" },
+  {
+    name: "a title with a colon",
+    text: `format: 1\ntitle: Move: the clinic\nstart: 2027-01-04\n${TASK}`,
+    code: "colon-in-text",
+    path: "",
+    says: 'needs quotes. Write title: "Move: the clinic".',
+    at: "Move:",
+  },
+  plan(
+    "a name with a colon",
+    "tasks:\n  - id: a\n    name: Phase 1: dig\n    duration: 1\n",
+    "colon-in-text",
+    "",
+    'Write name: "Phase 1: dig".',
+    { at: "Phase 1:" },
+  ),
+  plan("an empty value", "commitment:", "wrong-type", "commitment", "commitment"),
+  plan("a repeated key", "seed: a\nseed: b", "repeated-key", "seed", "`seed` is here twice.", {
+    at: "seed: b",
+  }),
+  plan("true as text", "seed: true", "wrong-type", "seed", 'Put it between quotes: "true".', { at: "true" }),
+  plan(
+    "a number that is other text in JSON",
+    "seed: 1.0",
+    "number-as-text",
+    "seed",
+    'Put it between quotes: "1.0".',
+    { at: "1.0" },
+  ),
+  plan(
+    "a percentage",
+    "commitment: { confidence: 80% }",
+    "wrong-type",
+    "commitment.confidence",
+    "`80%`: A confidence such as 0.8 belongs here. Write 0.8.",
+    { at: "80%" },
+  ),
+  risk("a probability in per cent", "probability: 30%", "wrong-type", "probability", "Write 0.3.", {
+    at: "30%",
+  }),
+  risk(
+    "a probability above 1",
+    "probability: 30",
+    "out-of-range",
+    "probability",
+    "Write 0.3 if 30 % is meant.",
+    { at: "30 }" },
+  ),
+  risk("odds", "probability: 1 in 4", "wrong-type", "probability", "Write 0.25."),
+  plan(
+    "certainty as a confidence",
+    "commitment: { confidence: 1 }",
+    "out-of-range",
+    "commitment.confidence",
+    "strictly between 0 and 1",
+  ),
+];
