@@ -14,6 +14,10 @@ export function fitText(text: string, width: number, size: number, bold = false)
   return `${letters.join("").trimEnd()}…`;
 }
 
+/** Spaces that a line never breaks at: "80 %", "EUR 655,000", "16 Nov 2027", "9 days". */
+const together =
+  / (?=%)|(?<=\b[A-Z]{3}) (?=[\d−])|(?<=\d) (?=(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|days?|billion)\b)|(?<=\b(?:[A-Z][a-z]{2})) (?=\d)/g;
+
 /**
  * Breaks text into lines of at most `width` px, at spaces; a word wider than a line is cut with "…".
  * A figure stays with its unit or currency, a day with its month.
@@ -21,9 +25,7 @@ export function fitText(text: string, width: number, size: number, bold = false)
  * @param most  No more lines than this; the last one is cut with "…".
  */
 export function wrapText(text: string, width: number, size: number, most = 4, bold = false): string[] {
-  const words = text
-    .replace(/ (?=%)|(?<=\b[A-Z]{3}) (?=[\d−])|(?<=\d) (?=[a-zA-Z])|(?<=[A-Z][a-z]{2}) (?=\d)/g, "\u00a0")
-    .split(" ");
+  const words = text.replace(together, "\u00a0").split(" ");
   const lines: string[] = [];
   let line = "";
   for (const word of words) {

@@ -13,7 +13,7 @@ export function limitStep(value: number, low: number, high: number): number {
   const half = Math.abs(high - low) / 2;
   const first = Math.floor(Math.log10(Math.abs(value)));
   const supported = half > 0 && Number.isFinite(half) ? Math.floor(Math.log10(half)) : first - 3;
-  return 10 ** Math.max(first - 3, Math.min(first, supported));
+  return 10 ** Math.max(-300, first - 3, Math.min(first, supported)); // 1e-300: its inverse is still a number
 }
 
 /** Rounds to a step that is a power of ten; halves go away from zero. */
