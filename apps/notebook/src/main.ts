@@ -11,12 +11,15 @@ import "./elements/all.ts";
 import examplePlan from "../../../examples/quillmarsh-clinic.plan.yaml?raw";
 import { LeewayPage } from "./elements/leewayPage.ts";
 import { createStore } from "./store/store.ts";
+import { createReader } from "./worker/reader.ts";
 import { createRunner } from "./worker/runner.ts";
-import { startWorker } from "./worker/startWorker.ts";
+import { startForecastWorker, startPlanWorker } from "./worker/startWorkers.ts";
 
 const page = document.querySelector("leeway-page");
 if (page instanceof LeewayPage) {
-  page.store = createStore(examplePlan, (reply) => createRunner(startWorker, reply));
+  page.store = createStore(examplePlan, createReader(startPlanWorker()), (reply) =>
+    createRunner(startForecastWorker, reply),
+  );
 }
 
 // A copy of the page's own files, so that it opens and computes without a network next time.

@@ -38,10 +38,10 @@ export async function openNotebook(
   return { page, troubles, requests, close: () => context.close() };
 }
 
-/** Waits until no forecast is running and the sentence is there. */
+/** Waits until nothing is being read or computed and the sentence is there. */
 export async function settled(page: Page): Promise<void> {
   await page.locator(".sentence strong").first().waitFor();
-  await page.locator(".bar-progress").waitFor({ state: "detached" });
+  await page.locator('main[data-busy="false"]').waitFor();
 }
 
 /** Waits until the charts have caught up too, the re-runs for the tornado included. */

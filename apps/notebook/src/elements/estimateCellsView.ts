@@ -1,7 +1,7 @@
 import type { Estimate } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
 import { estimateCells, readEstimateCells, takesLikely } from "../plan/estimateEntry.ts";
-import type { Stated } from "../plan/stated.ts";
+import { statedAt } from "../plan/stated.ts";
 import type { Pending } from "../store/state.ts";
 import { send } from "./events.ts";
 import { field } from "./field.ts";
@@ -12,7 +12,8 @@ export interface EstimateCellsOptions {
   estimate: Estimate;
   /** Path of the estimate in the read plan; also the name of the field. */
   path: string;
-  stated: Stated;
+  /** The document as plain data. */
+  stated: unknown;
   /** What it is the estimate of, for labels: "Permit decided". */
   of: string;
   /** "working days", "person-days", "weeks" */
@@ -35,7 +36,7 @@ export function estimateInputs(options: EstimateCellsOptions): TemplateResult[] 
   if (committed === undefined) return [];
   const commit = (part: (typeof parts)[number], text: string): void => {
     const cells = { ...committed, ...pending?.cells, [part]: text };
-    const result = readEstimateCells(cells, estimate, path, stated.at(path), unit);
+    const result = readEstimateCells(cells, estimate, path, statedAt(stated, path), unit);
     if ("words" in result)
       send(host, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(host, "plan-edit", { field: path, cells, edits: result.edits });

@@ -20,7 +20,7 @@ export class LeewayBar extends PageElement {
     if (state === undefined) return nothing;
     const forecast = state.answer?.forecast;
     const was = state.previous;
-    return html`<div class="bar">
+    return html`<div class="bar" role="region" aria-label="Answer in one line, undo and redo">
       <p class="bar-answer ${this.compact ? "" : "away"}" aria-hidden=${this.compact ? nothing : "true"}>
         ${
           forecast === undefined

@@ -32,14 +32,12 @@ interface Asked {
 export class LeewayCommitment extends PageElement {
   static override properties = {
     plan: { attribute: false },
-    text: { attribute: false },
     forecast: { attribute: false },
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
   };
   plan: Plan | undefined;
-  text = "";
   forecast: Forecast | undefined;
   pending: ReadonlyMap<string, Pending> = new Map();
   readonly = false;

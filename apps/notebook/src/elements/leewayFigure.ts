@@ -3,6 +3,7 @@ import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { drawQueue } from "./drawQueue.ts";
 import { PageElement } from "./pageElement.ts";
+import { plainEmptyHeaders } from "./plainEmptyHeaders.ts";
 import { saveText } from "./saveText.ts";
 
 /** Widths are rounded to this many px, so that a window being dragged does not redraw every frame. */
@@ -76,6 +77,7 @@ export class LeewayFigure extends PageElement {
     const drawn = renderFigure(figure, document);
     const details = drawn.querySelector("details");
     if (details !== null) details.open = open;
+    plainEmptyHeaders(drawn);
     place.replaceChildren(drawn);
     this.figure = figure;
   }

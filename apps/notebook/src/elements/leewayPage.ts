@@ -99,7 +99,7 @@ export class LeewayPage extends PageElement {
       <leeway-outline .entries=${outline(state)} current=${this.current}></leeway-outline>
       <div class="report">
         <leeway-bar .state=${state} ?compact=${this.compact}></leeway-bar>
-        <main>
+        <main data-busy=${state.reading || state.progress !== undefined}>
           <section id="answer" aria-labelledby="title">
             <h1 id="title" dir="auto">${title}</h1>
             <leeway-answer .state=${state}></leeway-answer>
@@ -144,11 +144,11 @@ export class LeewayPage extends PageElement {
     const forecast = state.answer?.forecast;
     const fading = state.progress !== undefined && state.answer?.text !== state.text;
     const body = {
-      work: () => html`<leeway-tasks .plan=${state.plan} .text=${state.text} .forecast=${forecast}
+      work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>`,
-      register: () => html`<leeway-register .plan=${state.plan} .text=${state.text} .forecast=${forecast}
+      register: () => html`<leeway-register .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-register>`,
-      commitment: () => html`<leeway-commitment .plan=${state.plan} .text=${state.text} .forecast=${forecast}
+      commitment: () => html`<leeway-commitment .plan=${state.plan} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-commitment>`,
     }[id];
     return html`<section id=${id} aria-labelledby="${id}-title">

@@ -1,5 +1,5 @@
 import type { Problem } from "@leeway/core";
-import { html, nothing } from "lit";
+import { html, nothing, type PropertyValues } from "lit";
 import { send } from "./events.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -12,10 +12,18 @@ export class LeewayPlanText extends PageElement {
   text = "";
   problems: readonly Problem[] = [];
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** What the area holds while the plan does not have it yet: it must not be overwritten. */
+  #own: string | undefined;
+  /** The reader has not paused since. */
+  #typing = false;
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     clearTimeout(this.#timer);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has("text") && !this.#typing) this.#own = undefined;
   }
 
   protected override render() {
@@ -29,7 +37,8 @@ export class LeewayPlanText extends PageElement {
           autocomplete="off"
           wrap="off"
           aria-describedby="plan-problems"
-          .value=${this.text}
+          data-typing=${this.#typing}
+          .value=${this.#own ?? this.text}
           @input=${this.#later}
           @change=${this.#now}
         ></textarea>
@@ -72,17 +81,19 @@ export class LeewayPlanText extends PageElement {
 
   #later = (): void => {
     clearTimeout(this.#timer);
-    const area = this.#area();
-    if (area !== undefined) area.dataset.typing = "true";
+    this.#typing = true;
+    this.#own = this.#area()?.value;
+    this.requestUpdate();
     this.#timer = setTimeout(this.#now, pause);
   };
 
   #now = (): void => {
     clearTimeout(this.#timer);
-    const area = this.#area();
-    if (area !== undefined) area.dataset.typing = "false";
-    const text = area?.value;
+    this.#typing = false;
+    this.requestUpdate();
+    const text = this.#own;
     if (text !== undefined && text !== this.text) send(this, "plan-text", { text });
+    else this.#own = undefined;
   };
 
   /** Puts the caret on a line and selects it. */

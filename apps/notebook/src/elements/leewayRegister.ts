@@ -2,7 +2,6 @@ import { formatDays, formatMoney, roundSignificant } from "@leeway/charts";
 import type { Assumption, Forecast, Plan, Risk } from "@leeway/core";
 import { html, nothing } from "lit";
 import { readNumber } from "../plan/readNumber.ts";
-import { readStated, type Stated } from "../plan/stated.ts";
 import { delayUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
@@ -10,23 +9,23 @@ import { send } from "./events.ts";
 import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { impactWords } from "./impactWords.ts";
-import { PageElement } from "./pageElement.ts";
+import { LongElement } from "./longElement.ts";
 import { tableKeys } from "./tableKeys.ts";
 
 type Entry = Risk | Assumption;
 
 /** Risks and assumptions: chance, delay, state and responses; and what each adds on average. */
-export class LeewayRegister extends PageElement {
+export class LeewayRegister extends LongElement {
   static override properties = {
     plan: { attribute: false },
-    text: { attribute: false },
+    stated: { attribute: false },
     forecast: { attribute: false },
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
   };
   plan: Plan | undefined;
-  text = "";
+  stated: unknown;
   forecast: Forecast | undefined;
   pending: ReadonlyMap<string, Pending> = new Map();
   readonly = false;
@@ -35,7 +34,7 @@ export class LeewayRegister extends PageElement {
   protected override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
-    const stated = readStated(this.text);
+    const { stated } = this;
     const most = Math.max(0.1, ...(this.forecast?.drivers ?? []).filter(fromRegister).map((one) => one.days));
     let row = 0;
     const group = (title: string, list: readonly Entry[], key: string) =>
@@ -70,7 +69,7 @@ export class LeewayRegister extends PageElement {
     </table>`;
   }
 
-  #entry(plan: Plan, entry: Entry, path: string, stated: Stated, row: number, most: number) {
+  #entry(plan: Plan, entry: Entry, path: string, stated: unknown, row: number, most: number) {
     const chancePath = `${path}.${entry.kind === "risk" ? "probability" : "chanceWrong"}`;
     const delayAt = entry.impacts.findIndex((impact) => impact.delay !== undefined);
     const delay = entry.impacts[delayAt]?.delay;

@@ -1,7 +1,7 @@
 import type { Forecast, Plan, Task } from "@leeway/core";
 import { html, nothing } from "lit";
 import { linksCell, readLinksCell } from "../plan/linksEntry.ts";
-import { readStated, type Stated } from "../plan/stated.ts";
+import { statedAt } from "../plan/stated.ts";
 import { taskUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
 import { calendarSpan, type TimeScale } from "../words/timeScale.ts";
@@ -9,7 +9,7 @@ import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
 import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
-import { PageElement } from "./pageElement.ts";
+import { LongElement } from "./longElement.ts";
 import { tableKeys } from "./tableKeys.ts";
 import { taskFollows, timeAxis } from "./taskFollows.ts";
 
@@ -17,17 +17,17 @@ import { taskFollows, timeAxis } from "./taskFollows.ts";
 const usual = "working days";
 
 /** The work: what is stated about each task, and beside it when it finishes and how often it is critical. */
-export class LeewayTasks extends PageElement {
+export class LeewayTasks extends LongElement {
   static override properties = {
     plan: { attribute: false },
-    text: { attribute: false },
+    stated: { attribute: false },
     forecast: { attribute: false },
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
   };
   plan: Plan | undefined;
-  text = "";
+  stated: unknown;
   forecast: Forecast | undefined;
   pending: ReadonlyMap<string, Pending> = new Map();
   /** The plan text cannot be read: nothing can be edited here until it can. */
@@ -37,7 +37,7 @@ export class LeewayTasks extends PageElement {
   protected override render() {
     const { plan, forecast } = this;
     if (plan === undefined) return nothing;
-    const stated = readStated(this.text);
+    const { stated } = this;
     const known = new Set(plan.tasks.map((task) => task.id));
     const scale = forecast === undefined ? undefined : calendarSpan(forecast);
     let phase: string | undefined;
@@ -75,7 +75,7 @@ export class LeewayTasks extends PageElement {
     plan: Plan,
     task: Task,
     at: number,
-    stated: Stated,
+    stated: unknown,
     known: ReadonlySet<string>,
     names: ReadonlyMap<string, string>,
     scale: TimeScale | undefined,
@@ -166,9 +166,9 @@ export class LeewayTasks extends PageElement {
     });
   }
 
-  #commitLinks(path: string, stated: Stated, text: string, known: ReadonlySet<string>, self: string): void {
+  #commitLinks(path: string, stated: unknown, text: string, known: ReadonlySet<string>, self: string): void {
     const cells = { value: text };
-    const result = readLinksCell(text, path, stated.at(path), known, self);
+    const result = readLinksCell(text, path, statedAt(stated, path), known, self);
     if ("words" in result)
       send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(this, "plan-edit", { field: path, cells, edits: result.edits });

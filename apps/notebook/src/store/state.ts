@@ -38,6 +38,10 @@ export interface NotebookState {
   readonly text: string;
   /** The last text that could be read, read. */
   readonly plan: Plan | undefined;
+  /** The document of `plan` as plain data, as its author wrote it. */
+  readonly stated: unknown;
+  /** A text or an edit is being read. */
+  readonly reading: boolean;
   /** What reading `text`, or computing it, found. */
   readonly problems: readonly Problem[];
   /** Entries that wait to be put right, by the path of their field. */

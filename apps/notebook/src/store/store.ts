@@ -1,7 +1,8 @@
-import { describeProblem, type Forecast, type Problem, readPlan } from "@leeway/core";
-import { applyEdits } from "../plan/applyEdits.ts";
+import { describeProblem, type Forecast, type Problem } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
 import type { Reply, Request } from "../worker/messages.ts";
+import type { PlanRead } from "../worker/planMessages.ts";
+import type { Reader } from "../worker/reader.ts";
 import type { Runner } from "../worker/runner.ts";
 import { createAnswerCache } from "./answerCache.ts";
 import { type History, record, redo, startHistory, undo } from "./history.ts";
@@ -37,9 +38,10 @@ const firstFutures = 1024;
  * The page's one store. It owns no elements and no workers: both are handed in.
  *
  * @param text  The plan the page opens on.
+ * @param reader  Reads and edits plans; edits are made one after the other, each on the text the last one left.
  * @param startRunner  Called twice: for the forecast, and for the tornado in its background.
  */
-export function createStore(text: string, startRunner: StartRunner): Store {
+export function createStore(text: string, reader: Reader, startRunner: StartRunner): Store {
   const listeners = new Set<() => void>();
   const cache = createAnswerCache(24);
   let history: History = startHistory(text);
@@ -47,6 +49,8 @@ export function createStore(text: string, startRunner: StartRunner): Store {
   let state: NotebookState = {
     text,
     plan: undefined,
+    stated: undefined,
+    reading: false,
     problems: [],
     pending: new Map(),
     answer: undefined,
@@ -67,17 +71,42 @@ export function createStore(text: string, startRunner: StartRunner): Store {
   const forecasts = startRunner(onForecast);
   const tornadoes = startRunner(onTornado);
 
-  /** Takes `next` as the plan: reads it, and computes it when it can be read. */
-  function take(next: History, keepPending: ReadonlyMap<string, Pending>): void {
+  let queue: Promise<void> = Promise.resolve();
+  let queued = 0;
+
+  /** Does one thing after all that were asked before it, so that undo never overtakes the edit it undoes. */
+  function inTurn(work: () => Promise<void>): void {
+    queued++;
+    if (!state.reading) set({ reading: true });
+    queue = queue
+      .then(work)
+      .catch((error: unknown) => {
+        const words = error instanceof Error ? error.message : String(error);
+        set({ failure: `The plan could not be read: ${words}` });
+      })
+      .then(() => {
+        queued--;
+        if (queued === 0) set({ reading: false });
+      });
+  }
+
+  /** Reads `next` and takes it as the plan. */
+  async function readAndTake(next: History): Promise<void> {
+    if (next !== history || state.plan === undefined)
+      take(next, await reader.read(next.present, []), new Map());
+  }
+
+  /** Takes `next`, which was read, as the plan; computes it when it could be read. */
+  function take(next: History, read: PlanRead, keepPending: ReadonlyMap<string, Pending>): void {
     history = next;
-    const { plan, problems } = readPlan(next.present);
+    const { plan, problems, stated } = read;
     const settled = state.answer;
     const moved = settled?.stage === "full" && settled.text !== next.present;
     forecasts.stop();
     tornadoes.stop();
     set({
       text: next.present,
-      plan: plan ?? state.plan,
+      ...(plan === undefined ? {} : { plan, stated }),
       problems,
       pending: keepPending,
       previous: moved ? settled.forecast : state.previous,
@@ -159,7 +188,7 @@ export function createStore(text: string, startRunner: StartRunner): Store {
     return next;
   }
 
-  take(history, new Map());
+  inTurn(() => readAndTake(history));
 
   return {
     get state() {
@@ -170,26 +199,26 @@ export function createStore(text: string, startRunner: StartRunner): Store {
       return () => listeners.delete(listener);
     },
     edit(field, cells, edits) {
-      const { text: next, problems } = applyEdits(state.text, edits);
-      const found = problems.length > 0 ? problems : readPlan(next).problems;
-      const first = found.find((problem) => problem.severity === "error");
-      if (first !== undefined) set({ pending: pendingWith(field, { cells, words: problemWords(first) }) });
-      else if (next === state.text) set({ pending: pendingWith(field, undefined) });
-      else take(record(history, next), pendingWith(field, undefined));
+      inTurn(async () => {
+        const read = await reader.read(history.present, edits);
+        const first = read.problems.find((problem) => problem.severity === "error");
+        if (first !== undefined) set({ pending: pendingWith(field, { cells, words: problemWords(first) }) });
+        else if (read.text === history.present) set({ pending: pendingWith(field, undefined) });
+        else take(record(history, read.text), read, pendingWith(field, undefined));
+      });
     },
     refuse: (field, pending) => set({ pending: pendingWith(field, pending) }),
-    drop: (field) => set({ pending: pendingWith(field, undefined) }),
-    setText(next) {
-      if (next !== state.text) take(record(history, next), new Map());
+    drop(field) {
+      if (state.pending.has(field)) set({ pending: pendingWith(field, undefined) });
     },
-    undo() {
-      // An entry that waits is the latest thing the reader did: it goes first.
-      if (state.pending.size > 0) set({ pending: new Map() });
-      else if (history.past.length > 0) take(undo(history), new Map());
-    },
-    redo() {
-      if (history.future.length > 0) take(redo(history), new Map());
-    },
+    setText: (next) => inTurn(() => readAndTake(record(history, next))),
+    undo: () =>
+      inTurn(async () => {
+        // An entry that waits is the latest thing the reader did: it goes first.
+        if (state.pending.size > 0) set({ pending: new Map() });
+        else await readAndTake(undo(history));
+      }),
+    redo: () => inTurn(() => readAndTake(redo(history))),
     stop() {
       forecasts.stop();
       set({

@@ -1,0 +1,21 @@
+import type { Plan, Problem } from "@leeway/core";
+import type { Edit } from "../plan/edit.ts";
+
+/** Read this text as a plan, after these edits; without edits it is only read. */
+export interface PlanRequest {
+  id: number;
+  text: string;
+  edits: readonly Edit[];
+}
+
+/** A text that was read. `plan` is missing when it has errors; then `problems` says which. */
+export interface PlanRead {
+  /** The text after the edits; as it came when an edit could not be made. */
+  text: string;
+  plan?: Plan;
+  problems: Problem[];
+  /** The document as plain data, as its author wrote it; undefined when it is no YAML. */
+  stated: unknown;
+}
+
+export type PlanReply = { id: number; read: PlanRead } | { id: number; failed: string };

@@ -1,0 +1,14 @@
+import type { PlanWorkerLike } from "./reader.ts";
+import type { WorkerLike } from "./runner.ts";
+
+// The addresses are written out so that the build finds and bundles the workers.
+
+/** Starts a worker that computes forecasts. */
+export function startForecastWorker(): WorkerLike {
+  return new Worker(new URL("./forecastWorker.ts", import.meta.url), { type: "module", name: "forecast" });
+}
+
+/** Starts the worker that reads and edits plans. */
+export function startPlanWorker(): PlanWorkerLike {
+  return new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module", name: "plan" });
+}
