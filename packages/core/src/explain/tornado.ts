@@ -3,15 +3,10 @@ import { rankOf } from "../forecast/ranks.ts";
 import type { TornadoBar } from "../forecast/types.ts";
 import { estimateQuantile } from "../sampling/index.ts";
 import type { AsWritten } from "../simulate/asWritten.ts";
-import { blockSize, newBlock } from "../simulate/block.ts";
-import { markFinish } from "../simulate/critical.ts";
-import { draws } from "../simulate/draws.ts";
+import { blockSize } from "../simulate/block.ts";
 import type { Model, Slot } from "../simulate/model.ts";
-import { addMoney, newMoneySums } from "../simulate/money.ts";
-import { newCapacity } from "../simulate/people.ts";
-import { place } from "../simulate/place.ts";
-import { realise } from "../simulate/realise.ts";
 import type { Trials } from "../simulate/trials.ts";
+import { rerunner } from "./rerun.ts";
 
 interface Variant {
   bar: number;
@@ -28,7 +23,7 @@ interface Variant {
  * P10 and P90, or one register entry alone is absent and occurs; everything else on the same draws. Sorted by
  * reach in days, then in money. Items that move nothing are left out.
  *
- * Cost: two re-runs per item; draws are made once per block and shared by all of them.
+ * Cost: two re-runs per item on shared draws, each only of the tasks it can reach (see rerun.ts).
  */
 export function tornado(
   model: Model,
@@ -39,23 +34,13 @@ export function tornado(
 ): TornadoBar[] {
   const n = trials.iterations;
   const { bars, variants } = items(model, n);
-  const block = newBlock(model, Math.min(n, blockSize));
-  const source = draws(model, trials.seed, trials.design);
+  const rerun = rerunner(model, trials, asWritten.starts);
   for (let first = 0, b = 0; first < n; first += blockSize, b++) {
-    block.n = Math.min(blockSize, n - first);
-    source.fill(b, block);
+    rerun.load(b, Math.min(blockSize, n - first));
     for (const variant of variants) {
-      const rows = variant.slot === undefined ? block.occurs : block.draws;
-      const at = variant.slot ?? variant.entry ?? 0;
-      const kept = rows[at] as Float64Array | Uint8Array;
-      rows[at] = (kept as Float64Array).slice().fill(variant.value) as Float64Array & Uint8Array;
-      realise(model, block);
-      place(model, block, asWritten.starts, model.limitedPeople ? newCapacity(model) : undefined);
-      markFinish(model, block);
-      addMoney(model, block, newMoneySums(model));
-      rows[at] = kept as Float64Array & Uint8Array;
-      variant.finish.set(block.planFinish.subarray(0, block.n), first);
-      variant.cost.set(block.cost.subarray(0, block.n), first);
+      const { finish, cost } = rerun.with(variant);
+      variant.finish.set(finish, first);
+      variant.cost.set(cost, first);
     }
     onProgress?.(Math.min(n, first + blockSize), n);
   }
@@ -86,10 +71,12 @@ function items(model: Model, n: number): { bars: TornadoBar[]; variants: Variant
   const none = () => ({ workingDays: 0, money: 0 });
   const run = (bar: number, side: "low" | "high", value: number, at: { slot?: number; entry?: number }) =>
     variants.push({ bar, side, value, ...at, finish: new Float64Array(n), cost: new Float64Array(n) });
+  const taskIds = new Set(model.tasks.map((task) => task.chanceAddress));
   const names = new Map(model.tasks.map((task) => [task.id, task.name]));
   for (const overhead of model.overheads) names.set(overhead.id, overhead.name);
+  for (const response of model.responses) names.set(response.id, response.name);
   model.slots.forEach((slot, s) => {
-    const kind = kindOf(slot);
+    const kind = kindOf(slot, taskIds);
     if (kind === undefined) return;
     const cut = (value: number) => (slot.cut && value < 0 ? 0 : value);
     const low = cut(estimateQuantile(slot.estimate, 0.1));
@@ -127,14 +114,14 @@ function items(model: Model, n: number): { bars: TornadoBar[]; variants: Variant
 }
 
 /** Register parts are moved with their entry; benefits and lateness are not part of date or cost. */
-function kindOf(slot: Slot): TornadoBar["kind"] | undefined {
+function kindOf(slot: Slot, taskIds: ReadonlySet<string>): TornadoBar["kind"] | undefined {
   switch (slot.purpose) {
     case "duration":
     case "effort":
     case "remaining":
       return "task";
     case "cost":
-      return slot.key.endsWith(":cost") && slot.cut ? "task-cost" : undefined;
+      return taskIds.has(slot.item) ? "task-cost" : "response";
     case "costPerDay":
       return "task-cost";
     case "perDay":

@@ -98,7 +98,7 @@ export interface TornadoSide {
 export interface TornadoBar {
   id: string;
   name: string;
-  kind: "task" | "task-cost" | "risk" | "assumption" | "lag" | "overhead";
+  kind: "task" | "task-cost" | "risk" | "assumption" | "lag" | "overhead" | "response";
   /** What `low` and `high` mean: held at its P10 and P90, or absent and occurring. */
   sides: "p10-p90" | "absent-occurs";
   /** Change of the committed value when the item alone is at its low side (P10, absent). */

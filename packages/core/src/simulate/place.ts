@@ -10,6 +10,8 @@ import { type Capacity, freeFrom } from "./people.ts";
  * that every moment read is already final. `hold[j]`: as-written start of tasks that never start before it.
  * `capacity`: holdings of limited people, or undefined for people without limit.
  *
+ * `only`: places the tasks marked 1; the moments of the others are taken as they stand.
+ *
  * Returns the index of a task that runs past the calendar's end (no working day within 366 days, or a moment
  * past day 36,525), or -1.
  */
@@ -18,10 +20,15 @@ export function place(
   block: Block,
   hold: Float64Array | undefined,
   capacity: Capacity | undefined,
+  only?: Uint8Array,
 ): number {
   const { n } = block;
   for (const j of model.order) {
     const task = model.tasks[j] as ModelTask;
+    if (only !== undefined && only[j] === 0) {
+      if (capacity !== undefined) takeHold(task, j, capacity);
+      continue;
+    }
     if (task.progress !== undefined) placeFact(task, block, j);
     else {
       const links = boundByLinks(task, block);
@@ -38,12 +45,14 @@ export function place(
     let latest = 0;
     for (let k = 0; k < n; k++) if ((finish[k] as number) > latest) latest = finish[k] as number;
     if (latest > lastDay) return j;
-    if (capacity !== undefined && task.holds.length > 0 && task.progress?.finished !== true) {
-      for (const { person, share, along } of task.holds)
-        capacity.held[person]?.push({ task: j, share, along });
-    }
+    if (capacity !== undefined) takeHold(task, j, capacity);
   }
   return -1;
+}
+
+function takeHold(task: ModelTask, j: number, capacity: Capacity): void {
+  if (task.progress?.finished === true) return;
+  for (const { person, share, along } of task.holds) capacity.held[person]?.push({ task: j, share, along });
 }
 
 /** Started and finished tasks stand where the facts put them; what remains of a started one runs on. */

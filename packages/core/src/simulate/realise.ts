@@ -7,14 +7,18 @@ import type { Model, ModelTask } from "./model.ts";
  * A started task keeps the work already held; a finished one is a fact.
  */
 export function realise(model: Model, block: Block): void {
-  model.tasks.forEach((task, j) => {
-    const duration = block.duration[j] as Float64Array;
-    fillBase(task, block, duration);
-    realiseWait(model, task, block, block.wait[j]);
-    if (task.progress?.finished === true) return;
-    applyImpacts(model, task, block, duration);
-    finishDuration(task, block, duration, block.needed[j]);
-  });
+  for (let j = 0; j < model.tasks.length; j++) realiseTask(model, block, j);
+}
+
+/** The realised duration and wait of one task. */
+export function realiseTask(model: Model, block: Block, j: number): void {
+  const task = model.tasks[j] as ModelTask;
+  const duration = block.duration[j] as Float64Array;
+  fillBase(task, block, duration);
+  realiseWait(model, task, block, block.wait[j]);
+  if (task.progress?.finished === true) return;
+  applyImpacts(model, task, block, duration);
+  finishDuration(task, block, duration, block.needed[j]);
 }
 
 /** The sampled duration (or what remains of a started task) before any impact. */
