@@ -91,7 +91,8 @@ export function drawPlan(forecast: Forecast, options: ChartOptions): SVGSVGEleme
         make(document, "text", heading, fitText(row.name, inline ? width - 4 : nameWidth, 13, true)),
       );
       // The axis is far from the first rows of a long plan: each phase repeats it.
-      if (!inline && rows.length > 20) texts.append(...tickWords(document, ticks, x, middle, right, colours));
+      if (!inline && rows.length > 20)
+        texts.append(...tickWords(document, ticks, x, middle, right, at, colours));
       return;
     }
     // Month lines stand beside the bars only, so that nothing runs through a name.
@@ -121,12 +122,15 @@ function tickWords(
   x: (day: number) => number,
   y: number,
   right: number,
+  poles: readonly number[],
   colours: Palette,
 ): SVGElement[] {
   return ticks.flatMap(({ day, label, below }) => {
     const words = below === "" ? label : `${label} ${below}`;
-    if (label === "" || x(day) + 4 + textWidth(words, 12) > right + 12) return [];
-    return [make(document, "text", { x: x(day) + 4, y, fill: colours.inkQuiet }, words)];
+    const from = x(day) + 4;
+    const to = from + textWidth(words, 12);
+    const hidden = label === "" || to > right + 12 || poles.some((pole) => pole > from - 3 && pole < to + 3);
+    return hidden ? [] : [make(document, "text", { x: from, y, fill: colours.inkQuiet }, words)];
   });
 }
 

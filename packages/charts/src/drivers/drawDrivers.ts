@@ -32,24 +32,19 @@ export function drawDrivers(
   const bottom = top + drivers.length * rowHeight;
   const svg = openSvg(document, width, bottom + 6, colours);
   const left = inline ? 2 : nameWidth + 20;
-  const middle = left + (width - left) / 2;
   const centre = (k: number) => top + k * rowHeight + (inline ? 36 : rowHeight / 2);
 
+  const [days, sums] = [
+    { name: "Working days", value: (d: Driver) => d.days, text: (d: Driver) => formatDays(d.days, "") },
+    { name: currency, value: (d: Driver) => d.money, text: (d: Driver) => money(d.money) },
+  ];
+  // Each panel has room for its labels; what is left is shared alike.
+  const between = 24;
+  const [needDays, needSums] = [labelRoom(drivers, days), labelRoom(drivers, sums)];
+  const split = left + needDays + Math.max(0, (width - 2 - left - between - needDays - needSums) / 2);
   const panels = [
-    {
-      name: "Working days",
-      from: left,
-      to: middle - 12,
-      value: (d: Driver) => d.days,
-      text: (d: Driver) => formatDays(d.days, ""),
-    },
-    {
-      name: currency,
-      from: middle + 12,
-      to: width - 2,
-      value: (d: Driver) => d.money,
-      text: (d: Driver) => money(d.money),
-    },
+    { ...days, from: left, to: split },
+    { ...sums, from: split + between, to: width - 2 },
   ];
   drivers.forEach((driver, k) => {
     const place = { x: inline ? 2 : 0, y: inline ? centre(k) - 14 : centre(k), width: nameWidth, inline };
@@ -81,4 +76,21 @@ export function drawDrivers(
     });
   }
   return svg;
+}
+
+interface Measure {
+  name: string;
+  value: (driver: Driver) => number;
+  text: (driver: Driver) => string;
+}
+
+/** Px the labels of a panel need, before its bars and after them, and its name. */
+function labelRoom(drivers: readonly Driver[], { name, value, text }: Measure): number {
+  let [before, after] = [0, 0];
+  for (const driver of drivers) {
+    const label = textWidth(text(driver), 13, true) + gap;
+    if (value(driver) < 0) before = Math.max(before, label);
+    else after = Math.max(after, label);
+  }
+  return Math.max(before + after, textWidth(name, 12));
 }

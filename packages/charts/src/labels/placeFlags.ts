@@ -60,6 +60,18 @@ export function placeFlags(flags: readonly Flag[], min: number, max: number): Pl
   return best;
 }
 
+/** How many times a pole runs through the label of another: nought but in a drawing too narrow for them. */
+export function countCrossings(flags: readonly Flag[], placed: readonly PlacedFlag[]): number {
+  let count = 0;
+  flags.forEach((pole, i) => {
+    flags.forEach((label, j) => {
+      const [a, b] = [placed[i], placed[j]];
+      if (i !== j && a !== undefined && b !== undefined && crosses(pole.at, a, b, label)) count++;
+    });
+  });
+  return count;
+}
+
 const rowCost = 20;
 const crossingCost = 10_000;
 
