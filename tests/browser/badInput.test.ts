@@ -36,14 +36,14 @@ describe("input that cannot be right", () => {
 
       const message = page.locator(".message");
       await message.waitFor();
-      expect(await message.innerText()).toMatch(words);
+      expect(await message.textContent()).toMatch(words);
       expect(await input.getAttribute("aria-invalid")).toBe("true");
       expect(await input.getAttribute("aria-describedby")).toBe(await message.getAttribute("id"));
       expect(await input.inputValue()).toBe(typed);
       expect(await answerDate(page)).toBe(before.date);
       expect(await answerSum(page)).toBe(before.sum);
-      expect(await page.locator(".answer .stale-mark").innerText()).toMatch(/leaves out 1 entry/);
-      expect(await page.locator(".outline a", { hasText: "Work" }).innerText()).toContain("1");
+      expect(await page.locator(".answer .stale-mark").textContent()).toMatch(/leaves out 1 entry/);
+      expect(await page.locator(".outline a", { hasText: "Work" }).textContent()).toContain("1");
       expect(await page.locator("#plan-text").inputValue()).toBe(text);
 
       await input.focus();
@@ -61,10 +61,10 @@ describe("input that cannot be right", () => {
     const waits = cell(page, "Lease terms agreed: waits for these task ids");
     await waits.fill("lease-signed");
     await waits.press("Enter");
-    expect(await page.locator(".message").innerText()).toMatch(/loop/i);
+    expect(await page.locator(".message").textContent()).toMatch(/loop/i);
     await waits.fill("lease-sined");
     await waits.press("Enter");
-    expect(await page.locator(".message").innerText()).toMatch(/No task has the id “lease-sined”.*lease-/);
+    expect(await page.locator(".message").textContent()).toMatch(/No task has the id “lease-sined”.*lease-/);
     await notebook.close();
   });
 
@@ -77,9 +77,9 @@ describe("input that cannot be right", () => {
     await area.fill(text.replace("confidence: 0.8", "confidence: 8"));
     await page.locator(".problems li.error").first().waitFor();
     const line = text.split("\n").findIndex((one) => one.includes("confidence: 0.8")) + 1;
-    expect(await page.locator(".problems li.error").first().innerText()).toContain(`line ${line}`);
+    expect(await page.locator(".problems li.error").first().textContent()).toContain(`line ${line}`);
     expect(await answerDate(page)).toBe(before);
-    expect(await page.locator(".answer .stale-mark").innerText()).toMatch(/last good answer/);
+    expect(await page.locator(".answer .stale-mark").textContent()).toMatch(/last good answer/);
     expect(
       await cell(page, "Building permit decided: high, in working days").getAttribute("readonly"),
     ).not.toBeNull();

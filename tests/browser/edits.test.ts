@@ -34,7 +34,7 @@ describe("editing the plan by keyboard", () => {
 
     const after = await answerDate(page);
     expect(dayOf(after)).toBeGreaterThan(dayOf(before.date) + 7);
-    const was = await page.locator(".aside-line").innerText();
+    const was = await page.locator(".aside-line").textContent();
     expect(was).toContain(`Was ${before.date.replace(/^\w+ (\d+ \w{3})\w* /, "$1 ")}`);
     expect(was).toContain(before.sum);
     expect(was).toMatch(/\d+ calendar days later/);

@@ -71,21 +71,43 @@ describe("the page keeps to itself", () => {
     await notebook.close();
   });
 
-  // RAIL and WCAG name no such limit; 200 ms is this project's own for now. Long tasks: W3C Long Tasks API.
+  // 200 ms is this project's own limit for now, no source. Counted is the processor time of each task of the
+  // page's own thread: wall time would count what other programs on the machine do.
   it("never holds the page for more than 200 ms while it computes", async () => {
     const notebook = await openNotebook(browser, built.address);
     const { page } = notebook;
+    await drawn(page);
+    await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline", "__metadata"] });
+    await page.reload();
     await drawn(page);
     await cell(page, "Building permit decided: high, in working days").fill("120");
     await page.keyboard.press("Enter");
     await page.locator(".aside-line u").first().waitFor();
     await drawn(page);
-    const held = await page.evaluate(() =>
-      "heldMs" in window && Array.isArray(window.heldMs) ? window.heldMs : [-1],
-    );
-    const longest = held.reduce((most, one) => (one > most ? one : most), 0);
-    expect(held).not.toContain(-1);
-    expect(longest).toBeLessThanOrEqual(200);
+    const tasks = pageTasks((await browser.stopTracing()).toString("utf8"));
+    expect(tasks.length).toBeGreaterThan(100);
+    expect(tasks.reduce((most, one) => (one > most ? one : most), 0)).toBeLessThanOrEqual(200);
     await notebook.close();
   });
 });
+
+interface TraceEvent {
+  name: string;
+  pid: number;
+  tid: number;
+  tdur?: number;
+  args?: { name?: string };
+}
+
+/** Processor time in ms of every task of the main thread of every page in a trace. */
+function pageTasks(trace: string): number[] {
+  const { traceEvents }: { traceEvents: TraceEvent[] } = JSON.parse(trace);
+  const threads = traceEvents
+    .filter((one) => one.name === "thread_name" && one.args?.name === "CrRendererMain")
+    .map((one) => `${one.pid} ${one.tid}`);
+  return traceEvents.flatMap((one) =>
+    /RunTask$/.test(one.name) && one.tdur !== undefined && threads.includes(`${one.pid} ${one.tid}`)
+      ? [one.tdur / 1000]
+      : [],
+  );
+}

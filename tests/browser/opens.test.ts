@@ -33,7 +33,7 @@ describe("the page opens on the example plan", () => {
     expect(sum).toBeGreaterThanOrEqual(expected.committed.costLow);
     expect(sum).toBeLessThanOrEqual(expected.committed.costHigh);
     expect(await answerSum(page)).toMatch(/^EUR \d{3},\d{3}$/);
-    const stamp = await page.locator(".stamp").innerText();
+    const stamp = await page.locator(".stamp").textContent();
     expect(stamp).toContain(expected.plan.sha256);
     expect(stamp).toContain(expected.seed);
     expect(stamp).toContain(String(expected.iterations));
@@ -57,8 +57,8 @@ describe("the page opens on the example plan", () => {
     await line.waitFor({ state: "visible" });
     const box = await line.boundingBox();
     expect(box?.y).toBeLessThan(60);
-    expect(await line.innerText()).toContain((await answerDate(page)).slice(-4));
-    expect(await line.innerText()).toContain(await answerSum(page));
+    expect(await line.textContent()).toContain((await answerDate(page)).slice(-4));
+    expect(await line.textContent()).toContain(await answerSum(page));
     await notebook.close();
   });
 

@@ -26,13 +26,6 @@ export async function openNotebook(
   page.on("pageerror", (error) => troubles.push(String(error)));
   context.on("request", (request) => requests.push(request.url()));
   context.on("requestfailed", (request) => troubles.push(`${request.url()} ${request.failure()?.errorText}`));
-  await page.addInitScript(() => {
-    const held: number[] = [];
-    Object.assign(window, { heldMs: held });
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) held.push(entry.duration);
-    }).observe({ type: "longtask", buffered: true });
-  });
   await page.goto(address);
   await settled(page);
   return { page, troubles, requests, close: () => context.close() };

@@ -1,0 +1,171 @@
+import type { Forecast } from "@leeway/core";
+import { readPlan } from "@leeway/core";
+import { describe, expect, it } from "vitest";
+import { record, redo, startHistory, undo } from "../../apps/notebook/src/store/history.ts";
+import { staleWords } from "../../apps/notebook/src/store/state.ts";
+import { createStore } from "../../apps/notebook/src/store/store.ts";
+import type { Reply, Request } from "../../apps/notebook/src/worker/messages.ts";
+import type { PlanRead } from "../../apps/notebook/src/worker/planMessages.ts";
+import { createRunner, type WorkerLike } from "../../apps/notebook/src/worker/runner.ts";
+
+// The rules are this project's own (the newest edit wins; the last good answer stays and is marked; undo gives
+// the very text back), common practice, no source. No browser: workers are stood in for by hand.
+
+class HandWorker implements WorkerLike {
+  onmessage: ((event: MessageEvent<Reply>) => void) | null = null;
+  onerror: ((event: ErrorEvent) => void) | null = null;
+  asked: Request[] = [];
+  ended = false;
+  postMessage(request: Request): void {
+    this.asked.push(request);
+  }
+  terminate(): void {
+    this.ended = true;
+  }
+  say(data: Reply): void {
+    this.onmessage?.(new MessageEvent("message", { data }));
+  }
+}
+
+describe("createRunner", () => {
+  it("ends the worker of an older request and lets nothing of it through", () => {
+    const workers: HandWorker[] = [];
+    const heard: Reply[] = [];
+    const runner = createRunner(
+      () => {
+        const worker = new HandWorker();
+        workers.push(worker);
+        return worker;
+      },
+      (message) => heard.push(message),
+    );
+    runner.run({ kind: "forecast", run: 1, text: "one", first: 8 });
+    runner.run({ kind: "forecast", run: 2, text: "two", first: 8 });
+    expect(workers.map((worker) => worker.ended)).toEqual([true, false]);
+    workers[0]?.say({ kind: "progress", run: 1, stage: "full", done: 1, total: 2 });
+    workers[1]?.say({ kind: "done", run: 2, problems: [] });
+    expect(heard).toEqual([{ kind: "done", run: 2, problems: [] }]);
+
+    // An idle worker is kept for the next request.
+    runner.run({ kind: "forecast", run: 3, text: "three", first: 8 });
+    expect(workers).toHaveLength(2);
+    runner.stop();
+    expect(workers[1]?.ended).toBe(true);
+  });
+});
+
+describe("history", () => {
+  it("gives every text back, and forgets what could be redone at a new one", () => {
+    let history = startHistory("a");
+    for (const text of ["b", "b", "c"]) history = record(history, text);
+    history = undo(history);
+    expect(history.present).toBe("b");
+    history = undo(history);
+    expect(history.present).toBe("a");
+    expect(undo(history)).toBe(history);
+    history = redo(redo(history));
+    expect(history.present).toBe("c");
+    history = record(undo(history), "d");
+    expect(redo(history)).toBe(history);
+    expect(history.past).toEqual(["a", "b"]);
+  });
+});
+
+const plan =
+  "format: 1\ntitle: Two tasks\nstart: 2027-02-01\ntasks:\n  - { id: dig, name: Dig, duration: 5 }\n";
+
+/** A store whose forecasts are answered by hand, and whose plans are read for real. */
+function bench(text: string) {
+  const asked: Request[] = [];
+  const replies: ((message: Reply) => void)[] = [];
+  const stops: number[] = [];
+  const read = async (from: string, edits: readonly { value: unknown }[]): Promise<PlanRead> => {
+    const next = edits.reduce<string>(
+      (before, edit) => before.replace(/duration: [^ }]+/, `duration: ${edit.value}`),
+      from,
+    );
+    const { plan: found, problems } = readPlan(next);
+    return { text: next, problems, stated: undefined, ...(found === undefined ? {} : { plan: found }) };
+  };
+  const store = createStore(text, { read }, (reply) => {
+    replies.push(reply);
+    return { run: (request) => asked.push(request), stop: () => stops.push(asked.length) };
+  });
+  const answer = (forecast: Forecast): void => {
+    const run = asked.at(-1)?.run ?? -1;
+    replies[0]?.({ kind: "forecast", run, stage: "full", forecast });
+  };
+  const quiet = async (): Promise<void> => {
+    while (store.state.reading) await new Promise((resolve) => setTimeout(resolve, 1));
+  };
+  return { store, asked, answer, quiet };
+}
+
+// Only identity matters here; no figure of it is read.
+const forecastNamed = (title: string): Forecast => JSON.parse(JSON.stringify({ plan: { title } }));
+
+describe("the store", () => {
+  it("keeps the last full answer beside the new one, and undo answers at once from what it knows", async () => {
+    const { store, asked, answer, quiet } = bench(plan);
+    await quiet();
+    const first = forecastNamed("first");
+    answer(first);
+    expect(store.state.answer?.forecast).toBe(first);
+    expect(store.state.previous).toBeUndefined();
+
+    store.edit("tasks[0].duration", { likely: "9" }, [{ path: "tasks[0].duration", value: 9 }]);
+    await quiet();
+    expect(store.state.text).toContain("duration: 9");
+    expect(store.state.answer?.forecast).toBe(first);
+    expect(store.state.previous).toBe(first);
+    const second = forecastNamed("second");
+    answer(second);
+    const runs = asked.filter((request) => request.kind === "forecast").length;
+
+    store.undo();
+    await quiet();
+    expect(store.state.text).toBe(plan);
+    expect(store.state.answer?.forecast).toBe(first);
+    expect(store.state.previous).toBe(second);
+    expect(asked.filter((request) => request.kind === "forecast")).toHaveLength(runs);
+    expect(staleWords(store.state)).toBeUndefined();
+  });
+
+  it("keeps the text, the plan and the answer when an edit would break the plan", async () => {
+    const { store, answer, quiet } = bench(plan);
+    await quiet();
+    answer(forecastNamed("first"));
+    store.edit("tasks[0].duration", { likely: "-3" }, [{ path: "tasks[0].duration", value: "soon" }]);
+    await quiet();
+    expect(store.state.text).toBe(plan);
+    expect(store.state.pending.get("tasks[0].duration")?.words).toMatch(/\w+ .*\./);
+    expect(store.state.answer?.forecast.plan.title).toBe("first");
+    expect(staleWords(store.state)).toMatch(/leaves out 1 entry that waits/);
+    store.undo();
+    await quiet();
+    expect(store.state.pending.size).toBe(0);
+    expect(store.state.text).toBe(plan);
+  });
+
+  it("takes edits in turn: undo asked for right after an edit takes that edit back", async () => {
+    const { store, quiet } = bench(plan);
+    store.edit("tasks[0].duration", { likely: "6" }, [{ path: "tasks[0].duration", value: 6 }]);
+    store.edit("tasks[0].duration", { likely: "7" }, [{ path: "tasks[0].duration", value: 7 }]);
+    store.undo();
+    await quiet();
+    expect(store.state.text).toContain("duration: 6");
+    expect(store.state.canRedo).toBe(true);
+  });
+
+  it("keeps a text that cannot be read as the text, with its problems, and the plan of before", async () => {
+    const { store, answer, quiet } = bench(plan);
+    await quiet();
+    answer(forecastNamed("first"));
+    store.setText(plan.replace("duration: 5", "duration: five"));
+    await quiet();
+    expect(store.state.text).toContain("five");
+    expect(store.state.plan?.tasks[0]?.duration).toMatchObject({ kind: "fixed", value: 5 });
+    expect(store.state.problems.map((problem) => problem.line)).toContain(5);
+    expect(staleWords(store.state)).toMatch(/last good answer.*1 problem/);
+  });
+});
