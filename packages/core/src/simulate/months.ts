@@ -1,6 +1,6 @@
 import { dayNumber, isoDate } from "../calendar/dates.ts";
 import { tolerance } from "../calendar/tolerance.ts";
-import { workAt } from "../calendar/workCalendar.ts";
+import { type WorkCalendar, workAt } from "../calendar/workCalendar.ts";
 import type { Block } from "./block.ts";
 import type { Model } from "./model.ts";
 import { fillAmount, rowOf, taskCost } from "./money.ts";
@@ -32,12 +32,14 @@ export function monthsUpTo(model: Model, lastMoment: number): Months {
 }
 
 /**
- * When the money falls due: adds to `rows[m][first + k]` what iteration k has cost by the end of month m.
+ * When the money falls due: `rows[m][first + k]` becomes what iteration k has cost by the end of month m.
  *
  * Daily money falls due over the work; a task's `cost` evenly over it, or at its start or finish (`due`); a
  * register cost evenly over the tasks it names, in equal parts (at the plan's finish when it names none); an
  * adopted response's on its `due` date, else at the start; overheads over their span. Work done after the last
  * month counts to the last, so the last row is the total.
+ *
+ * Each amount is booked to the months it falls in; one pass at the end adds the months up.
  */
 export function phaseMoney(
   model: Model,
@@ -48,55 +50,22 @@ export function phaseMoney(
 ): void {
   const { n } = block;
   const part = new Float64Array(n);
-  const count = months.ends.length;
-  const spread = (j: number, k: number, amount: number, due: "evenly" | "start" | "finish") => {
-    if (amount === 0) return;
-    const task = model.tasks[j] as Model["tasks"][number];
-    const s = (block.start[j] as Float64Array)[k] as number;
-    const f = (block.finish[j] as Float64Array)[k] as number;
-    if (due !== "evenly" || f - s <= tolerance) {
-      book(k, due === "start" ? s : f, amount);
-      return;
-    }
-    const from = workAt(task.calendar, s);
-    const all = workAt(task.calendar, f) - from;
-    if (all <= tolerance) {
-      book(k, f, amount);
-      return;
-    }
-    for (let m = monthOf(s); m < count; m++) {
-      const end = m === count - 1 ? f : Math.min(f, months.ends[m] as number);
-      const done = Math.max(0, workAt(task.calendar, end) - from) / all;
-      const row = rows[m] as Float64Array;
-      row[first + k] = (row[first + k] as number) + amount * (done > 1 ? 1 : done);
-    }
-  };
-  const monthOf = (t: number) => {
-    let m = 0;
-    while (m < count - 1 && (months.ends[m] as number) < t - tolerance) m++;
-    return m;
-  };
-  const book = (k: number, t: number, amount: number) => {
-    for (let m = monthOf(t); m < count; m++) {
-      const row = rows[m] as Float64Array;
-      row[first + k] = (row[first + k] as number) + amount;
-    }
-  };
+  const ledger: Ledger = { model, block, ends: months.ends, first, rows };
   model.tasks.forEach((task, j) => {
     if (!taskCost(task, j, block, part)) return;
     const due = model.plan.tasks[j]?.due ?? "evenly";
+    if (due === "evenly" || task.progress?.spent !== undefined) {
+      for (let k = 0; k < n; k++) spread(ledger, j, k, part[k] as number);
+      return;
+    }
     const perDay = rowOf(task.costPerDay, block);
     const duration = block.duration[j] as Float64Array;
+    const at = (due === "start" ? block.start[j] : block.finish[j]) as Float64Array;
     for (let k = 0; k < n; k++) {
-      const total = part[k] as number;
-      if (due === "evenly" || task.progress?.spent !== undefined) {
-        spread(j, k, total, "evenly");
-        continue;
-      }
       const rate = (perDay === undefined ? task.costPerDay.value : (perDay[k] as number)) + task.peoplePerDay;
       const daily = block.needed[j]?.[k] === 0 ? 0 : rate * (duration[k] as number);
-      spread(j, k, daily, "evenly");
-      spread(j, k, total - daily, due);
+      spread(ledger, j, k, daily);
+      book(ledger, k, at[k] as number, (part[k] as number) - daily);
     }
   });
   model.register.forEach((entry, e) => {
@@ -107,29 +76,82 @@ export function phaseMoney(
       for (let k = 0; k < n; k++) {
         if (occurs[k] === 0) continue;
         const amount = entry.scale * (part[k] as number);
-        if (impact.tasks.length === 0) book(k, block.planFinish[k] as number, amount);
-        for (const j of impact.tasks) spread(j, k, amount / impact.tasks.length, "evenly");
+        if (impact.tasks.length === 0) book(ledger, k, block.planFinish[k] as number, amount);
+        for (const j of impact.tasks) spread(ledger, j, k, amount / impact.tasks.length);
       }
     }
   });
   for (const response of model.responses) {
     fillAmount(response.cost, block, part);
-    for (let k = 0; k < n; k++) book(k, response.dueDay, part[k] as number);
+    for (let k = 0; k < n; k++) book(ledger, k, response.dueDay, part[k] as number);
   }
   for (const overhead of model.overheads) {
     fillAmount(overhead.perDay, block, part);
+    const to = overhead.to < 0 ? block.planFinish : (block.finish[overhead.to] as Float64Array);
+    const from = overhead.from < 0 ? undefined : (block.start[overhead.from] as Float64Array);
     for (let k = 0; k < n; k++) {
-      const s = overhead.from < 0 ? 0 : ((block.start[overhead.from] as Float64Array)[k] as number);
-      const row = overhead.to < 0 ? block.planFinish : (block.finish[overhead.to] as Float64Array);
-      const f = row[k] as number;
-      const from = workAt(model.planCalendar, s);
-      for (let m = monthOf(s); m < count; m++) {
-        const end = m === count - 1 ? f : Math.min(f, months.ends[m] as number);
-        const days = workAt(model.planCalendar, end) - from;
-        const into = rows[m] as Float64Array;
-        if (days > 0) into[first + k] = (into[first + k] as number) + days * (part[k] as number);
-      }
+      const s = from === undefined ? 0 : (from[k] as number);
+      overWork(ledger, model.planCalendar, s, to[k] as number, k, part[k] as number);
     }
+  }
+  for (let m = 1; m < rows.length; m++) {
+    const before = rows[m - 1] as Float64Array;
+    const row = rows[m] as Float64Array;
+    for (let k = first; k < first + n; k++) row[k] = (row[k] as number) + (before[k] as number);
+  }
+}
+
+interface Ledger {
+  model: Model;
+  block: Block;
+  ends: Float64Array;
+  first: number;
+  rows: Float64Array[];
+}
+
+function monthOf(ends: Float64Array, t: number): number {
+  let m = 0;
+  while (m < ends.length - 1 && (ends[m] as number) < t - tolerance) m++;
+  return m;
+}
+
+/** One amount at one moment. */
+function book(ledger: Ledger, k: number, t: number, amount: number): void {
+  const row = ledger.rows[monthOf(ledger.ends, t)] as Float64Array;
+  row[ledger.first + k] = (row[ledger.first + k] as number) + amount;
+}
+
+/** An amount evenly over the work of task j. */
+function spread(ledger: Ledger, j: number, k: number, amount: number): void {
+  if (amount === 0) return;
+  const { block, model } = ledger;
+  const s = (block.start[j] as Float64Array)[k] as number;
+  const f = (block.finish[j] as Float64Array)[k] as number;
+  const { calendar } = model.tasks[j] as Model["tasks"][number];
+  const all = f - s <= tolerance ? 0 : workAt(calendar, f) - workAt(calendar, s);
+  if (all <= tolerance) book(ledger, k, f, amount);
+  else overWork(ledger, calendar, s, f, k, amount / all);
+}
+
+/** `rate` money for each working day of the calendar in [s, f], to the months the days fall in. */
+function overWork(
+  ledger: Ledger,
+  calendar: WorkCalendar,
+  s: number,
+  f: number,
+  k: number,
+  rate: number,
+): void {
+  const { ends, rows, first } = ledger;
+  const last = ends.length - 1;
+  let done = workAt(calendar, s);
+  for (let m = monthOf(ends, s); m <= last; m++) {
+    const end = m < last && (ends[m] as number) < f ? (ends[m] as number) : f;
+    const upTo = workAt(calendar, end);
+    const row = rows[m] as Float64Array;
+    if (upTo > done) row[first + k] = (row[first + k] as number) + rate * (upTo - done);
+    done = upTo > done ? upTo : done;
+    if (end >= f) return;
   }
 }
 

@@ -1,4 +1,6 @@
 import { tolerance } from "../calendar/tolerance.ts";
+import { exponential } from "../sampling/math/exponential.ts";
+import { logarithm } from "../sampling/math/logarithm.ts";
 import { power } from "../sampling/math/power.ts";
 import type { Block } from "./block.ts";
 import type { Model, ModelBenefit } from "./model.ts";
@@ -16,10 +18,14 @@ export interface WorthRows {
   benefits: Float64Array;
 }
 
-/** Discount factors for one benefit, made once: `sums[k]` = sum of the first k payments of 1 a month, at b = 0. */
-interface Payments {
+/** One benefit over a block: when it begins, its first monthly amount discounted to then, how many payments count. */
+interface Stream {
+  once: boolean;
+  begins: Float64Array;
+  worth: Float64Array;
+  last: Int32Array;
+  /** `sums[k]`: the first k payments of 1 a month, ramped and discounted from the benefit's beginning. */
   sums: Float64Array;
-  most: number;
 }
 
 /**
@@ -32,45 +38,41 @@ interface Payments {
 export function appraise(model: Model, block: Block, first: number, into: WorthRows): void {
   const { appraisal } = model.plan;
   if (appraisal === undefined) return;
-  const horizon = appraisal.years * 365.25;
-  const daily = power(1 + appraisal.discountRate, -1 / 365.25);
-  const payments = model.benefits.map((benefit) =>
-    paymentsOf(benefit, appraisal.discountRate, appraisal.years),
-  );
   const { n } = block;
-  const amounts = model.benefits.map((benefit) => {
-    const row = new Float64Array(n);
-    fillAmount(benefit.amount, block, row);
-    return row;
+  const horizon = appraisal.years * 365.25;
+  const daily = logarithm(1 + appraisal.discountRate) / 365.25;
+  const valued = model.benefits.filter((benefit) => benefit.worth !== 0);
+  const streams = valued.map((benefit): Stream => {
+    const payments = paymentsOf(benefit, appraisal.discountRate, appraisal.years);
+    const begins = benefit.starts < 0 ? block.planFinish : (block.finish[benefit.starts] as Float64Array);
+    const worth = new Float64Array(n);
+    const last = new Int32Array(n);
+    fillAmount(benefit.amount, block, worth);
+    const end = Math.min(horizon, benefit.untilDay) + tolerance;
+    for (let k = 0; k < n; k++) {
+      const b = begins[k] as number;
+      worth[k] = (worth[k] as number) * benefit.worth * exponential(-daily * b);
+      const whole = Math.floor((end - b) / month);
+      last[k] = b > end ? 0 : benefit.once ? 1 : Math.min(payments.length - 1, whole);
+    }
+    return { once: benefit.once, begins, worth, last, sums: payments };
   });
-  const streams: { b: number; worth: number; last: number }[] = model.benefits.map(() => ({
-    b: 0,
-    worth: 0,
-    last: 0,
-  }));
-  for (let k = 0; k < n; k++) {
-    let net = -(block.cost[k] as number);
-    model.benefits.forEach((benefit, i) => {
-      const row = benefit.starts < 0 ? block.planFinish : (block.finish[benefit.starts] as Float64Array);
-      const b = row[k] as number;
-      const end = Math.min(horizon, benefit.untilDay) + tolerance;
-      const worth = (amounts[i] as Float64Array)[k] as number;
-      const stream = streams[i] as (typeof streams)[number];
-      stream.b = b;
-      stream.worth = worth * benefit.worth * power(daily, b);
-      const { sums, most } = payments[i] as Payments;
-      if (benefit.once) stream.last = b <= end ? 1 : 0;
-      else stream.last = b > end ? 0 : Math.min(most, Math.floor((end - b) / month));
-      const gained = stream.worth * (benefit.once ? stream.last : (sums[stream.last] as number));
-      into.benefits[i] = (into.benefits[i] as number) + gained;
-      net += gained;
-    });
-    into.net[first + k] = net;
-    into.payback[first + k] = paybackOf(model.benefits, payments, streams, block.cost[k] as number);
-  }
+  for (let k = 0; k < n; k++) into.net[first + k] = -(block.cost[k] as number);
+  streams.forEach((stream, i) => {
+    let sum = 0;
+    for (let k = 0; k < n; k++) {
+      const gained = (stream.worth[k] as number) * (stream.sums[stream.last[k] as number] as number);
+      into.net[first + k] = (into.net[first + k] as number) + gained;
+      sum += gained;
+    }
+    const at = model.benefits.indexOf(valued[i] as ModelBenefit);
+    into.benefits[at] = (into.benefits[at] as number) + sum;
+  });
+  for (let k = 0; k < n; k++) into.payback[first + k] = paybackOf(streams, k, block.cost[k] as number);
 }
 
-function paymentsOf(benefit: ModelBenefit, rate: number, years: number): Payments {
+function paymentsOf(benefit: ModelBenefit, rate: number, years: number): Float64Array {
+  if (benefit.once) return Float64Array.of(0, 1);
   const most = Math.floor(Math.min(benefit.lasts, years * 12) + tolerance);
   const sums = new Float64Array(most + 1);
   const monthly = power(1 + rate, -1 / 12);
@@ -80,40 +82,55 @@ function paymentsOf(benefit: ModelBenefit, rate: number, years: number): Payment
     const part = benefit.ramp > 0 && k < benefit.ramp ? k / benefit.ramp : 1;
     sums[k] = (sums[k - 1] as number) + part * factor;
   }
-  return { sums, most };
+  return sums;
 }
 
-/** Walks the payments of all benefits in order of time until they have covered the cost. */
-function paybackOf(
-  benefits: readonly ModelBenefit[],
-  payments: readonly Payments[],
-  streams: readonly { b: number; worth: number; last: number }[],
-  cost: number,
-): number {
-  const next = streams.map(() => 1);
+/** The moment by which payments, taken in order of time, have covered the cost. */
+function paybackOf(streams: readonly Stream[], k: number, cost: number): number {
+  if (cost <= 0) return 0;
+  if (streams.length === 1) return paybackOfOne(streams[0] as Stream, k, cost);
+  const next = new Int32Array(streams.length).fill(1);
   let gained = 0;
-  if (gained >= cost) return 0;
   for (;;) {
     let best = -1;
     let when = Number.POSITIVE_INFINITY;
     for (let i = 0; i < streams.length; i++) {
-      const stream = streams[i] as (typeof streams)[number];
-      const k = next[i] as number;
-      if (k > stream.last) continue;
-      const t = benefits[i]?.once === true ? stream.b : stream.b + k * month;
+      const stream = streams[i] as Stream;
+      const payment = next[i] as number;
+      if (payment > (stream.last[k] as number)) continue;
+      const t = paidAt(stream, k, payment);
       if (t < when) {
         when = t;
         best = i;
       }
     }
     if (best < 0) return Number.POSITIVE_INFINITY;
-    const k = next[best] as number;
-    const { sums } = payments[best] as Payments;
-    const part = benefits[best]?.once === true ? 1 : (sums[k] as number) - (sums[k - 1] as number);
-    gained += (streams[best]?.worth ?? 0) * part;
-    next[best] = k + 1;
+    const stream = streams[best] as Stream;
+    const payment = next[best] as number;
+    gained +=
+      (stream.worth[k] as number) * ((stream.sums[payment] as number) - (stream.sums[payment - 1] as number));
+    next[best] = payment + 1;
     if (gained >= cost) return when;
   }
+}
+
+/** One benefit of steady sign: the sums rise, so the first payment that covers the cost is found by halving. */
+function paybackOfOne(stream: Stream, k: number, cost: number): number {
+  const worth = stream.worth[k] as number;
+  let high = stream.last[k] as number;
+  if (worth <= 0 || worth * (stream.sums[high] as number) < cost) return Number.POSITIVE_INFINITY;
+  let low = 0;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (worth * (stream.sums[middle] as number) >= cost) high = middle;
+    else low = middle;
+  }
+  return paidAt(stream, k, high);
+}
+
+function paidAt(stream: Stream, k: number, payment: number): number {
+  const b = stream.begins[k] as number;
+  return stream.once ? b : b + payment * month;
 }
 
 /** Lateness of each iteration: weeks past the end of day `after` times `perWeek`, plus `once` when late at all. */
