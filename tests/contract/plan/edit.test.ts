@@ -175,6 +175,7 @@ describe("an edit that cannot be made", () => {
   it.each<[string, PlanEdit, string]>([
     ["a text that is no YAML", setInPlan("a: [", ["x"], 1), "yaml-syntax"],
     ["an item that is not there", removeFromPlan(PLAN, ["tasks", "zebra"]), "no-such-place"],
+    ["an item that is no list", addToPlan(PLAN, ["tasks", "b"], 1), "no-such-place"],
     ["a key that is not there", removeFromPlan(PLAN, ["budget"]), "no-such-place"],
     ["a number that is none", setInPlan(PLAN, ["iterations"], Number.NaN), "not-json"],
     ["a function", setInPlan(PLAN, ["seed"], () => 1), "not-json"],

@@ -65,6 +65,9 @@ function change(text: string, asked: Edit): PlanEdit {
   let meant: string;
   try {
     edit = { ...asked, path: exactPath(document, asked.path) };
+    // An item of a list may not become a list itself; only the value of a key may.
+    if (edit.kind === "add" && typeof edit.path[edit.path.length - 1] === "number")
+      throw new NoSuchPlace(asked.path);
     meant = JSON.stringify(edited(document, edit));
   } catch (error) {
     if (!(error instanceof NoSuchPlace)) throw error;

@@ -46,6 +46,9 @@ export function splice(text: string, root: Node, edit: Edit, json: boolean): str
         if (node.items.length === 1 && owner !== undefined) return replaceEntry(site, owner, []);
         return removeItem(site, node, step);
       }
+      if (last && edit.kind === "set" && !isFlow(site, node) && !isInline(site, item)) {
+        return replaceItem(site, item, edit.value);
+      }
       owner = undefined;
       node = item;
     } else return undefined;
@@ -91,20 +94,34 @@ function columnOf(text: string, at: number): string {
 
 function replace(site: Site, node: Node, value: Json): string | undefined {
   const { text } = site;
-  if (!fitsInPlace(site, node, value) && !site.json) return undefined;
+  if (!isInline(site, node)) return undefined;
   const put = renderFlow(value, site.json);
   return cut(text, node.at, node.end, node.at === node.end ? ` ${put}` : put);
 }
 
-/** Whether both the old and the new value stand on their line, or in brackets. */
-function fitsInPlace(site: Site, node: Node, value: Json): boolean {
+/** Whether a value stands on its line, or in brackets. */
+function isInline(site: Site, node: Node): boolean {
   const first = site.text[node.at];
-  const inline = node.kind === "scalar" ? first !== "|" && first !== ">" : isFlow(site, node);
-  return inline && (site.json || (isShort(value) && !isLongText(value)));
+  return node.kind === "scalar" ? first !== "|" && first !== ">" : isFlow(site, node);
+}
+
+/** Whether a value takes the place of another without growing beyond its line. */
+function fitsInPlace(site: Site, node: Node, value: Json): boolean {
+  return isInline(site, node) && (site.json || (isShort(value) && !isLongText(value)));
 }
 
 function isLongText(value: Json): boolean {
   return typeof value === "string" && value.includes("\n");
+}
+
+/** Writes an item of a block list anew. */
+function replaceItem(site: Site, item: Node, value: Json): string {
+  const { text } = site;
+  const end = lastEnd(site, item);
+  const indent = columnOf(text, item.at);
+  const lines = isShort(value) ? [renderFlow(value, false)] : renderBlock(value);
+  const put = lines.map((line, index) => (index === 0 ? line : indented(indent, line))).join("\n");
+  return cut(text, item.at, end, put + (text[end - 1] === "\n" ? "\n" : ""));
 }
 
 /** Writes a key of a block map anew, with all that hangs on it. */
@@ -195,7 +212,8 @@ function appendToEmpty(site: Site, list: Node, value: Json): string {
 function appendToSingle(site: Site, single: Node, value: Json): string | undefined {
   const { text, json } = site;
   if (fitsInPlace(site, single, value)) {
-    const old = text.slice(single.at, single.end);
+    // Plain text may hold a comma, which would split it between brackets.
+    const old = single.kind === "scalar" ? renderFlow(single.value, json) : text.slice(single.at, single.end);
     return cut(text, single.at, single.end, `[${old}, ${renderFlow(value, json)}]`);
   }
   const begin = lineStart(text, single.at);
@@ -217,11 +235,13 @@ function removeKey(site: Site, map: MapNode, entry: Entry): string | undefined {
   const index = entries.indexOf(entry);
   const next = entries[index + 1];
   const before = entries[index - 1];
-  if (entries.length === 1 || map.repeated.length > 0) return undefined;
+  if (map.repeated.length > 0) return undefined;
   if (isFlow(site, map)) {
+    if (entries.length === 1) return cut(text, map.at, map.end, "{}");
     if (next !== undefined) return cut(text, entry.keyAt, next.keyAt, "");
     return before && cut(text, before.node.end, entry.node.end, "");
   }
+  if (entries.length === 1) return undefined;
   const end = nextLine(text, lastEnd(site, entry.node));
   const begin = lineStart(text, entry.keyAt);
   if (text.slice(begin, entry.keyAt).trim() === "") return cut(text, begin, end, "");
