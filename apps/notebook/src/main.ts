@@ -3,6 +3,7 @@ import "@fontsource-variable/source-sans-3/wght.css";
 import "./styles/tokens.css";
 import "./styles/page.css";
 import "./styles/answer.css";
+import "./styles/fields.css";
 import "./styles/tables.css";
 import "./styles/figures.css";
 import "./styles/narrow.css";

@@ -46,7 +46,7 @@ export function estimateInputs(options: EstimateCellsOptions): TemplateResult[] 
       label: `${options.of}: ${part}, in ${unit}`,
       committed: committed[part],
       shown: pending?.cells[part],
-      message: pending === undefined ? undefined : options.message,
+      message: pending !== undefined && pending.cells[part] !== committed[part] ? options.message : undefined,
       kind: "number",
       row: options.row,
       column: options.column + at,

@@ -1,4 +1,4 @@
-import { formatDate, formatDays, formatMoney, formatPercent } from "@leeway/charts";
+import { formatDate, formatDays, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { type NotebookState, staleWords } from "../store/state.ts";
@@ -54,7 +54,8 @@ export class LeewayAnswer extends PageElement {
   }
 
   #was(forecast: Forecast, previous: Forecast | undefined, early: boolean) {
-    if (early) return html`A first answer from ${forecast.iterations} futures; the full one follows.`;
+    if (early)
+      return html`A first answer from ${groupDigits(forecast.iterations)} futures; the full one follows.`;
     if (previous === undefined) return nothing;
     const level =
       previous.committed.confidence === forecast.committed.confidence

@@ -69,6 +69,11 @@ export class LeewayPage extends PageElement {
     listen(this, "tornado-start", () => store.startTornado());
   }
 
+  protected override updated(): void {
+    const title = this.state?.plan?.title;
+    document.title = title === undefined ? "Leeway" : `${title} · Leeway`;
+  }
+
   protected override firstUpdated(): void {
     this.#end.push(
       inView(this.querySelectorAll("section[id]"), (id) => {

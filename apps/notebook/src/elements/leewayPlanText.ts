@@ -1,5 +1,6 @@
 import type { Problem } from "@leeway/core";
 import { html, nothing, type PropertyValues } from "lit";
+import { codeWords } from "./codeWords.ts";
 import { send } from "./events.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -68,8 +69,8 @@ export class LeewayPlanText extends PageElement {
                   </button>`
             }
             <code>${problem.path}</code>
-            ${problem.received === "" ? nothing : html`<span class="received">${problem.received}:</span>`}
-            ${problem.rule} ${problem.remedy}
+            ${problem.received === "" ? nothing : html`<span class="received">${codeWords(problem.received)}:</span>`}
+            ${codeWords(`${problem.rule} ${problem.remedy}`)}
           </li>`,
         )}
       </ul>`;

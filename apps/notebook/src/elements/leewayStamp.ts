@@ -1,3 +1,4 @@
+import { groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { PageElement } from "./pageElement.ts";
@@ -12,7 +13,7 @@ export class LeewayStamp extends PageElement {
     if (forecast === undefined) return nothing;
     return html`<dl class="stamp">
         <div><dt>Seed</dt><dd>${forecast.seed}</dd></div>
-        <div><dt>Futures</dt><dd>${forecast.iterations}</dd></div>
+        <div><dt>Futures</dt><dd>${groupDigits(forecast.iterations)}</dd></div>
         <div><dt>Sampling</dt><dd>${forecast.design === "plain" ? "plain" : "Latin hypercube"}</dd></div>
         <div><dt>Engine</dt><dd>${forecast.version}</dd></div>
         <div class="hash"><dt>Plan, SHA-256</dt><dd>${forecast.plan.sha256}</dd></div>

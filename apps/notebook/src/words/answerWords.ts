@@ -3,8 +3,13 @@ import type { Driver, Forecast } from "@leeway/core";
 
 /** The committed sum, with no more digits than its sampling limits support. */
 export function committedSum(forecast: Forecast): string {
+  return formatMoney(roundedSum(forecast), forecast.plan.currency);
+}
+
+/** The same as a number. */
+export function roundedSum(forecast: Forecast): number {
   const { cost, costLow, costHigh } = forecast.committed;
-  return formatMoney(roundToLimits(cost, costLow, costHigh), forecast.plan.currency);
+  return roundToLimits(cost, costLow, costHigh);
 }
 
 /** The level committed to: "80 %", never broken over two lines. */

@@ -1,11 +1,12 @@
 import { formatMoney, isoToMs } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
-import { roundMoney } from "./answerWords.ts";
+import { roundedSum } from "./answerWords.ts";
 
 /** What a change did to the committed date and sum: "7 calendar days later, EUR 3,100 more". */
 export function movedWords(now: Forecast, was: Forecast): string {
   const days = Math.round((isoToMs(now.committed.date) - isoToMs(was.committed.date)) / 86_400_000);
-  const money = roundMoney(now.committed.cost - was.committed.cost, now);
+  // Of the sums as shown: the reader can check it by head.
+  const money = roundedSum(now) - roundedSum(was);
   const date =
     days === 0
       ? "the same date"
