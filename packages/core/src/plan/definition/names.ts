@@ -12,6 +12,11 @@ function readId(place: Place, reading: Reading): string | undefined {
     return undefined;
   }
   if (ID_PATTERN.test(value)) return value;
+  if (/^[a-z][a-z0-9-]*(?:\s*[,;]\s*[a-z][a-z0-9-]*)+$/.test(value)) {
+    const list = value.split(/\s*[,;]\s*/).join(", ");
+    reading.report(place, "bad-format", "Several ids are a list, between brackets.", `Write [${list}].`);
+    return undefined;
+  }
   const made = value
     .toLowerCase()
     .normalize("NFKD")

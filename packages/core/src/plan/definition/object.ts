@@ -124,9 +124,13 @@ function unknown(entry: Entry, place: Place, keys: Keys, about: string, reading:
     Object.keys(keys).find((key) => keys[key]?.mistakenFor?.includes(entry.key)) ??
     reading.suggest(entry.key, Object.keys(keys));
   const names = Object.keys(keys).sort();
-  const listed = names.length > 14 ? `such as ${names.slice(0, 14).join(", ")}, ...` : names.join(", ");
-  const remedy =
-    meant === undefined ? `Known here: ${listed}.` : `Did you mean \`${meant}\`? ${keys[meant]?.about}`;
+  const listed = names.length > 14 ? `${names.slice(0, 14).join(", ")}, and others` : names.join(", ");
+  const { node } = entry;
+  // `{ name: Dig, fill, duration: 1 }`: what stands behind the comma became a key without a value.
+  const comma = node.kind === "scalar" && node.value === null && node.at >= 0 && node.end === node.at;
+  let remedy = `Known here: ${listed}.`;
+  if (meant !== undefined) remedy = `Did you mean \`${meant}\`? ${keys[meant]?.about}`;
+  else if (comma) remedy = "Text with a comma between brackets needs quotes.";
   const at: Place = { parent: place, key: entry.key, keyAt: entry.keyAt, node: entry.node };
   reading.report(at, "unknown-key", `${upper(about)} has no key \`${entry.key.slice(0, 60)}\`.`, remedy, {
     received: entry.key,

@@ -204,7 +204,9 @@ export function pattern(what: string, form: RegExp): Type<string> {
       const value = place.node.kind === "scalar" ? place.node.value : undefined;
       if (typeof value === "string" && form.test(value)) return value;
       if (typeof value !== "string") return wrong(place, reading, "Text belongs here.", `Write ${what}.`);
-      reading.report(place, "bad-format", `This is not ${what}.`, `Write ${what}.`);
+      const upperCase = value.toUpperCase();
+      const remedy = form.test(upperCase) ? `Write ${upperCase}.` : `Write ${what}.`;
+      reading.report(place, "bad-format", `This is not ${what}.`, remedy);
       return undefined;
     },
     schema: () => ({ type: "string", pattern: form.source }),

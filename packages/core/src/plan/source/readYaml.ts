@@ -1,5 +1,6 @@
-import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument, type YAMLError } from "yaml";
+import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument } from "yaml";
 import { type Entry, type Fault, MAX_DEPTH, type Node, type SourceTree } from "./node.ts";
+import { quoteColons } from "./quoteColons.ts";
 import { describeYamlError } from "./yamlError.ts";
 
 /** How many times larger than written a document may grow through its aliases. */
@@ -35,9 +36,11 @@ export function readYaml(text: string): SourceTree {
         continue;
       }
       let brokenFrom: number | undefined;
+      let last: number | undefined;
       for (const [index, error] of [...document.errors, ...document.warnings].entries()) {
         // One break in the text is often followed by a flood of others that mean nothing.
-        if (index < MOST_ERRORS) faults.push(describeYamlError(error, reading));
+        if (index < MOST_ERRORS && error.pos[0] !== last) faults.push(describeYamlError(error, reading));
+        last = error.pos[0];
         brokenFrom = Math.min(brokenFrom ?? error.pos[0], error.pos[0]);
       }
       const tree: SourceTree = { text: reading, faults };
@@ -58,34 +61,6 @@ export function readYaml(text: string): SourceTree {
     });
     return { text, faults, brokenFrom: 0 };
   }
-}
-
-/** Puts quotes round unquoted text with a colon in it; every line keeps its number. */
-function quoteColons(text: string, errors: readonly YAMLError[], faults: Fault[]): string | undefined {
-  const lines: string[] = [];
-  let done = 0;
-  for (const error of errors) {
-    if (error.code !== "BLOCK_AS_IMPLICIT_KEY") continue;
-    const begin = text.lastIndexOf("\n", error.pos[0] - 1) + 1;
-    if (begin < done) continue;
-    const newline = text.indexOf("\n", begin);
-    const end = newline < 0 ? text.length : newline;
-    const line = text.slice(begin, end).replace(/\r$/, "");
-    const parts = /^([ \t]*(?:- +)*[^\s:#"'[{][^:]*: +)([^\s"'[{>|&*!#].*?)([ \t]*)$/.exec(line);
-    if (parts === null) continue;
-    const [, key = "", value = ""] = parts;
-    const quoted = JSON.stringify(value);
-    faults.push({
-      code: "colon-in-text",
-      at: begin + key.length,
-      received: value,
-      rule: "A text with a colon needs quotes.",
-      remedy: `Write ${key.trim().replace(/^(?:- +)+/, "")} ${quoted}.`,
-    });
-    lines.push(text.slice(done, begin), key, quoted);
-    done = end;
-  }
-  return done === 0 ? undefined : lines.join("") + text.slice(done);
 }
 
 class Converter {

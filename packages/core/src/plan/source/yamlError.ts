@@ -6,8 +6,8 @@ const WORDS: Record<string, [rule: string, remedy: string]> = {
   TAB_AS_INDENT: ["Lines are indented with spaces.", "Replace the tab by spaces."],
   BAD_INDENT: ["Keys of one object stand in one column.", "Indent this line like the lines beside it."],
   BLOCK_AS_IMPLICIT_KEY: [
-    "A text with a colon needs quotes.",
-    'Write it between quotes, like "Phase 2: build".',
+    "Keys of one object stand in one column, each with its value behind it.",
+    "Indent this line and the next alike; put text with a colon between quotes.",
   ],
   MULTILINE_IMPLICIT_KEY: [
     "A key stands on one line, with a colon after it.",
@@ -25,7 +25,10 @@ const WORDS: Record<string, [rule: string, remedy: string]> = {
     "A plan holds only text, numbers, true or false, lists and objects.",
     "Remove the tag.",
   ],
-  BLOCK_IN_FLOW: ["Inside brackets everything is written in brackets.", "Write the list as [a, b]."],
+  BLOCK_IN_FLOW: [
+    "Inside brackets everything is written in brackets.",
+    "Write lists as [a, b], and text with a colon between quotes.",
+  ],
   COMMENT_SPACE: ["A comment begins with a space and `#`.", "Put a space before the `#`."],
   UNEXPECTED_TOKEN: [
     "This does not belong here.",
