@@ -96,7 +96,7 @@ function appraisal(model: Model, trials: Trials): WorthPart {
       benefits: model.benefits.map((benefit, i) => ({
         id: benefit.id,
         name: benefit.name,
-        mean: (worth.benefits[i] as number) / n,
+        mean: (trials.sums.benefits[i] as number) / n,
         valued: benefit.worth !== 0,
       })),
     },

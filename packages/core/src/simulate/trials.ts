@@ -1,6 +1,8 @@
 import type { Design } from "../sampling/design.ts";
+import type { AsWritten } from "./asWritten.ts";
 import type { Model } from "./model.ts";
-import type { Months } from "./months.ts";
+import { type Months, monthsUpTo } from "./months.ts";
+import type { SimulateOptions } from "./simulate.ts";
 import type { WorthRows } from "./worth.ts";
 
 /**
@@ -53,8 +55,41 @@ export interface TrialSums {
   overheads: Float64Array;
   /** By pair: sums of x, y, x x, y y, x y of realised durations, five a pair. */
   pairs: Float64Array;
+  /** By benefit: its discounted worth. */
+  benefits: Float64Array;
   /** By slot: draws cut at zero. */
   cuts: Float64Array;
+}
+
+/** Empty trials with rows for all that the model and the options ask to be kept. */
+export function newTrials(model: Model, asWritten: AsWritten, options: SimulateOptions): Trials {
+  const n = options.iterations ?? model.plan.iterations;
+  const rows = (count: number) => Array.from({ length: count }, () => new Float64Array(n));
+  const appraised = model.plan.appraisal !== undefined && model.benefits.length > 0;
+  const phased = options.months === true || model.plan.commitment.funds.length > 0;
+  return {
+    seed: options.seed ?? model.plan.seed,
+    design: options.design ?? "latin-hypercube",
+    iterations: n,
+    finish: new Float64Array(n),
+    finishDay: new Int32Array(n),
+    cost: new Float64Array(n),
+    starts: rows(model.tasks.length),
+    finishes: rows(model.tasks.length),
+    intervals: rows(model.intervals.length),
+    sums: newSums(model),
+    lateness: model.lateness === undefined ? undefined : new Float64Array(n),
+    worth: appraised ? { net: new Float64Array(n), payback: new Float64Array(n) } : undefined,
+    months: phased ? monthRows(model, asWritten, n) : undefined,
+    unlimited: model.limitedPeople ? { finish: new Float64Array(n), cost: new Float64Array(n) } : undefined,
+  };
+}
+
+/** Months enough for twice the plan as written; later money counts to the last. */
+function monthRows(model: Model, asWritten: AsWritten, n: number): Trials["months"] {
+  const latest = asWritten.block.finish.reduce((most, row) => Math.max(most, row[0] as number), 0);
+  const months = monthsUpTo(model, 2 * latest + 62);
+  return { months, rows: months.names.map(() => new Float64Array(n)) };
 }
 
 export function newSums(model: Model): TrialSums {
@@ -75,6 +110,7 @@ export function newSums(model: Model): TrialSums {
     responses: new Float64Array(model.responses.length),
     overheads: new Float64Array(model.overheads.length),
     pairs: new Float64Array(5 * model.pairs.length),
+    benefits: new Float64Array(model.benefits.length),
     cuts: new Float64Array(model.slots.length),
   };
 }

@@ -14,8 +14,6 @@ export interface WorthRows {
   net: Float64Array;
   /** Length n: the moment by which discounted benefits have covered the cost; infinite if they never do. */
   payback: Float64Array;
-  /** By benefit: sum over iterations of its discounted worth. */
-  benefits: Float64Array;
 }
 
 /** One benefit over a block: when it begins, its first monthly amount discounted to then, how many payments count. */
@@ -33,9 +31,16 @@ interface Stream {
  *
  * A benefit begins at the finish b of its task (default the plan's); month k pays at b + k months, ramped up,
  * as long as `lasts`, `until` and the appraisal's years allow, discounted from day 0 (plan format, "Benefits").
+ * `benefitSums`: by benefit, the sum of its discounted worth over the block.
  * Cost: one power per benefit and iteration.
  */
-export function appraise(model: Model, block: Block, first: number, into: WorthRows): void {
+export function appraise(
+  model: Model,
+  block: Block,
+  first: number,
+  into: WorthRows,
+  benefitSums: Float64Array,
+): void {
   const { appraisal } = model.plan;
   if (appraisal === undefined) return;
   const { n } = block;
@@ -66,7 +71,7 @@ export function appraise(model: Model, block: Block, first: number, into: WorthR
       sum += gained;
     }
     const at = model.benefits.indexOf(valued[i] as ModelBenefit);
-    into.benefits[at] = (into.benefits[at] as number) + sum;
+    benefitSums[at] = sum;
   });
   for (let k = 0; k < n; k++) into.payback[first + k] = paybackOf(streams, k, block.cost[k] as number);
 }

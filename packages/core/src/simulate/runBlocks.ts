@@ -1,0 +1,107 @@
+import type { AsWritten } from "./asWritten.ts";
+import { type Block, blockSize, newBlock } from "./block.ts";
+import { markFinish, markMoving } from "./critical.ts";
+import { draws } from "./draws.ts";
+import type { Model } from "./model.ts";
+import { addMoney, newMoneySums } from "./money.ts";
+import { phaseMoney } from "./months.ts";
+import { newCapacity } from "./people.ts";
+import { place } from "./place.ts";
+import { realise } from "./realise.ts";
+import { tally } from "./tally.ts";
+import { newSums, type TrialSums, type Trials } from "./trials.ts";
+import { appraise, lateCost } from "./worth.ts";
+
+/** Called with each block's sums, in order, before the next block is begun. */
+export type OnBlock = (sums: TrialSums, iterations: number) => void;
+
+/**
+ * Computes a stretch of blocks, `into.iterations` iterations from block `fromBlock` on, into the rows of `into`.
+ * The sums go to `onBlock` block by block: whoever merges stretches adds them up in address order, so that the
+ * result is the same to the bit whoever computed what.
+ *
+ * Returns the index of a task that runs past the calendar's end, or -1.
+ */
+export function runBlocks(
+  model: Model,
+  asWritten: AsWritten,
+  into: Trials,
+  fromBlock: number,
+  onBlock: OnBlock,
+): number {
+  const n = into.iterations;
+  const source = draws(model, into.seed, into.design);
+  const block = newBlock(model, Math.min(n, blockSize));
+  const free = model.limitedPeople ? freeCopy(block) : undefined;
+  for (let first = 0, b = fromBlock; first < n; first += blockSize, b++) {
+    block.n = Math.min(blockSize, n - first);
+    source.fill(b, block);
+    realise(model, block);
+    const capacity = model.limitedPeople ? newCapacity(model) : undefined;
+    const beyond = place(model, block, asWritten.starts, capacity);
+    if (beyond >= 0) return beyond;
+    const sums = newSums(model);
+    markMoving(model, block, model.limitedPeople, lagViews(model, sums));
+    const money = newMoneySums(model);
+    addMoney(model, block, money);
+    tally(model, block, money, { duration: asWritten.bareDurations, money: asWritten.money }, sums);
+    keep(model, block, into, first);
+    if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
+    if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
+    if (into.months !== undefined) phaseMoney(model, block, into.months.months, first, into.months.rows);
+    if (free !== undefined && into.unlimited !== undefined) {
+      free.n = block.n;
+      place(model, free, asWritten.starts, undefined);
+      markFinish(model, free);
+      addMoney(model, free, newMoneySums(model));
+      into.unlimited.finish.set(free.planFinish.subarray(0, free.n), first);
+      into.unlimited.cost.set(free.cost.subarray(0, free.n), first);
+    }
+    sums.cuts.set(source.cuts);
+    source.cuts.fill(0);
+    onBlock(sums, block.n);
+  }
+  return -1;
+}
+
+/** A block that shares draws and durations with `block` but has moments of its own. */
+function freeCopy(block: Block): Block {
+  const size = block.planFinish.length;
+  const own = (rows: Float64Array[]) => rows.map(() => new Float64Array(size));
+  return {
+    ...block,
+    start: own(block.start),
+    finish: own(block.finish),
+    moves: block.moves.map(() => new Uint8Array(size)),
+    pushed: block.moves.map(() => new Uint8Array(size)),
+    planFinish: new Float64Array(size),
+    planFinishDay: new Int32Array(size),
+    cost: new Float64Array(size),
+  };
+}
+
+function lagViews(model: Model, sums: TrialSums): Float64Array[] {
+  let at = 0;
+  return model.tasks.map((task) => {
+    const view = sums.lagDays.subarray(at, at + task.links.length);
+    at += task.links.length;
+    return view;
+  });
+}
+
+function keep(model: Model, block: Block, trials: Trials, first: number): void {
+  const { n } = block;
+  trials.finish.set(block.planFinish.subarray(0, n), first);
+  trials.finishDay.set(block.planFinishDay.subarray(0, n), first);
+  trials.cost.set(block.cost.subarray(0, n), first);
+  model.tasks.forEach((_, j) => {
+    trials.starts[j]?.set((block.start[j] as Float64Array).subarray(0, n), first);
+    trials.finishes[j]?.set((block.finish[j] as Float64Array).subarray(0, n), first);
+  });
+  model.intervals.forEach((interval, i) => {
+    const from = block.finish[interval.from] as Float64Array;
+    const to = block.start[interval.to] as Float64Array;
+    const row = trials.intervals[i] as Float64Array;
+    for (let k = 0; k < n; k++) row[first + k] = (to[k] as number) - (from[k] as number);
+  });
+}
