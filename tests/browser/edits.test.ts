@@ -116,6 +116,49 @@ describe("editing the plan by keyboard", () => {
     await notebook.close();
   });
 
+  it("stops a long computation when asked, says so, and takes it up again", async () => {
+    const notebook = await openNotebook(browser, built.address);
+    const { page } = notebook;
+    const before = await answerDate(page);
+    const area = page.locator("#plan-text");
+    const text = await area.inputValue();
+    await area.fill(
+      text
+        .replace("currency: EUR", "currency: EUR\niterations: 400000")
+        .replace("[20, 25, 45]", "[20, 25, 120]"),
+    );
+    const bar = page.locator(".bar-progress progress");
+    await bar.waitFor();
+    await page.getByRole("button", { name: "Stop", exact: true }).click();
+    await bar.waitFor({ state: "detached" });
+    expect(await page.locator(".answer .stale-mark").textContent()).toMatch(/You stopped the computation/);
+    await page.getByRole("button", { name: "Compute", exact: true }).click();
+    await bar.waitFor();
+    expect(await page.locator(".answer .stale-mark").count()).toBe(0);
+
+    // A newer plan does not wait for it.
+    await area.fill(text);
+    await settled(page);
+    expect(await answerDate(page)).toBe(before);
+    await notebook.close();
+  });
+
+  it("stops the re-runs behind the tornado when asked, and works them out on request", async () => {
+    const notebook = await openNotebook(browser, built.address);
+    const { page } = notebook;
+    const area = page.locator("#plan-text");
+    await area.fill((await area.inputValue()).replace("currency: EUR", "currency: EUR\niterations: 120000"));
+    const stop = page.getByRole("button", { name: "Stop re-running" });
+    await page.locator(".stamp", { hasText: "120,000" }).waitFor();
+    await stop.click();
+    const start = page.getByRole("button", { name: "Work it out" });
+    await start.waitFor();
+    await start.click();
+    await stop.waitFor();
+    expect(await page.locator(".tornado-status progress").count()).toBe(1);
+    await notebook.close();
+  });
+
   it("takes a response into the plan with a tick, and a level from the commitment", async () => {
     const notebook = await openNotebook(browser, built.address);
     const { page } = notebook;

@@ -6,8 +6,9 @@ const onDemand = /-(cyrillic|greek|vietnamese)(-ext)?-.*\.woff2$/;
 
 /**
  * Emits `offline.js`, a service worker that keeps the page's own files, so that the page opens and computes
- * without a network once it has been opened. It answers only for this page's own address and never asks
- * another host. Its cache is named after what was built: a new build replaces the old one whole.
+ * without a network once it has been opened. The page itself comes from the network while there is one, so that
+ * a new build, or another page at the same address, is never hidden by the copy; files named after their content
+ * come from the copy. It never asks another host. A new build replaces the old copy whole.
  */
 export function offlinePlugin(): Plugin {
   return {
@@ -50,6 +51,15 @@ self.addEventListener("activate", (event) => {
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== self.location.origin) return;
+  if (event.request.mode === "navigate") {
+    event.respondWith(
+      fetch(event.request).catch(async () => {
+        const cache = await caches.open(cacheName);
+        return (await cache.match(event.request, { ignoreSearch: true })) ?? (await cache.match("./")) ?? Response.error();
+      }),
+    );
+    return;
+  }
   event.respondWith(
     caches.open(cacheName).then(async (cache) => {
       const kept = await cache.match(event.request, { ignoreSearch: true });
