@@ -28,7 +28,7 @@ export function buildRegister(
 
   const impact = (draft: ImpactDraft): Impact =>
     present({
-      tasks: draft.tasks ?? [...(byPhase.get(must(draft.phase)) ?? [])],
+      tasks: draft.tasks ?? (draft.phase === undefined ? [] : [...(byPhase.get(draft.phase) ?? [])]),
       phase: draft.phase,
       delay: maybe(draft.delay),
       factor: maybe(draft.factor),

@@ -54,9 +54,10 @@ function checkImpact(
       "Keep one, or write two impacts.",
     );
   }
-  if (!written("tasks") && !written("phase")) {
-    const remedy = "Add `tasks`, or `phase`; for money alone, the task it falls due with.";
-    reading.report(place, "impact-target", "An impact says what it touches.", remedy, { received: "" });
+  // Money alone needs no task: it is added once, wherever it falls due.
+  if (!written("tasks") && !written("phase") && PARTS.some((part) => part !== "cost" && written(part))) {
+    const rule = "A delay, factor or wait says what it touches.";
+    reading.report(place, "impact-target", rule, "Add `tasks`, or `phase`.", { received: "" });
   }
   if (!PARTS.some(written)) {
     const remedy = "Add `delay`, `factor`, `wait` or `cost`.";
