@@ -1,0 +1,15 @@
+export { drawLatin, fillLatin, fillPlain } from "./draws";
+export { lookUp, lookUpOutcomes } from "./lookUp";
+export { anySet, markFinish, markSimple, occur } from "./mark";
+export { raiseTo, settleEveryDay, settleOnCalendar } from "./place";
+export { selectRanks } from "./select";
+export {
+  addCost,
+  addCostWhere,
+  addDaily,
+  addImpact,
+  addTaskCost,
+  multiplyImpact,
+  sumMasked,
+  sumProducts,
+} from "./sums";

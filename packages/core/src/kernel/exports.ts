@@ -1,0 +1,88 @@
+/** The functions of the WebAssembly module (packages/core/kernel/assembly): rows are addresses in bytes. */
+export interface KernelExports {
+  fillLatin(w0: number, w1: number, w2: number, w3: number, out: number): void;
+  fillPlain(w0: number, w1: number, w2: number, w3: number, out: number): void;
+  lookUp(table: number, shift: number, scale: number, u: number, out: number, n: number, cut: number): number;
+  lookUpOutcomes(
+    values: number,
+    upTo: number,
+    count: number,
+    u: number,
+    out: number,
+    n: number,
+    cut: number,
+  ): number;
+  drawLatin(
+    w0: number,
+    w1: number,
+    w2: number,
+    w3: number,
+    table: number,
+    shift: number,
+    scale: number,
+    out: number,
+    n: number,
+    cut: number,
+  ): number;
+  occur(u: number, lo: number, hi: number, occurs: number, n: number): void;
+  multiplyImpact(duration: number, occurs: number, draws: number, scale: number, n: number): void;
+  addImpact(duration: number, occurs: number, draws: number, scale: number, n: number): void;
+  raiseTo(out: number, from: number, n: number): void;
+  settleEveryDay(
+    lower: number,
+    duration: number,
+    start: number,
+    finish: number,
+    earliest: number,
+    n: number,
+  ): number;
+  settleOnCalendar(
+    cum: number,
+    nth: number,
+    last: number,
+    lower: number,
+    duration: number,
+    start: number,
+    finish: number,
+    earliest: number,
+    n: number,
+  ): number;
+  /** `nth` 0: every day works. */
+  markFinish(
+    cum: number,
+    nth: number,
+    gap: number,
+    end: number,
+    planFinish: number,
+    finish: number,
+    moves: number,
+    n: number,
+  ): void;
+  markSimple(
+    cum: number,
+    nth: number,
+    gap: number,
+    end: number,
+    movesI: number,
+    movesJ: number,
+    finishI: number,
+    startJ: number,
+    n: number,
+  ): void;
+  anySet(row: number, n: number): number;
+  addCost(total: number, part: number, n: number): number;
+  addCostWhere(total: number, occurs: number, draws: number, scale: number, n: number): number;
+  addTaskCost(
+    total: number,
+    once: number,
+    perDay: number,
+    people: number,
+    duration: number,
+    n: number,
+  ): number;
+  addDaily(part: number, duration: number, rate: number, n: number): void;
+  /** These three leave their answers at `answersAt`. */
+  sumMasked(duration: number, moves: number, base: number, n: number): void;
+  sumProducts(x: number, y: number, n: number): void;
+  selectRanks(values: number, n: number, wanted: number, scratch: number, room: number): number;
+}

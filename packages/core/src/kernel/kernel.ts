@@ -1,0 +1,40 @@
+import { newArena } from "./arena.ts";
+import { kernelBytes } from "./bytes.ts";
+import { decodeBase64 } from "./decodeBase64.ts";
+import type { KernelExports } from "./exports.ts";
+import { hostWebAssembly } from "./host.ts";
+import { firstRow, pageSize } from "./layout.ts";
+import { simdKernel } from "./simdKernel.ts";
+import type { Kernel } from "./types.ts";
+
+// Compiled once; false once it is known to be refused.
+let compiled: object | false | undefined;
+
+/**
+ * The kernel in WebAssembly with an arena of `room` bytes (`bytesOfRows`, `bytesOfCalendar`); undefined where
+ * WebAssembly or its vectors are refused (by the engine, or by a page's security policy) or so much memory is: take
+ * `plainKernel` then, which gives the same bits.
+ *
+ * @param use  "off": undefined, whatever the host can do.
+ *
+ * Cost   a few tenths of a millisecond for the first, a tenth for each further one; memory is zero pages until written.
+ */
+export function loadKernel(room: number, use: "on" | "off" = "on"): Kernel | undefined {
+  const host = hostWebAssembly();
+  if (use === "off" || host === undefined || compiled === false) return undefined;
+  const pages = Math.ceil((firstRow + room) / pageSize);
+  try {
+    if (compiled === undefined) {
+      const bytes = decodeBase64(kernelBytes);
+      compiled = host.validate(bytes) ? new host.Module(bytes) : false;
+    }
+    if (compiled === false) return undefined;
+    const memory = new host.Memory({ initial: pages, maximum: pages });
+    const { exports } = new host.Instance(compiled, { env: { memory } });
+    // The module is ours: its exports are what the interface says.
+    return simdKernel(exports as KernelExports, memory.buffer, newArena(memory.buffer, firstRow));
+  } catch {
+    // Refused here, for this page or for this much memory; a later, smaller kernel may do.
+    return undefined;
+  }
+}

@@ -1,0 +1,50 @@
+import { selectRanks } from "../forecast/selectRanks.ts";
+import { newArena } from "./arena.ts";
+import { addCost } from "./twins/addCost.ts";
+import { addCostWhere } from "./twins/addCostWhere.ts";
+import { addDaily } from "./twins/addDaily.ts";
+import { addImpact } from "./twins/addImpact.ts";
+import { addTaskCost } from "./twins/addTaskCost.ts";
+import { anySet } from "./twins/anySet.ts";
+import { drawLatin } from "./twins/drawLatin.ts";
+import { fillLatin } from "./twins/fillLatin.ts";
+import { fillPlain } from "./twins/fillPlain.ts";
+import { lookUp } from "./twins/lookUp.ts";
+import { lookUpOutcomes } from "./twins/lookUpOutcomes.ts";
+import { markFinish } from "./twins/markFinish.ts";
+import { markSimple } from "./twins/markSimple.ts";
+import { multiplyImpact } from "./twins/multiplyImpact.ts";
+import { occur } from "./twins/occur.ts";
+import { raiseTo } from "./twins/raiseTo.ts";
+import { settle } from "./twins/settle.ts";
+import { sumMasked } from "./twins/sumMasked.ts";
+import { sumProducts } from "./twins/sumProducts.ts";
+import type { Kernel } from "./types.ts";
+
+/** The kernel in TypeScript: works everywhere. Its arena holds `room` bytes (`bytesOfRows`). */
+export function plainKernel(room: number): Kernel {
+  return {
+    lane: "plain",
+    arena: newArena(new ArrayBuffer(room), 0),
+    fillLatin,
+    fillPlain,
+    lookUp,
+    lookUpOutcomes,
+    drawLatin,
+    occur,
+    multiplyImpact,
+    addImpact,
+    raiseTo,
+    settle,
+    markFinish,
+    markSimple,
+    anySet,
+    addCost,
+    addCostWhere,
+    addTaskCost,
+    addDaily,
+    sumMasked,
+    sumProducts,
+    selectRanks,
+  };
+}

@@ -1,0 +1,126 @@
+import type { Arena } from "./arena.ts";
+import type { KernelCalendar } from "./calendar.ts";
+import type { KernelExports } from "./exports.ts";
+import { answersAt } from "./layout.ts";
+import { ranksSelector } from "./ranksSelector.ts";
+import type { Kernel } from "./types.ts";
+
+/** The kernel on top of a module's functions: rows become addresses, nothing else. */
+export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, arena: Arena): Kernel {
+  const answers = new Float64Array(buffer, answersAt, 200);
+  const answer = (into: Float64Array, count: number) => {
+    for (let i = 0; i < count; i++) into[i] = answers[i] as number;
+  };
+  const nthOf = (calendar: KernelCalendar) => (calendar.everyDay ? 0 : calendar.nth.byteOffset);
+  return {
+    lane: "simd",
+    arena,
+    fillLatin: (seed, out) =>
+      wasm.fillLatin(
+        seed[0] as number,
+        seed[1] as number,
+        seed[2] as number,
+        seed[3] as number,
+        out.byteOffset,
+      ),
+    fillPlain: (seed, out) =>
+      wasm.fillPlain(
+        seed[0] as number,
+        seed[1] as number,
+        seed[2] as number,
+        seed[3] as number,
+        out.byteOffset,
+      ),
+    lookUp: ({ values, shift, scale }, u, out, n, cut) =>
+      wasm.lookUp(values.byteOffset, shift, scale, u.byteOffset, out.byteOffset, n, cut ? 1 : 0),
+    lookUpOutcomes: ({ values, upTo }, u, out, n, cut) =>
+      wasm.lookUpOutcomes(
+        values.byteOffset,
+        upTo.byteOffset,
+        values.length,
+        u.byteOffset,
+        out.byteOffset,
+        n,
+        cut ? 1 : 0,
+      ),
+    drawLatin: (seed, { values, shift, scale }, out, n, cut) =>
+      wasm.drawLatin(
+        seed[0] as number,
+        seed[1] as number,
+        seed[2] as number,
+        seed[3] as number,
+        values.byteOffset,
+        shift,
+        scale,
+        out.byteOffset,
+        n,
+        cut ? 1 : 0,
+      ),
+    occur: (u, lo, hi, occurs, n) => wasm.occur(u.byteOffset, lo, hi, occurs.byteOffset, n),
+    multiplyImpact: (duration, occurs, draws, scale, n) =>
+      wasm.multiplyImpact(duration.byteOffset, occurs.byteOffset, draws.byteOffset, scale, n),
+    addImpact: (duration, occurs, draws, scale, n) =>
+      wasm.addImpact(duration.byteOffset, occurs.byteOffset, draws.byteOffset, scale, n),
+    raiseTo: (out, from, n) => wasm.raiseTo(out.byteOffset, from.byteOffset, n),
+    settle: (calendar, lower, duration, start, finish, earliest, n) =>
+      calendar.everyDay
+        ? wasm.settleEveryDay(
+            lower.byteOffset,
+            duration.byteOffset,
+            start.byteOffset,
+            finish.byteOffset,
+            earliest,
+            n,
+          )
+        : wasm.settleOnCalendar(
+            calendar.cum.byteOffset,
+            calendar.nth.byteOffset,
+            calendar.last,
+            lower.byteOffset,
+            duration.byteOffset,
+            start.byteOffset,
+            finish.byteOffset,
+            earliest,
+            n,
+          ),
+    markFinish: (calendar, planFinish, finish, moves, n) =>
+      wasm.markFinish(
+        calendar.cum.byteOffset,
+        nthOf(calendar),
+        calendar.gap,
+        calendar.end,
+        planFinish.byteOffset,
+        finish.byteOffset,
+        moves.byteOffset,
+        n,
+      ),
+    markSimple: (calendar, movesI, movesJ, finishI, startJ, n) =>
+      wasm.markSimple(
+        calendar.cum.byteOffset,
+        nthOf(calendar),
+        calendar.gap,
+        calendar.end,
+        movesI.byteOffset,
+        movesJ.byteOffset,
+        finishI.byteOffset,
+        startJ.byteOffset,
+        n,
+      ),
+    anySet: (row, n) => wasm.anySet(row.byteOffset, n) !== 0,
+    addCost: (total, part, n) => wasm.addCost(total.byteOffset, part.byteOffset, n),
+    addCostWhere: (total, occurs, draws, scale, n) =>
+      wasm.addCostWhere(total.byteOffset, occurs.byteOffset, draws.byteOffset, scale, n),
+    addTaskCost: (total, once, perDay, people, duration, n) =>
+      wasm.addTaskCost(total.byteOffset, once.byteOffset, perDay.byteOffset, people, duration.byteOffset, n),
+    addDaily: (part, duration, rate, n) => wasm.addDaily(part.byteOffset, duration.byteOffset, rate, n),
+    sumMasked(duration, moves, base, n, into) {
+      wasm.sumMasked(duration.byteOffset, moves.byteOffset, base, n);
+      answer(into, 4);
+    },
+    sumProducts(x, y, n, into) {
+      wasm.sumProducts(x.byteOffset, y.byteOffset, n);
+      answer(into, 5);
+    },
+    selectRanks: ranksSelector(wasm, buffer, arena),
+  };
+}

@@ -1,0 +1,116 @@
+import type { OutcomeTable } from "../sampling/outcomeTable.ts";
+import type { QuantileTable } from "../sampling/table/quantileTable.ts";
+import type { Arena } from "./arena.ts";
+import type { KernelCalendar } from "./calendar.ts";
+
+/**
+ * Loops over rows of up to 1,024 iterations, in WebAssembly (`simd`) or in TypeScript (`plain`): the same bits.
+ *
+ * Every row, table and calendar comes from `arena`; rows have at least n entries and only the first n are read or
+ * changed. Bytes are 0 or 1, moments and durations finite and not negative. Sums that a method answers are taken in
+ * four lanes, iteration k in lane k mod 4, and added up as (0 + 1) + (2 + 3).
+ */
+export interface Kernel {
+  readonly lane: "simd" | "plain";
+  readonly arena: Arena;
+
+  /** A block of 1,024 uniforms, one in each stratum, from the four words of its address (`seedBlock`). */
+  fillLatin(seed: Uint32Array, out: Float64Array): void;
+  /** A block of 1,024 independent uniforms. */
+  fillPlain(seed: Uint32Array, out: Float64Array): void;
+  /** Draws by inversion of a tabulated law, below 0 set to 0 when `cut`; answers how many were. `u` may be `out`. */
+  lookUp(table: QuantileTable, u: Float64Array, out: Float64Array, n: number, cut: boolean): number;
+  /** Draws of an estimate with outcomes, likewise. */
+  lookUpOutcomes(table: OutcomeTable, u: Float64Array, out: Float64Array, n: number, cut: boolean): number;
+  /** `fillLatin` and `lookUp` in one, without the uniforms. */
+  drawLatin(seed: Uint32Array, table: QuantileTable, out: Float64Array, n: number, cut: boolean): number;
+  /** occurs = 1 where lo <= u < hi, else 0. */
+  occur(u: Float64Array, lo: number, hi: number, occurs: Uint8Array, n: number): void;
+
+  /** duration *= 1 + scale * (draws - 1) where it occurs. */
+  multiplyImpact(
+    duration: Float64Array,
+    occurs: Uint8Array,
+    draws: Float64Array,
+    scale: number,
+    n: number,
+  ): void;
+  /** duration += scale * draws where it occurs. */
+  addImpact(duration: Float64Array, occurs: Uint8Array, draws: Float64Array, scale: number, n: number): void;
+
+  /** out = max(out, from). Also the plan's finish over the tasks that are always needed. */
+  raiseTo(out: Float64Array, from: Float64Array, n: number): void;
+  /**
+   * Start and finish of work that may begin from max(lower, earliest) on; answers the largest finish, at least 0.
+   * Work of no length stands where its bound is.
+   */
+  settle(
+    calendar: KernelCalendar,
+    lower: Float64Array,
+    duration: Float64Array,
+    start: Float64Array,
+    finish: Float64Array,
+    earliest: number,
+    n: number,
+  ): number;
+
+  /**
+   * moves = 1 where the plan's finish is not after the finish, or not after the next work that follows it; else 0. For
+   * tasks that are needed in every iteration and never points.
+   */
+  markFinish(
+    calendar: KernelCalendar,
+    planFinish: Float64Array,
+    finish: Float64Array,
+    moves: Uint8Array,
+    n: number,
+  ): void;
+  /**
+   * movesI = 1 where j moves and starts at the finish of i or at the next work that follows it: a link from finish to
+   * start without a lag, between tasks on one calendar that are never points.
+   */
+  markSimple(
+    calendar: KernelCalendar,
+    movesI: Uint8Array,
+    movesJ: Uint8Array,
+    finishI: Float64Array,
+    startJ: Float64Array,
+    n: number,
+  ): void;
+  anySet(row: Uint8Array, n: number): boolean;
+
+  /** total += part; answers the sum of part. */
+  addCost(total: Float64Array, part: Float64Array, n: number): number;
+  /** total += scale * draws where it occurs; answers the sum of what was added. */
+  addCostWhere(
+    total: Float64Array,
+    occurs: Uint8Array,
+    draws: Float64Array,
+    scale: number,
+    n: number,
+  ): number;
+  /** total += once + (perDay + people) * duration; answers the sum of what was added. */
+  addTaskCost(
+    total: Float64Array,
+    once: Float64Array,
+    perDay: Float64Array,
+    people: number,
+    duration: Float64Array,
+    n: number,
+  ): number;
+  /** part += rate * duration. */
+  addDaily(part: Float64Array, duration: Float64Array, rate: number, n: number): void;
+  /**
+   * Into four entries of `into`: sum of duration - base where it moves, sum of duration, how many move, how many have
+   * no length.
+   */
+  sumMasked(duration: Float64Array, moves: Uint8Array, base: number, n: number, into: Float64Array): void;
+  /** Into five entries of `into`: the sums of x, y, x * x, y * y and x * y. */
+  sumProducts(x: Float64Array, y: Float64Array, n: number, into: Float64Array): void;
+
+  /**
+   * The values at ranks (1-based, any order), exactly. Any number of values, in the arena or not; what the arena has
+   * left is used as scratch (10 bytes a value; 2 where the values lie in the arena).
+   */
+  selectRanks(values: Float64Array, ranks: readonly number[]): number[];
+}
