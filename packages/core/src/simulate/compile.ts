@@ -121,7 +121,9 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
       ? constant(Math.max(0, asWrittenValue(estimate)))
       : list.amount(estimate, { key: `${task.id}:${purpose}`, item, purpose, cut: true });
   const work = task.duration ?? task.effort;
-  const shares = task.people.reduce((sum, person) => sum + person.share, 0);
+  // In id order, so that the order of the list cannot reach the last digit.
+  const people = [...task.people].sort(byId);
+  const shares = people.reduce((sum, person) => sum + person.share, 0);
   const perHead = task.effort === undefined ? 1 : 1 / shares;
   const notBefore = task.notBefore === undefined ? 0 : Math.max(0, dayNumber(task.notBefore) - startDay);
   const rates = new Map(plan.people.map((person) => [person.id, person.rate]));
@@ -144,9 +146,7 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
     readingFloor: progress?.start ?? Math.max(notBefore, statusDay === undefined ? 0 : statusDay + 1),
     cost: amount(task.cost, "cost"),
     costPerDay: amount(task.costPerDay, "costPerDay"),
-    peoplePerDay: [...task.people]
-      .sort(byId)
-      .reduce((sum, person) => sum + (rates.get(person.id) ?? 0) * person.share, 0),
+    peoplePerDay: people.reduce((sum, person) => sum + (rates.get(person.id) ?? 0) * person.share, 0),
     chance:
       progress !== undefined
         ? 1
@@ -156,7 +156,7 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
     chanceAddress: item,
     holds:
       plan.respectCapacity && task.milestone === false
-        ? task.people
+        ? people
             .filter((person) => person.share > 0)
             .map(({ id, share, along }) => ({ person: context.personIndex.get(id) ?? 0, share, along }))
         : [],

@@ -37,7 +37,9 @@ export function compileRegister(
   const entries = all.map((entry, e): ModelEntry => {
     const from = entry.group === undefined ? 0 : (ahead.get(entry.group) ?? 0);
     if (entry.group !== undefined) ahead.set(entry.group, from + entry.probability);
-    const responses = entry.responses.filter((response) => response.adopted);
+    const responses = entry.responses
+      .filter((response) => response.adopted)
+      .sort((a, b) => compare(a.id, b.id));
     const scale = responses.reduce((product, response) => product * response.scale, 1);
     const width = probabilityAfter(entry.probability, responses);
     const fact = factOf(entry, plan.statusDate, adopted, occurredIn);
