@@ -54,8 +54,13 @@ export class LeewayAnswer extends PageElement {
   }
 
   #was(forecast: Forecast, previous: Forecast | undefined, early: boolean) {
-    if (early)
-      return html`A first answer from ${groupDigits(forecast.iterations)} futures; the full one follows.`;
+    if (early) {
+      const was =
+        previous === undefined
+          ? nothing
+          : html` Was <s>${formatDate(previous.committed.date)}</s> and <s>${committedSum(previous)}</s>.`;
+      return html`A first answer from ${groupDigits(forecast.iterations)} futures; the full one follows.${was}`;
+    }
     if (previous === undefined) return nothing;
     const level =
       previous.committed.confidence === forecast.committed.confidence
