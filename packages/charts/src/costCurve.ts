@@ -57,7 +57,7 @@ export function costCurve(forecast: Forecast, options: ChartOptions): Figure {
   const svg = drawCurve(
     {
       curve: cost.curve,
-      limits: cost.percentiles,
+      iterations: forecast.iterations,
       confidence: committed.confidence,
       marks,
       padding: Math.max(1, Math.abs(committed.cost) * 0.02),
@@ -116,7 +116,7 @@ function subtitle(forecast: Forecast, unit: string): string {
   const p10 = cost.percentiles.find((each) => each.p === 0.1);
   const p90 = cost.percentiles.find((each) => each.p === 0.9);
   if (p10 === undefined || p90 === undefined || p10.value === p90.value) return what;
-  return `${what}; the darker part, P10 to P90, runs from ${sum(forecast, p10.value)} to ${sum(forecast, p90.value)}`;
+  return `${what}; the stronger tint, P10 to P90, runs from ${sum(forecast, p10.value)} to ${sum(forecast, p90.value)}`;
 }
 
 function summary(forecast: Forecast): string {

@@ -4,6 +4,7 @@ import { kindWord } from "./draw/kinds.ts";
 import { drawDrivers } from "./drivers/drawDrivers.ts";
 import { rankDrivers } from "./drivers/rankDrivers.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
+import { columnDays } from "./words/columnDays.ts";
 import { formatDays } from "./words/formatDays.ts";
 import { formatMoney } from "./words/formatMoney.ts";
 import { plainName, quoteName } from "./words/plainName.ts";
@@ -29,7 +30,7 @@ export function driversBars(forecast: Forecast, options: ChartOptions): Figure {
     rows: drivers.map((driver) => [
       plainName(driver.name),
       kindWord(driver.kind) || "task",
-      formatDays(driver.days, ""),
+      columnDays(driver.days),
       money(driver.money, ""),
     ]),
   };

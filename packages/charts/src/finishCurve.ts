@@ -1,6 +1,6 @@
-import type { Forecast } from "@leeway/core";
+import type { FinishPercentile, Forecast } from "@leeway/core";
 import { type CurveMark, drawCurve } from "./curves/drawCurve.ts";
-import { shareAt } from "./curves/interpolate.ts";
+import { shareAt, valueAt } from "./curves/interpolate.ts";
 import { askedDay } from "./dates/askedDay.ts";
 import { calendarTicks } from "./dates/calendarTicks.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
@@ -56,7 +56,7 @@ export function finishCurve(forecast: Forecast, options: ChartOptions): Figure {
   const svg = drawCurve(
     {
       curve: finish.curve,
-      limits: finish.percentiles.map((each) => ({ ...each, value: each.day })),
+      iterations: forecast.iterations,
       confidence: committed.confidence,
       marks,
       padding: 14,
@@ -71,7 +71,7 @@ export function finishCurve(forecast: Forecast, options: ChartOptions): Figure {
     options,
   );
   return {
-    title: finding(forecast, half?.date),
+    title: finding(forecast, half),
     subtitle: subtitle(forecast),
     summary: summary(forecast),
     table: {
@@ -92,19 +92,23 @@ function askedChance(forecast: Forecast): number {
   return forecast.chance.finishBy ?? shareAt(forecast.finish.curve, askedDay(forecast));
 }
 
-function finding({ finish, committed }: Forecast, half: string | undefined): string {
+function finding({ finish, committed }: Forecast, half: FinishPercentile | undefined): string {
   const level = formatPercent(committed.confidence);
   const by = formatDate(committed.date, "weekday");
   const first = finish.curve.at[0];
   const last = finish.curve.at[finish.curve.at.length - 1];
   if (first !== undefined && first === last) return `Every future finishes on ${by}`;
   if (half === undefined || committed.confidence === 0.5) return `${level} of all futures finish by ${by}`;
-  if (half === committed.date) return `Half of all futures, and ${level}, finish by ${by}`;
-  const sameYear = half.slice(0, 4) === committed.date.slice(0, 4);
-  const halfBy = formatDate(half, sameYear ? "weekday-no-year" : "weekday");
+  const [p10, p90] = [valueAt(finish.curve, 0.1), valueAt(finish.curve, 0.9)];
+  // Where the futures fall into two groups, the date of the half is not known to the day, nor to the month.
+  if (half.high - half.low > (p90 - p10) / 4 && half.lowDate !== half.highDate)
+    return `Half of all futures finish by a date between ${formatDate(half.lowDate)} and ${formatDate(half.highDate)}; ${level} by ${by}`;
+  if (half.date === committed.date) return `Half of all futures, and ${level}, finish by ${by}`;
+  const sameYear = half.date.slice(0, 4) === committed.date.slice(0, 4);
+  const halfBy = formatDate(half.date, sameYear ? "weekday-no-year" : "weekday");
   return committed.confidence > 0.5
     ? `Half of all futures finish by ${halfBy}; ${level} by ${by}`
-    : `${level} of all futures finish by ${formatDate(committed.date, sameYear ? "weekday-no-year" : "weekday")}; half by ${formatDate(half, "weekday")}`;
+    : `${level} of all futures finish by ${formatDate(committed.date, sameYear ? "weekday-no-year" : "weekday")}; half by ${formatDate(half.date, "weekday")}`;
 }
 
 function subtitle({ finish, iterations }: Forecast): string {
@@ -112,7 +116,7 @@ function subtitle({ finish, iterations }: Forecast): string {
   const p10 = finish.percentiles.find((each) => each.p === 0.1);
   const p90 = finish.percentiles.find((each) => each.p === 0.9);
   if (p10 === undefined || p90 === undefined || p10.date === p90.date) return what;
-  return `${what}; the darker part, P10 to P90, runs from ${formatDate(p10.date)} to ${formatDate(p90.date)}`;
+  return `${what}; the stronger tint, P10 to P90, runs from ${formatDate(p10.date)} to ${formatDate(p90.date)}`;
 }
 
 function summary(forecast: Forecast): string {
@@ -127,7 +131,7 @@ function summary(forecast: Forecast): string {
     asked.finishBy === undefined
       ? ""
       : `; the date asked for, ${formatDate(asked.finishBy)}, holds ${formatChance(askedChance(forecast))}`;
-  return `${range} Committed: ${formatDate(committed.date, "long")}; the plan as written says ${formatDate(asWritten.finish)} (${formatChance(finish.asWrittenChance)})${request}.`;
+  return `${range} Committed: ${formatDate(committed.date, "long")} (sampling limits ${formatDate(committed.lowDate)} to ${formatDate(committed.highDate)}); the plan as written says ${formatDate(asWritten.finish)} (${formatChance(finish.asWrittenChance)})${request}.`;
 }
 
 function table(forecast: Forecast): string[][] {

@@ -10,6 +10,7 @@ export { type Palette, palette } from "./palette.ts";
 export { planBars } from "./planBars.ts";
 export { tornadoDays } from "./tornadoDays.ts";
 export { tornadoMoney } from "./tornadoMoney.ts";
+export { columnDays } from "./words/columnDays.ts";
 export { formatChance } from "./words/formatChance.ts";
 export { type DateStyle, formatDate } from "./words/formatDate.ts";
 export { formatDays } from "./words/formatDays.ts";

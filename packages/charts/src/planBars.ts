@@ -19,7 +19,7 @@ export function planBars(forecast: Forecast, options: ChartOptions): Figure {
   const written = tasks.filter((task) => task.asWritten.needed);
   const late = written.filter((task) => task.finishDates.p50 > task.asWritten.finishDate);
   const title = tasks.length === 0 ? "The plan has no tasks" : finding(late, written.length);
-  const subtitle = `Finish of each task, P10 to P90 (dark band, thick tick at its middle), and its start (pale band); ochre: the plan as written`;
+  const subtitle = `Finish of each task, P10 to P90 (edged band, thick tick at its middle), and its start (faint band); ochre: the plan as written`;
   const last = tasks.reduce<(typeof tasks)[number] | undefined>(
     (latest, task) => (latest === undefined || task.finish.p90 > latest.finish.p90 ? task : latest),
     undefined,

@@ -1,6 +1,7 @@
 import type { Forecast } from "@leeway/core";
 import type { ChartOptions, Figure } from "./figure/types.ts";
 import { tornadoFigure } from "./tornado/tornadoFigure.ts";
+import { columnDays } from "./words/columnDays.ts";
 import { formatDate } from "./words/formatDate.ts";
 import { formatDays } from "./words/formatDays.ts";
 import { formatPercent } from "./words/formatPercent.ts";
@@ -20,7 +21,7 @@ export function tornadoDays(forecast: Forecast, options: ChartOptions): Figure {
     unit: "working days",
     less: "earlier",
     more: "later",
-    format: (change: number) => formatDays(change, "", true),
+    format: (change: number) => columnDays(change, true),
     say: (change: number) => {
       const size = formatDays(Math.abs(change));
       return size.startsWith("0 ") ? "no change" : `${size} ${change < 0 ? "earlier" : "later"}`;

@@ -9,6 +9,7 @@ import {
   tornadoMoney,
 } from "@leeway/charts";
 import { describe, expect, it } from "vitest";
+import { heldText } from "../../../packages/charts/src/tornado/heldText.ts";
 import { hardForecasts } from "./hardForecasts.ts";
 import { newDocument } from "./newDocument.ts";
 import { sampleForecast, sampleTask, skewed } from "./sampleForecast.ts";
@@ -59,6 +60,28 @@ describe("finishCurve(forecast)", () => {
     expect(points).toHaveLength(kept.length);
     expect(points.map(([px]) => px)).toEqual(kept.map((day) => expect.closeTo(x(day), 1)));
   });
+  it("draws a band that, read across at a percentile, is as wide as its limits", () => {
+    const d = svg.querySelector("path[fill-opacity], [fill-opacity] path")?.getAttribute("d") ?? "";
+    const corners = Array.from(d.matchAll(/([\d.]+),([\d.]+)/g), ([, a, b]) => ({
+      x: Number(a),
+      y: Number(b),
+    }));
+    const half = corners.length / 2; // there along the upper edge and back along the lower, or the other way
+    const [one, two] = [corners.slice(0, half), corners.slice(half).reverse()];
+    const zero = at(byText(svg, "0 %"), "y") - 4;
+    const all = at(byText(svg, "100 %"), "y") - 4;
+    const crossing = (edge: { x: number; y: number }[], p: number) => {
+      const level = zero + p * (all - zero);
+      const k = edge.findIndex((each) => each.y <= level);
+      const [a, b] = [edge[k - 1] ?? { x: 0, y: 0 }, edge[k] ?? { x: 0, y: 0 }];
+      return a.x + ((level - a.y) / (b.y - a.y)) * (b.x - a.x);
+    };
+    for (const { p, low, high } of forecast.finish.percentiles) {
+      const ends = [crossing(one, p), crossing(two, p)].sort((a, b) => a - b);
+      expect(Math.abs((ends[0] ?? 0) - x(low))).toBeLessThan(0.5);
+      expect(Math.abs((ends[1] ?? 0) - x(high))).toBeLessThan(0.5);
+    }
+  });
   it("states the finding", () =>
     expect(title).toBe("Half of all futures finish by Wed 20 Oct; 80 % by Mon 15 Nov 2027"));
   it("tables every percentile with its limits, and the levels", () => {
@@ -68,6 +91,11 @@ describe("finishCurve(forecast)", () => {
   });
   it.each([
     ["every level on one day", "Every future finishes on Fri 13 Aug 2027"],
+    // Ranks 0.5 ± 1.96 · 0.005: 240 + 60 · 0.4902 = 269.4 and 400 + 60 · 0.5098 = 430.6 days; 400 + 48 = 448 days.
+    [
+      "two humps",
+      "Half of all futures finish by a date between 28 Oct 2027 and 6 Apr 2028; 80 % by Sun 23 Apr 2028",
+    ],
     ["low level", "10 % of all futures finish by Mon 20 Sep; half by Wed 20 Oct 2027"],
     ["half is the level", "50 % of all futures finish by Wed 20 Oct 2027"],
     ["P50 is P80", "Half of all futures, and 80 %, finish by Sun 15 Aug 2027"],
@@ -139,6 +167,22 @@ describe("tornadoDays(forecast), tornadoMoney(forecast)", () => {
     );
     expect(table.rows[1]?.[0]).toBe("Price of the glass");
   });
+  it("writes what an item is held at in the words of the other charts", () => {
+    const [bar] = forecast.tornado ?? [];
+    if (bar === undefined) throw new Error("the sample has a tornado");
+    const cost = { ...bar, kind: "task-cost" as const, lowText: "185000 EUR", highText: "250000.5 EUR" };
+    expect(heldText(cost, "low", "EUR")).toBe("EUR 185,000");
+    expect(heldText(cost, "high", "EUR")).toBe("EUR 250,001");
+    const wrong = {
+      ...bar,
+      kind: "assumption" as const,
+      sides: "absent-occurs" as const,
+      lowText: "absent",
+      highText: "occurs",
+    };
+    expect([heldText(wrong, "low", "EUR"), heldText(wrong, "high", "EUR")]).toEqual(["holds", "is wrong"]);
+    expect(heldText({ ...bar, lowText: "20 days" }, "low", "EUR")).toBe("20 days");
+  });
   it("says so when the forecast holds no tornado", () => {
     const { tornado: _, ...bare } = forecast;
     expect(tornadoDays(bare, { document }).title).toBe("No item has been held at its ends yet");
@@ -188,7 +232,20 @@ describe("planBars(forecast)", () => {
     const middle = svg.querySelector('line[stroke-width="2.5"]') ?? undefined;
     expect(at(middle, "x1")).toBeCloseTo(x(task.finish.p50), 1);
   });
-  it("draws eighty tasks under their phases, in the order given", () => {
+  it("puts phases and tasks in the order of the calendar, those without a phase last", () => {
+    const task = (id: string, phase: string | undefined, from: number) =>
+      sampleTask("2027-02-01", id, id, phase, from, from + 5, 2);
+    const tasks = [
+      task("d", "Late", 80),
+      task("b", "Early", 20),
+      task("e", undefined, 0),
+      task("a", "Early", 10),
+      task("c", "Late", 60),
+    ];
+    const rows = planBars(sampleForecast({ tasks }), { document }).table.rows;
+    expect(rows.map((row) => row[0])).toEqual(["a", "b", "c", "d", "e"]);
+  });
+  it("draws eighty tasks under their phases", () => {
     const forecast = hardForecasts()["eighty tasks"] ?? sampleForecast();
     const { svg, table, title } = planBars(forecast, { document });
     expect(svg.querySelectorAll(`rect[fill="${colours.rangeCore}"]`)).toHaveLength(80);

@@ -40,6 +40,10 @@ export function hardForecasts(): Record<string, Forecast> {
       asWritten: { day: 186, cost: 88_000 },
       asked: { finishBy: "2027-08-16", budget: 96_000 },
     }),
+    "two humps": sampleForecast({
+      finishAt: (p) => (p < 0.5 ? 240 + 60 * p : 400 + 60 * p),
+      costAt: (p) => (p < 0.5 ? 600_000 + 40_000 * p : 900_000 + 40_000 * p),
+    }),
     "negative cost": sampleForecast({
       costAt: skewed(-42_000, 6_100, 0.1),
       asWritten: { day: 193.5, cost: -55_000 },

@@ -21,6 +21,16 @@ describe.each(everyChart)("%s(forecast)", (_, chart) => {
       const [w, h] = [Number(svg.getAttribute("width")), Number(svg.getAttribute("height"))];
       expect(w).toBe(width);
       const texts = textBoxes(svg);
+      for (const path of Array.from(svg.querySelectorAll("path"))) {
+        const d = path.getAttribute("d") ?? "";
+        if (!/^[ML\d.,Z-]*$/.test(d)) continue; // the peg is drawn in relative steps
+        for (const [, x, y] of d.matchAll(/([\d.-]+),([\d.-]+)/g)) {
+          expect(Number(x)).toBeGreaterThanOrEqual(0);
+          expect(Number(x)).toBeLessThanOrEqual(w);
+          expect(Number(y)).toBeGreaterThanOrEqual(0);
+          expect(Number(y)).toBeLessThanOrEqual(h);
+        }
+      }
       const outside = texts.filter(
         (box) => box.left < -0.5 || box.right > w + 0.5 || box.top < 0 || box.bottom > h,
       );

@@ -1,4 +1,5 @@
 import {
+  columnDays,
   finishDate,
   formatChance,
   formatDate,
@@ -185,6 +186,16 @@ describe("formatDays(value)", () => {
     [-0.04, "0 working days"],
     [-2.5, "−2.5 working days"],
   ])("writes %s", (value, text) => expect(formatDays(value)).toBe(text));
+});
+
+describe("columnDays(value)", () => {
+  it.each([
+    [3, "+3.0"],
+    [-3.44, "−3.4"],
+    [12.6, "+13"],
+    [0.04, "0"],
+    [-0.05, "−0.1"],
+  ])("writes %s", (value, text) => expect(columnDays(value, true)).toBe(text));
 });
 
 // Unicode Standard Annex 9 (recalled): text between U+2068 and U+2069 does not reorder what is around it.

@@ -7,7 +7,7 @@ import type { Palette } from "../palette.ts";
 export const barHalf = 12;
 
 /**
- * One task at height `y`: the pale band of its start, the darker band of its finish, both P10 to P90, joined at
+ * One task at height `y`: the faint band of its start, the edged band of its finish, both P10 to P90, joined at
  * their middles; beneath them the plan as written as a thin line that ends in a diamond.
  */
 export function drawTaskBar(

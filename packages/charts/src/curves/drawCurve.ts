@@ -9,7 +9,7 @@ import { textWidth } from "../draw/textWidth.ts";
 import type { ChartOptions } from "../figure/types.ts";
 import { placeAlong } from "../labels/placeAlong.ts";
 import { palette } from "../palette.ts";
-import { between, valueAt } from "./interpolate.ts";
+import { valueAt } from "./interpolate.ts";
 
 export interface CurveMark extends FlagText {
   value: number;
@@ -19,8 +19,7 @@ export interface CurveMark extends FlagText {
 
 export interface CurveView {
   curve: Curve;
-  /** Percentiles with their sampling limits, p ascending. */
-  limits: { p: number; value: number; low: number; high: number }[];
+  iterations: number;
   confidence: number;
   marks: CurveMark[];
   /** Range of the axis where the values themselves leave none. */
@@ -70,7 +69,7 @@ export function drawCurve(view: CurveView, options: ChartOptions): SVGSVGElement
     marks: [
       Plot.areaY(points, { x: "at", y1: 0, y2: "p", fill: colours.rangeWide }),
       Plot.areaY(core, { x: "at", y1: 0, y2: "p", fill: colours.rangeCore }),
-      Plot.areaX(band(view), { y: "p", x1: "low", x2: "high", fill: colours.rangeEdge, fillOpacity: 0.55 }),
+      Plot.areaY(band(view), { x: "at", y1: "low", y2: "high", fill: colours.rangeEdge, fillOpacity: 0.55 }),
       Plot.lineY(points, { x: "at", y: "p", stroke: colours.ink, strokeWidth: 2, strokeLinejoin: "round" }),
     ],
   });
@@ -171,18 +170,16 @@ function beyond(mark: CurveMark, from: number, to: number): FlagText {
 }
 
 /**
- * The limits follow the curve: between two percentiles it is their distance from the curve that is
- * interpolated, not the limits themselves, or a bend in the curve would leave its own band.
+ * The 95 % limits, as a band along the curve: the percentile p lies between the values at ranks
+ * np ± 1.96 √(np(1 − p)), so read across at height p the band is as wide as the limits of p, and read upwards it
+ * is p ± 1.96 √(p(1 − p)/n). Drawn upwards it stays with the curve where that stands still or jumps; limits
+ * joined from percentile to percentile would not.
+ *
+ * Source: the distribution-free limits the forecast itself uses (order statistics, normal approximation).
  */
-function band(view: CurveView): { p: number; low: number; high: number }[] {
-  const p = view.limits.map((limit) => limit.p);
-  const below = view.limits.map((limit) => limit.value - limit.low);
-  const above = view.limits.map((limit) => limit.high - limit.value);
-  const first = p[0] ?? 1;
-  const last = p[p.length - 1] ?? 0;
-  return view.curve.p.flatMap((each, k) => {
-    if (each < first || each > last) return [];
-    const value = view.curve.at[k] ?? 0;
-    return [{ p: each, low: value - between(p, below, each), high: value + between(p, above, each) }];
+function band({ curve, iterations }: CurveView): { at: number; low: number; high: number }[] {
+  return shown(curve).map(({ p, at }) => {
+    const half = iterations > 0 ? 1.96 * Math.sqrt((p * (1 - p)) / iterations) : 0;
+    return { at, low: Math.max(0, p - half), high: Math.min(1, p + half) };
   });
 }

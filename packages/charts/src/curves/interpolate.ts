@@ -19,7 +19,7 @@ export function shareAt(curve: Curve, value: number): number {
 }
 
 /** Linear between points (x ascending), flat beyond the ends; NaN when there are none. */
-export function between(x: readonly number[], y: readonly number[], at: number): number {
+function between(x: readonly number[], y: readonly number[], at: number): number {
   const last = x.length - 1;
   if (last < 0) return Number.NaN;
   if (at <= (x[0] ?? 0)) return y[0] ?? Number.NaN;

@@ -16,7 +16,7 @@ export function fitText(text: string, width: number, size: number, bold = false)
 
 /** Spaces that a line never breaks at: "80 %", "EUR 655,000", "16 Nov 2027", "9 days". */
 const together =
-  / (?=%)|(?<=\b[A-Z]{3}) (?=[\d−])|(?<=\d) (?=(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|days?|billion)\b)|(?<=\b(?:[A-Z][a-z]{2})) (?=\d)/g;
+  / (?=%)|(?<=working) (?=day)|(?<=\b[A-Z]{3}) (?=[\d−])|(?<=\d) (?=(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|days?|working|billion)\b)|(?<=\b(?:[A-Z][a-z]{2})) (?=\d)/g;
 
 /**
  * Breaks text into lines of at most `width` px, at spaces; a word wider than a line is cut with "…".

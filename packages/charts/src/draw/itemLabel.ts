@@ -4,8 +4,8 @@ import { make } from "./make.ts";
 import { textWidth } from "./textWidth.ts";
 
 /**
- * The name of a row and, quietly, a word on what it is. In a column: the word on a second line, or the name on
- * two lines where there is no word. `inline`: all on one line, its foot at `y`.
+ * The name of a row and, quietly, a word on what it is. In a column: on up to two lines, the word at
+ * the end of the second. `inline`: all on one line, its foot at `y`.
  */
 export function itemLabel(
   document: Document,
@@ -31,10 +31,14 @@ export function itemLabel(
     if (word !== "") line(word, at.x + textWidth(shown, 13) + 8, at.y, true);
     return group;
   }
-  const lines = wrapText(name, at.width, 13, word === "" ? 2 : 1);
-  const both = word === "" ? lines : [...lines, word];
-  both.forEach((each, k) => {
-    line(each, at.x, at.y + 4.5 + (k - (both.length - 1) / 2) * 15, word !== "" && k === both.length - 1);
-  });
+  const [first, ...more] = wrapText(name, at.width, 13, 2);
+  const second = more.join(" ");
+  const middle = at.y + 4.5;
+  const two = second !== "" || word !== "";
+  line(first ?? "", at.x, two ? middle - 7.5 : middle, false);
+  // A long name takes both lines and the word stands after its end.
+  const shown = word === "" ? second : fitText(second, at.width - textWidth(word, 12) - 8, 13);
+  if (shown !== "") line(shown, at.x, middle + 7.5, false);
+  if (word !== "") line(word, at.x + (shown === "" ? 0 : textWidth(shown, 13) + 8), middle + 7.5, true);
   return group;
 }

@@ -7,7 +7,7 @@ import { textWidth } from "../draw/textWidth.ts";
 import type { ChartOptions } from "../figure/types.ts";
 import { palette } from "../palette.ts";
 import { fitScale } from "../tornado/fitScale.ts";
-import { formatDays } from "../words/formatDays.ts";
+import { columnDays } from "../words/columnDays.ts";
 import { plainName } from "../words/plainName.ts";
 
 const gap = 7;
@@ -35,7 +35,11 @@ export function drawDrivers(
   const centre = (k: number) => top + k * rowHeight + (inline ? 36 : rowHeight / 2);
 
   const [days, sums] = [
-    { name: "Working days", value: (d: Driver) => d.days, text: (d: Driver) => formatDays(d.days, "") },
+    {
+      name: "Working days",
+      value: (d: Driver) => (columnDays(d.days) === "0" ? 0 : d.days),
+      text: (d: Driver) => columnDays(d.days),
+    },
     { name: currency, value: (d: Driver) => d.money, text: (d: Driver) => money(d.money) },
   ];
   // Each panel has room for its labels; what is left is shared alike.

@@ -20,6 +20,8 @@ export interface TornadoView {
   amount: (side: TornadoSide) => number;
   /** A change with its sign, without its unit. */
   format: (change: number) => string;
+  /** What a side of an item is held at, in words. */
+  held: (bar: TornadoBar, side: "low" | "high") => string;
   flag: FlagText;
   /** Which way is which: "earlier" and "later". */
   less: string;
@@ -52,7 +54,7 @@ export function drawTornado(view: TornadoView, options: ChartOptions): SVGSVGEle
   const heldWidth = inline ? Math.min(76, width * 0.2) : 120;
 
   const rows = view.bars.map((bar) => {
-    const ends = orderedEnds(bar, view.amount);
+    const ends = orderedEnds(bar, view);
     return { bar, ends, labels: ends.map((end) => endLabel(end, view.format, heldWidth)) };
   });
   const scale = fitScale(
@@ -139,9 +141,9 @@ export function drawTornado(view: TornadoView, options: ChartOptions): SVGSVGEle
 }
 
 /** The two ends from left to right. */
-function orderedEnds(bar: TornadoBar, amount: (side: TornadoSide) => number): [End, End] {
-  const low: End = { value: amount(bar.low), held: plainName(bar.lowText), isHigh: false };
-  const high: End = { value: amount(bar.high), held: plainName(bar.highText), isHigh: true };
+function orderedEnds(bar: TornadoBar, { amount, held }: TornadoView): [End, End] {
+  const low: End = { value: amount(bar.low), held: held(bar, "low"), isHigh: false };
+  const high: End = { value: amount(bar.high), held: held(bar, "high"), isHigh: true };
   return low.value <= high.value ? [low, high] : [high, low];
 }
 

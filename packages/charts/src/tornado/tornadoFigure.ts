@@ -5,7 +5,10 @@ import { kindWord } from "../draw/kinds.ts";
 import type { ChartOptions, Figure } from "../figure/types.ts";
 import { plainName, quoteName } from "../words/plainName.ts";
 import { drawTornado } from "./drawTornado.ts";
+import { heldText } from "./heldText.ts";
 import { rankBars, reach } from "./rankBars.ts";
+
+type Held = (bar: TornadoBar, side: "low" | "high") => string;
 
 /** What tells the tornado in days from the one in money. */
 export interface TornadoMeasure {
@@ -28,6 +31,7 @@ export interface TornadoMeasure {
 export function tornadoFigure(forecast: Forecast, measure: TornadoMeasure, options: ChartOptions): Figure {
   const bars = forecast.tornado ?? [];
   const { amount, what } = measure;
+  const held: Held = (bar, side) => heldText(bar, side, forecast.plan.currency);
   const { shown, rest } = rankBars(bars, amount, measure.least);
   const all = [...shown, ...rest];
   const first = shown[0];
@@ -43,9 +47,9 @@ export function tornadoFigure(forecast: Forecast, measure: TornadoMeasure, optio
     rows: all.map((bar) => [
       plainName(bar.name),
       kindWord(bar.kind) || "task",
-      plainName(bar.lowText),
+      held(bar, "low"),
       measure.format(amount(bar.low)),
-      plainName(bar.highText),
+      held(bar, "high"),
       measure.format(amount(bar.high)),
     ]),
   };
@@ -65,6 +69,7 @@ export function tornadoFigure(forecast: Forecast, measure: TornadoMeasure, optio
       bars: shown,
       amount,
       format: measure.format,
+      held,
       flag: measure.flag,
       less: measure.less,
       more: measure.more,
@@ -72,18 +77,18 @@ export function tornadoFigure(forecast: Forecast, measure: TornadoMeasure, optio
     },
     options,
   );
-  const title = `${quoteName(first.name)} moves ${what} most: ${sides(first, measure)}`;
+  const title = `${quoteName(first.name)} moves ${what} most: ${sides(first, measure, held)}`;
   const second = shown[1];
   const next =
     second === undefined
       ? "No other item moves it."
-      : `Next comes ${quoteName(second.name)}: ${sides(second, measure)}.`;
+      : `Next comes ${quoteName(second.name)}: ${sides(second, measure, held)}.`;
   return { title, subtitle, summary: `${title}. ${next}`, table, svg };
 }
 
 /** "from 8.2 working days earlier (20 days) to 12 working days later (45 days)", low side first. */
-function sides(bar: TornadoBar, { amount, say }: TornadoMeasure): string {
-  return `from ${say(amount(bar.low))} (${plainName(bar.lowText, 40)}) to ${say(amount(bar.high))} (${plainName(bar.highText, 40)})`;
+function sides(bar: TornadoBar, { amount, say }: TornadoMeasure, held: Held): string {
+  return `from ${say(amount(bar.low))} (${held(bar, "low")}) to ${say(amount(bar.high))} (${held(bar, "high")})`;
 }
 
 function restText(rest: readonly TornadoBar[], measure: TornadoMeasure): string {
