@@ -13,4 +13,4 @@ const days = (before.workingDays - after.workingDays).toFixed(1);
 console.log(`${before.date} without the meeting, ${after.date} with it: ${days} working days`);
 
 // Prints
-// 2027-11-19 without the meeting, 2027-11-16 with it: 3.0 working days
+// 2027-11-19 without the meeting, 2027-11-16 with it: 2.9 working days
