@@ -116,6 +116,24 @@ describe("editing the plan by keyboard", () => {
     await notebook.close();
   });
 
+  it("never writes an answer over what is being typed", async () => {
+    const notebook = await openNotebook(browser, built.address);
+    const { page } = notebook;
+    const high = cell(page, permit("high"));
+    await high.fill("150");
+    await page.keyboard.press("Enter");
+    await high.focus();
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("6");
+    await page.locator(".aside-line u").first().waitFor();
+    await settled(page);
+    expect(await high.inputValue()).toBe("6");
+    await page.keyboard.type("0");
+    await page.keyboard.press("Escape");
+    expect(await high.inputValue()).toBe("150");
+    await notebook.close();
+  });
+
   it("stops a long computation when asked, says so, and takes it up again", async () => {
     const notebook = await openNotebook(browser, built.address);
     const { page } = notebook;

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit";
+import { keepTyping } from "./keepTyping.ts";
 
 export interface FieldOptions {
   /** What the input is for, in full: read out, and asked for by tests. */
@@ -41,7 +42,7 @@ export function field(options: FieldOptions): TemplateResult {
     data-column=${options.column ?? nothing}
     data-shown=${shown}
     ?readonly=${options.readonly ?? false}
-    .value=${shown}
+    ${keepTyping(shown)}
     @change=${(event: Event) => {
       const input = event.target;
       if (!(input instanceof HTMLInputElement)) return;
