@@ -22,10 +22,14 @@ export interface WorkCalendar {
 }
 
 /**
- * Builds the tables from a day predicate. Working days after a gap of more than 366 days are not reachable.
- * Cost: 36,526 calls, two arrays of that length.
+ * Builds the tables from one flag a day (1 = works), length `lastDay` + 1, or from a predicate on days. Working
+ * days after a gap of more than 366 days are not reachable. Cost: about 0.1 ms, two arrays of that length.
  */
-export function workCalendar(isWorking: (day: number) => boolean): WorkCalendar {
+export function workCalendar(source: Uint8Array | ((day: number) => boolean)): WorkCalendar {
+  const working =
+    typeof source === "function"
+      ? Uint8Array.from({ length: lastDay + 1 }, (_, day) => (source(day) ? 1 : 0))
+      : source;
   const cum = new Int32Array(lastDay + 2);
   const nth = new Int32Array(lastDay + 2);
   let count = 0;
@@ -33,7 +37,7 @@ export function workCalendar(isWorking: (day: number) => boolean): WorkCalendar 
   let broken = false;
   for (let day = 0; day <= lastDay; day++) {
     cum[day] = count;
-    if (!broken && isWorking(day)) {
+    if (working[day] === 1 && !broken) {
       nth[count++] = day;
       previous = day;
     } else if (day - previous > 366) broken = true;

@@ -64,8 +64,7 @@ export function compileCalendars(plan: Plan): Calendars {
   const tableOf = (key: string, make: () => Uint8Array): WorkCalendar => {
     const known = tables.get(key);
     if (known !== undefined) return known;
-    const working = make();
-    const made = workCalendar((day) => working[day] === 1);
+    const made = workCalendar(make());
     tables.set(key, made);
     return made;
   };
@@ -101,7 +100,8 @@ export function compileCalendars(plan: Plan): Calendars {
       const away = absenceOf(person);
       if (away === undefined) return [];
       const spans: { from: number; to: number; gone: number }[] = [];
-      for (let day = 0; day <= lastDay; day++) {
+      const last = Math.max(...person.away.map((absence) => dayNumber(absence.to) - startDay));
+      for (let day = 0; day <= Math.min(last, lastDay); day++) {
         const part = away[day] as number;
         if (part <= tolerance || part >= 1 - tolerance) continue;
         const gone = part * person.capacity;
