@@ -104,8 +104,8 @@ function items(model: Model, n: number): { bars: TornadoBar[]; variants: Variant
       sides: "absent-occurs",
       low: none(),
       high: none(),
-      lowText: "absent",
-      highText: "occurs",
+      lowText: entry.kind === "assumption" ? "holds" : "absent",
+      highText: entry.kind === "assumption" ? "is wrong" : "occurs",
     });
     run(bars.length - 1, "low", 0, { entry: e });
     run(bars.length - 1, "high", 1, { entry: e });

@@ -8,7 +8,7 @@ import { rankOf } from "./ranks.ts";
 import { selectRanks } from "./selectRanks.ts";
 import type { IntervalForecast, TaskForecast } from "./types.ts";
 
-/** Start, finish, criticality and money of every task, in the order of the document. */
+/** Start, finish, criticality and money of every task, in id order. */
 export function summariseTasks(
   model: Model,
   trials: Trials,
