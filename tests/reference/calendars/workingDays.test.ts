@@ -2,8 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { forecastOf } from "../integrated/runPlan.ts";
 
-// UK government table of bank and public holidays 2011-2015 (archived copy), read: England and Wales, with the
-// substitute days already in place.
+// UK government table of bank and public holidays 2011-2015 (archived copy), read: England and Wales, with
+// the substitute days already in place.
 const holidays: Record<string, string[]> = {
   "2013": [
     "2013-01-01",
@@ -49,8 +49,8 @@ const datesOf = (start: string, year: string, durations: number[], notBefore?: s
   return tasks.map((task) => [task.asWritten.startDate, task.asWritten.finishDate]);
 };
 
-// Working days by month, counted by another program (NumPy busday_count). Twelve tasks in a row, each as long as its
-// month has working days: were one count wrong, a task would leave its month.
+// Working days by month, counted by another program (NumPy busday_count). Twelve tasks in a row, each as long
+// as its month has working days: were one count wrong, a task would leave its month.
 describe("forecast(a year of twelve tasks, each as long as its month has working days)", () => {
   it.each([
     ["2013", [22, 20, 20, 21, 21, 20, 23, 21, 21, 23, 21, 20], 253],
@@ -67,8 +67,8 @@ describe("forecast(a year of twelve tasks, each as long as its month has working
   });
 });
 
-// GAO-16-89G, appendix IV, digest read: early finish = early start + duration - 1 working days; what follows starts
-// the next working day. Dates by another program (NumPy busday_offset).
+// GAO-16-89G, appendix IV, digest read: early finish = early start + duration - 1 working days; what follows
+// starts the next working day. Dates by another program (NumPy busday_offset).
 describe("forecast(chains across holidays), first and last day counted", () => {
   it.each([
     [
@@ -97,8 +97,9 @@ describe("forecast(chains across holidays), first and last day counted", () => {
   });
 });
 
-// Easter Mondays 2013 and 2014 by the table above; Gregorian Easter by the Meeus/Jones/Butcher method, recalled. It
-// checks the holidays this file relies on, not the product, which has no movable feasts of its own.
+// Easter Mondays 2013 and 2014 by the table above; Gregorian Easter by the Meeus/Jones/Butcher method,
+// recalled. It checks the holidays this file relies on, not the product, which has no movable feasts of its
+// own.
 describe("holidays of the table", () => {
   it.each([2013, 2014])("hold Good Friday and Easter Monday of %s", (year) => {
     const a = year % 19;

@@ -1,7 +1,8 @@
 /**
- * US GAO, Cost Estimating and Assessment Guide, GAO-20-195G (2020), ch. 12, table 12, UAV air vehicle: ranges and
- * point estimate read; P50 of 2.611 billion dollars for 32 vehicles and about 0.024 that correlation adds at P80
- * read in a digest. Answers exact (rational arithmetic) or from 4,000,000 draws; tolerances four standard errors.
+ * US GAO, Cost Estimating and Assessment Guide, GAO-20-195G (2020), ch. 12, table 12, UAV air vehicle: ranges
+ * and point estimate read; P50 of 2.611 billion dollars for 32 vehicles and about 0.024 that correlation adds
+ * at P80 read in a digest. Answers exact (rational arithmetic) or from 4,000,000 draws; tolerances four
+ * standard errors.
  */
 import { describe, expect, it } from "vitest";
 import { airVehicle } from "../../../packages/core/src/models/index.ts";
@@ -40,12 +41,14 @@ describe("forecast(air vehicle), elements independent", () => {
     expectWithin((at80.contingency.money * 32) / 1e6, 0.299339, (334.84 * 32) / 1e6);
   });
 
-  // GAO-20-195G ch. 12: percentiles do not add. The parts' own P80 add to 1,908 thousand more than that of the whole.
+  // GAO-20-195G ch. 12: percentiles do not add. The parts' own P80 add to 1,908 thousand more than that of
+  // the whole.
   it("has a P80 below the sum of the elements' own P80", () => {
     const alone = Object.entries(exact.p80Alone).map(([id, value]) => {
       const own = costAt(forecastOf(airVehicle({ only: id }).document), 0.8);
-      // One estimate alone is stratified in blocks of 1,024 draws: its P80 is off by 0.0035 of probability at most,
-      // the last, partial block included; a hundredth of the P10-P90 distance is more than that in every element.
+      // One estimate alone is stratified in blocks of 1,024 draws: its P80 is off by 0.0035 of probability at
+      // most, the last, partial block included; a hundredth of the P10-P90 distance is more than that in
+      // every element.
       expectWithin(own, value, 0.01 * (exact.swing[id] ?? Number.NaN));
       return own;
     });
@@ -53,8 +56,9 @@ describe("forecast(air vehicle), elements independent", () => {
     expectWithin(excess, 1908.430949, 334.84 + 157);
   });
 
-  // In a sum, holding one element at its P10 or its P90 shifts one and the same remainder, so the bar of the tornado
-  // is as long as the element's own P10-P90 distance, whatever the percentile. Limit: the engine's P10 and P90.
+  // In a sum, holding one element at its P10 or its P90 shifts one and the same remainder, so the bar of the
+  // tornado is as long as the element's own P10-P90 distance, whatever the percentile. Limit: the engine's
+  // P10 and P90.
   it("shows each element's own swing in the tornado, largest first", () => {
     const { tornado = [] } = forecastOf(document, { tornado: true });
     expect(tornado.map((bar) => bar.id)).toEqual([
@@ -74,7 +78,8 @@ describe("forecast(air vehicle), elements independent", () => {
 });
 
 // Book, Why Correlation Matters in Cost Estimating (1999), recalled: Var = sum s^2 + r ((sum s)^2 - sum s^2).
-// Scores are correlated, the triangulars slightly less: 3 % on the spread; P10 to P90 within 0.012 billion for 32.
+// Scores are correlated, the triangulars slightly less: 3 % on the spread; P10 to P90 within 0.012 billion
+// for 32.
 describe("forecast(air vehicle), every pair correlated", () => {
   it.each([
     [0, 4599.605810405],

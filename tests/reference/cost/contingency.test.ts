@@ -41,8 +41,9 @@ describe("forecast(a cost whose curve is GAO's)", () => {
   });
 });
 
-// NASA Cost Estimating Handbook 4.0 (2015), appendix J (digest read): time-dependent and time-independent cost;
-// durations of Hulett (2001). Exact quantiles; simulated within 0.6 %, four standard errors of the widest.
+// NASA Cost Estimating Handbook 4.0 (2015), appendix J (digest read): time-dependent and time-independent
+// cost; durations of Hulett (2001). Exact quantiles; simulated within 0.6 %, four standard errors of the
+// widest.
 describe("forecast(design, build, test with a standing team)", () => {
   const { document, known } = timeDependentCost();
   const result = forecastOf(document);

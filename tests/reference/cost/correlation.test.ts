@@ -5,9 +5,9 @@ import { expectWithin } from "../integrated/tolerances.ts";
 
 const every = { format: 1, start: "2027-03-01", calendar: "every-day" };
 
-// Book (1999), recalled: n equal elements, correlation r; overlooking it understates the spread of the total by
-// 1 - 1 / sqrt(1 + (n - 1) r). Normal costs, so scores and costs have the same correlation. Tolerance: two spreads,
-// each with a standard error of 0.7 %, four of them.
+// Book (1999), recalled: n equal elements, correlation r; overlooking it understates the spread of the total
+// by 1 - 1 / sqrt(1 + (n - 1) r). Normal costs, so scores and costs have the same correlation. Tolerance: two
+// spreads, each with a standard error of 0.7 %, four of them.
 describe("forecast(n equal elements), spread understated when correlation is left out", () => {
   it.each([
     [5, 0.1, 0.1548457453],
@@ -31,10 +31,10 @@ describe("forecast(n equal elements), spread understated when correlation is lef
   });
 });
 
-// Iman & Conover (1982), Communications in Statistics B11(3), 311-334, recalled: the three marginals and the target
-// rank correlations of the case. A plan states the correlation of the normal scores, 2 sin(pi r_s / 6) for a rank
-// correlation r_s (bivariate normal: r_s = (6 / pi) asin(r / 2)). Tolerance at n = 10,000: four standard errors
-// (1 - r^2) / 100 at most, 0.04.
+// Iman & Conover (1982), Communications in Statistics B11(3), 311-334, recalled: the three marginals and the
+// target rank correlations of the case. A plan states the correlation of the normal scores, 2 sin(pi r_s / 6)
+// for a rank correlation r_s (bivariate normal: r_s = (6 / pi) asin(r / 2)). Tolerance at n = 10,000: four
+// standard errors (1 - r^2) / 100 at most, 0.04.
 describe("simulate(three correlated estimates of different shapes)", () => {
   const target = [
     ["a", "b", 0.6],
@@ -75,8 +75,8 @@ describe("simulate(three correlated estimates of different shapes)", () => {
     expectWithin(spearman(unrelated[index[x]], unrelated[index[y]]), 0, 0.04);
   });
 
-  // Correlated scores are sums of stratified ones, so the strata of a marginal are not kept, its distribution is.
-  // Kolmogorov-Smirnov at n = 10,000: a distance above 2.225 / 100 has a chance of 1 in 10,000.
+  // Correlated scores are sums of stratified ones, so the strata of a marginal are not kept, its distribution
+  // is. Kolmogorov-Smirnov at n = 10,000: a distance above 2.225 / 100 has a chance of 1 in 10,000.
   it("leaves the marginals their distribution: c stays uniform", () => {
     const sorted = [...(related[index.c] ?? [])].sort((p, q) => p - q);
     const n = sorted.length;

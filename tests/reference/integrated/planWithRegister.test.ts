@@ -1,7 +1,7 @@
 /**
- * The whole chain in one: uncertain tasks, risks that add days and money, money that runs with time, a date and a
- * sum asked for, then one response taken in. Own data; all 128 combinations enumerated by another program. Limits:
- * four standard errors at 10,000 iterations (probabilities at most 0.02).
+ * The whole chain in one: uncertain tasks, risks that add days and money, money that runs with time, a date
+ * and a sum asked for, then one response taken in. Own data; all 128 combinations enumerated by another
+ * program. Limits: four standard errors at 10,000 iterations (probabilities at most 0.02).
  */
 import { describe, expect, it } from "vitest";
 import { applyScenario, compile, type Forecast, simulate } from "../../../packages/core/src/index.ts";
@@ -52,7 +52,8 @@ describe.each(states)("forecast(plan with register), %s", (name, result, state) 
 
 describe("forecast(plan with register), before and after the response", () => {
   it("moves mean, P80 and the joint chance by what the enumeration says", () => {
-    // Common draws: the difference of two runs errs less than either; deviation of a single difference below 0.8 days.
+    // Common draws: the difference of two runs errs less than either; deviation of a single difference below
+    // 0.8 days.
     expectMean(after.finish.mean - before.finish.mean, -0.33, 0.8);
     expect(finishAt(after, 0.8) - finishAt(before, 0.8)).toBe(-1);
     expectWithin((after.chance.both ?? 0) - (before.chance.both ?? 0), 0.13072, 0.02);

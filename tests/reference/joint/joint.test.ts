@@ -5,10 +5,11 @@ import { expectShare } from "../integrated/tolerances.ts";
 
 const every = { format: 1, start: "2027-03-01", calendar: "every-day" };
 
-// NASA Cost Estimating Handbook 4.0, appendix J (digest read): a joint confidence level is the share of iterations
-// that keep both targets. Bivariate normal; values by another program (SciPy), limit four standard errors.
-// NASA Schedule Management Handbook (2024) sec. 6.3, digest read: a joint 70 % asks for about the 78th to 84th
-// percentile of each. The duration is long (5,000 days, deviation 1,000) so that whole days do not matter.
+// NASA Cost Estimating Handbook 4.0, appendix J (digest read): a joint confidence level is the share of
+// iterations that keep both targets. Bivariate normal; values by another program (SciPy), limit four standard
+// errors. NASA Schedule Management Handbook (2024) sec. 6.3, digest read: a joint 70 % asks for about the
+// 78th to 84th percentile of each. The duration is long (5,000 days, deviation 1,000) so that whole days do
+// not matter.
 describe("forecast(one task, normal duration and cost)", () => {
   const document = (correlation: number) => ({
     ...every,
@@ -56,8 +57,8 @@ describe("forecast(one task, normal duration and cost)", () => {
   });
 });
 
-// The same handbook's scatter plot: points in the lower left quadrant over all points, a target met exactly counts.
-// Own points, counted by hand: 10 futures of equal chance, as ten risks of which exactly one occurs.
+// The same handbook's scatter plot: points in the lower left quadrant over all points, a target met exactly
+// counts. Own points, counted by hand: 10 futures of equal chance, as ten risks of which exactly one occurs.
 describe("forecast(ten equally likely futures)", () => {
   const points = [
     [10, 100],

@@ -1,6 +1,7 @@
 /**
- * Own data; all 32 combinations enumerated by another program, in the spirit of Van Slyke (1963) and MacCrimmon &
- * Ryavec (1964). Criticality index with ties critical on every path: Vanhoucke, Measuring Time (2010), read in part.
+ * Own data; all 32 combinations enumerated by another program, in the spirit of Van Slyke (1963) and
+ * MacCrimmon & Ryavec (1964). Criticality index with ties critical on every path: Vanhoucke, Measuring Time
+ * (2010), read in part.
  */
 import { describe, expect, it } from "vitest";
 import { discreteFive } from "../../../packages/core/src/models/index.ts";
@@ -39,7 +40,8 @@ describe.each(["latin-hypercube", "plain"] as const)("forecast(five tasks, 32 fu
 });
 
 describe("forecast(five tasks at their mean durations)", () => {
-  // 9.3 against a mean finish of 9.96: where paths merge, the mean of the finish is later than the finish of the means.
+  // 9.3 against a mean finish of 9.96: where paths merge, the mean of the finish is later than the finish of
+  // the means.
   it("finishes on 9.3, earlier than the mean finish", () => {
     const tasks = (document.tasks as { id: string }[]).map((task) => ({
       ...task,

@@ -5,8 +5,8 @@ import { designBuildTest, parallelNormals, twoNormals } from "../../../packages/
 import { dateAfter, finishAt, forecastOf } from "../integrated/runPlan.ts";
 import { expectMean, expectSd, expectShare, expectWithin } from "../integrated/tolerances.ts";
 
-// GAO-16-89G, best practice 8, discussion of figure 36 (digest read): two paths of 60 % each keep the date together
-// in about 36 %, a third takes it to about 22 %. Exact for independent paths: 0.6^n.
+// GAO-16-89G, best practice 8, discussion of figure 36 (digest read): two paths of 60 % each keep the date
+// together in about 36 %, a third takes it to about 22 %. Exact for independent paths: 0.6^n.
 describe("forecast(converging paths of 60 % each)", () => {
   it.each([
     [2, 0.36],
@@ -35,8 +35,9 @@ describe("forecast(converging paths of 60 % each)", () => {
   });
 });
 
-// Clark (1961), Operations Research 9(2), 145-162: formulas recalled; the literals by formula and by quadrature in
-// another program. The two cases around mean 0 stand 100 days later, where no duration is cut at zero.
+// Clark (1961), Operations Research 9(2), 145-162: formulas recalled; the literals by formula and by
+// quadrature in another program. The two cases around mean 0 stand 100 days later, where no duration is cut
+// at zero.
 describe("forecast(two normal paths)", () => {
   const cases = [
     [[100, 100], [1, 1], 0, 100.5641895835, 0.8256452712, 0.5],
@@ -61,9 +62,9 @@ describe("forecast(two normal paths)", () => {
   );
 });
 
-// Expected values of normal order statistics, Tippett (1925), Teichroew (1956), recalled; recomputed by integration.
-// Percentile limits: four standard errors from the density of the greatest, sqrt(p(1 - p) / n) / f(x) with
-// f(x) = n F(x)^(n - 1) phi(x); half a day, 0.05 deviations, covers all six (largest 0.049).
+// Expected values of normal order statistics, Tippett (1925), Teichroew (1956), recalled; recomputed by
+// integration. Percentile limits: four standard errors from the density of the greatest, sqrt(p(1 - p) / n) /
+// f(x) with f(x) = n F(x)^(n - 1) phi(x); half a day, 0.05 deviations, covers all six (largest 0.049).
 describe("forecast(n equal normal paths)", () => {
   it.each([2, 3, 4] as const)("n = %s", (n) => {
     const { document, known } = parallelNormals(n);

@@ -1,6 +1,6 @@
 /**
- * Early dates, finish and criticality of published networks, through the whole engine: document, plan, forecast.
- * Sources stand in each model and are repeated here. Arithmetic only, so the tolerance is 1e-9.
+ * Early dates, finish and criticality of published networks, through the whole engine: document, plan,
+ * forecast. Sources stand in each model and are repeated here. Arithmetic only, so the tolerance is 1e-9.
  */
 import { describe, expect, it } from "vitest";
 import {
@@ -69,8 +69,8 @@ describe.each(networks)("forecast(%s)", (_, [document, known]) => {
     ).toEqual([...known.critical].sort());
   });
 
-  // Total float is not reported; it is what a task can wait without moving the finish. A risk that has occurred
-  // makes it wait that long, and half a day more.
+  // Total float is not reported; it is what a task can wait without moving the finish. A risk that has
+  // occurred makes it wait that long, and half a day more.
   it.each(Object.entries(known.tasks))("%s can wait its total float and no more", (id, [, , float]) => {
     const waiting = (days: number) => ({
       ...document,

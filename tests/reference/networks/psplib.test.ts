@@ -1,6 +1,6 @@
 /**
- * Kolisch & Sprecher (1997), PSPLIB, EJOR 96, 205-216: generated networks of 30 to 120 jobs, each with its published
- * length with resources ignored ("MPM-Time"). Whole numbers, so the lengths have to be equal.
+ * Kolisch & Sprecher (1997), PSPLIB, EJOR 96, 205-216: generated networks of 30 to 120 jobs, each with its
+ * published length with resources ignored ("MPM-Time"). Whole numbers, so the lengths have to be equal.
  */
 import { describe, expect, it } from "vitest";
 import { forecastOf } from "../integrated/runPlan.ts";

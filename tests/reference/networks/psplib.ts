@@ -16,10 +16,11 @@ export interface Instance {
 }
 
 /**
- * Folder with instances of PSPLIB (Kolisch & Sprecher 1997), named by LEEWAY_PSPLIB; undefined where there is none.
- * The data set is not part of this project. Read are its own `.sm` files and JSON files of these two forms:
- * `{ inputs: { durations: { job: d }, predecessors: { job: [job] } }, expected: { published_MPM_time } }` and
- * `{ inputs: { instances: { name: { durations: [d], successors: { job: [job] }, published_MPM_time } } } }`.
+ * Folder with instances of PSPLIB (Kolisch & Sprecher 1997), named by LEEWAY_PSPLIB; undefined where there is
+ * none. The data set is not part of this project. Read are its own `.sm` files and JSON files of these two
+ * forms: `{ inputs: { durations: { job: d }, predecessors: { job: [job] } }, expected: { published_MPM_time }
+ * }` and `{ inputs: { instances: { name: { durations: [d], successors: { job: [job] }, published_MPM_time } }
+ * } }`.
  */
 export const folder = existing(process.env.LEEWAY_PSPLIB);
 

@@ -1,8 +1,10 @@
 /**
- * Finish percentiles, chances and criticality of four published networks under uncertainty, beta-PERT and triangular.
+ * Finish percentiles, chances and criticality of four published networks under uncertainty, beta-PERT and
+ * triangular.
  *
  * Data: the sources named in the models. Expected values: an independent program (another language, another
- * generator), 6,000,000 iterations. Tolerances: four standard errors at 10,000 plain iterations; criticality 0.02.
+ * generator), 6,000,000 iterations. Tolerances: four standard errors at 10,000 plain iterations; criticality
+ * 0.02.
  */
 import { describe, expect, it } from "vitest";
 import {

@@ -30,8 +30,8 @@ const startsOf = (document: PlanData) =>
     forecastOf(document, { iterations: 1 }).tasks.map((task) => [task.id, task.asWritten.start]),
   );
 
-// Hartmann (1998), Naval Research Logistics 45, 733-750: six activities, one resource of four units, activity list
-// (2, 4, 1, 6, 3, 5), 13 periods; recalled, all 20 lists recomputed here.
+// Hartmann (1998), Naval Research Logistics 45, 733-750: six activities, one resource of four units, activity
+// list (2, 4, 1, 6, 3, 5), 13 periods; recalled, all 20 lists recomputed here.
 describe("forecast(six tasks on a crew of four)", () => {
   const { document, known } = crewOfFour();
   const tasks = crewTasks(document);
@@ -67,8 +67,8 @@ describe("forecast(six tasks on a crew of four)", () => {
   });
 });
 
-// Graham (1969), SIAM Journal on Applied Mathematics 17(2), 416-429: nine tasks, three processors, 12; every task one
-// shorter, 13; recalled.
+// Graham (1969), SIAM Journal on Applied Mathematics 17(2), 416-429: nine tasks, three processors, 12; every
+// task one shorter, 13; recalled.
 describe("Graham's nine tasks on a team of three", () => {
   const list = ["t1", "t2", "t3", "t4", "t5", "t6", "t7", "t8", "t9"];
 

@@ -1,6 +1,7 @@
 /**
- * Kolisch & Sprecher (1997), PSPLIB, EJOR 96, 205-216: what holds for every schedule of every instance. The library's
- * own files bring their requests; where a file has only the network, jobs ask for one to four of a crew of six.
+ * Kolisch & Sprecher (1997), PSPLIB, EJOR 96, 205-216: what holds for every schedule of every instance. The
+ * library's own files bring their requests; where a file has only the network, jobs ask for one to four of a
+ * crew of six.
  */
 import { describe, expect, it } from "vitest";
 import { forecastOf } from "../integrated/runPlan.ts";
@@ -71,8 +72,8 @@ describe.runIf(folder !== undefined)(
         if (name === "j301_1.sm") expect(length).toBeGreaterThanOrEqual(43);
       });
 
-      // Placing one by one makes active schedules: no job can start earlier with all others where they are (Kolisch
-      // 1996, EJOR 90, 320-333; recalled). Whole days, so a day at a time is enough.
+      // Placing one by one makes active schedules: no job can start earlier with all others where they are
+      // (Kolisch 1996, EJOR 90, 320-333; recalled). Whole days, so a day at a time is enough.
       it("leaves no job that could start earlier", () => {
         const early = jobs.filter((job) => {
           const ready = Math.max(0, ...job.before.map((other) => jobs[other]?.finish ?? 0));

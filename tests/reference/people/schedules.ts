@@ -1,6 +1,6 @@
 /**
- * Three slow schedulers in whole days, to judge the engine by; written from the papers' descriptions, sharing nothing
- * with it. One resource: every task asks for a share of one crew.
+ * Three slow schedulers in whole days, to judge the engine by; written from the papers' descriptions, sharing
+ * nothing with it. One resource: every task asks for a share of one crew.
  */
 export interface CrewTask {
   id: string;
@@ -33,7 +33,8 @@ export function oneByOne(
 }
 
 /**
- * Graham's scheduler (1966, 1969): day by day, whoever is free takes the first task of the list that is ready.
+ * Graham's scheduler (1966, 1969): day by day, whoever is free takes the first task of the list that is
+ * ready.
  */
 export function takingTurns(
   tasks: readonly CrewTask[],

@@ -6,8 +6,9 @@ import { expectMean, expectSd, expectShare, expectWithin } from "../integrated/t
 
 const every = { format: 1, start: "2027-03-01", calendar: "every-day" };
 
-// Hulett, Practical Schedule Risk Analysis (2009), risk drivers: one common risk 100 %, plus one own risk each about
-// 48 %, recalled; exact 0.473046 from closed-form moments. Limit 0.03, four standard errors of a correlation near 0.5.
+// Hulett, Practical Schedule Risk Analysis (2009), risk drivers: one common risk 100 %, plus one own risk
+// each about 48 %, recalled; exact 0.473046 from closed-form moments. Limit 0.03, four standard errors of a
+// correlation near 0.5.
 describe("simulate(two tasks with a shared cause)", () => {
   it.each([
     [false, 1, 1e-9],
@@ -34,8 +35,8 @@ function pearson(x: Float64Array | undefined, y: Float64Array | undefined): numb
   return xy / Math.sqrt(xx * yy);
 }
 
-// HM Treasury Green Book, annex A5, A5.14, box 22, read: 45, 50 or 55 million with chances 0.1, 0.6, 0.3 expects one
-// million more than the most likely estimate.
+// HM Treasury Green Book, annex A5, A5.14, box 22, read: 45, 50 or 55 million with chances 0.1, 0.6, 0.3
+// expects one million more than the most likely estimate.
 describe("forecast(a facility of 45, 50 or 55 million)", () => {
   it("expects 51, one above the estimate of 50, which is enough in 70 %", () => {
     const result = forecastOf({
@@ -63,8 +64,9 @@ describe("forecast(a facility of 45, 50 or 55 million)", () => {
   });
 });
 
-// PMI, PMBOK Guide, 6th ed., fig. 11-15, read on a course handout: build expects 36, upgrade 46. Takings are negative
-// costs of two risks that exclude each other, so the expected total is the expected value with its sign turned.
+// PMI, PMBOK Guide, 6th ed., fig. 11-15, read on a course handout: build expects 36, upgrade 46. Takings are
+// negative costs of two risks that exclude each other, so the expected total is the expected value with its
+// sign turned.
 describe("forecast(build a new plant or upgrade)", () => {
   const option = (cost: number, strong: number, weak: number) => ({
     ...every,

@@ -9,8 +9,9 @@ import {
 import { costAt, finishAt, forecastOf, trialsOf } from "../integrated/runPlan.ts";
 import { expectMean, expectSd, expectShare, expectWithin } from "../integrated/tolerances.ts";
 
-// Own data, 16 states enumerated by another program; remove one risk and run again: GAO-16-89G, best practice 8, read.
-// The levels tested lie further from a step of the distribution than four standard errors (P90 does not: left out).
+// Own data, 16 states enumerated by another program; remove one risk and run again: GAO-16-89G, best practice
+// 8, read. The levels tested lie further from a step of the distribution than four standard errors (P90 and
+// P95 do not: left out).
 describe("forecast(four fixed-size risks)", () => {
   const { document, known } = registerOfFour();
   const result = forecastOf(document, { tornado: true });
@@ -50,7 +51,8 @@ describe("forecast(four fixed-size risks)", () => {
   });
 });
 
-// Own data, closed form; likelihood times impact: NASA Schedule Management Handbook (2024) sec. 6.3, digest read.
+// Own data, closed form; likelihood times impact: NASA Schedule Management Handbook (2024) sec. 6.3, digest
+// read.
 describe("forecast(one risk)", () => {
   const { document, known } = oneRisk();
   const result = forecastOf(document);
@@ -68,8 +70,8 @@ describe("forecast(one risk)", () => {
   });
 });
 
-// US GAO, GAO-20-195G ch. 12, table 13, read; answers by enumeration and quadrature. Limits as the case states them:
-// mean 0.4 %, percentiles 1 %.
+// US GAO, GAO-20-195G ch. 12, table 13, read; answers by enumeration and quadrature. Limits as the case
+// states them: mean 0.4 %, percentiles 1 %.
 describe("forecast(two risks that multiply one element)", () => {
   const { document, known } = twoDrivers();
   const result = forecastOf(document);
@@ -109,8 +111,8 @@ describe("forecast(merging chains with three risks)", () => {
     const alone = forecastOf(document, { confidence: 0.79, without: ids.filter((other) => other !== id) });
     const added = known.addOne[id];
     expectWithin(alone.finish.mean - known.none, added?.mean ?? Number.NaN, limit);
-    // Read at P79, the same in the enumeration: alone, the third risk leaves day 20 a chance of 0.8 to the digit, and
-    // whether 8,000 of 10,000 iterations keep it is a matter of luck.
+    // Read at P79, the same in the enumeration: alone, the third risk leaves day 20 a chance of 0.8 to the
+    // digit, and whether 8,000 of 10,000 iterations keep it is a matter of luck.
     expect(finishAt(alone, 0.79) - known.none).toBe(added?.p80);
   });
 

@@ -14,8 +14,9 @@ function coverage(n: number, p: number, i: number, j: number): number {
   return sum;
 }
 
-// Table A.7, Confidence Intervals for the Population Median, of a statistics textbook, read; theory: Conover (1999),
-// Practical Nonparametric Statistics, 3rd ed., sec. 3.2. It vouches for `coverage`, which then judges our ranks.
+// Table A.7, Confidence Intervals for the Population Median, of a statistics textbook, read; theory: Conover
+// (1999), Practical Nonparametric Statistics, 3rd ed., sec. 3.2. It vouches for `coverage`, which then judges
+// our ranks.
 describe("coverage(n, 0.5, i, j)", () => {
   it.each([
     [5, 1, 5, 93.8],
@@ -67,8 +68,9 @@ describe("limitRanks(p, n)", () => {
   });
 });
 
-// Hyndman & Fan (1996), The American Statistician 50(4), 361-365, recalled: type 1, the inverse of the empirical
-// distribution. The interpolating type 7, which many programs use, answers 11.5, 32, 40.2 and 41.9 here.
+// Hyndman & Fan (1996), The American Statistician 50(4), 361-365, recalled: type 1, the inverse of the
+// empirical distribution. The interpolating type 7, which many programs use, answers 11.5, 32, 40.2 and 41.9
+// here.
 describe("rankOf(p, n)", () => {
   const sorted = [7, 12, 15, 22, 28, 36, 39, 40, 41, 50];
   it.each([
@@ -81,9 +83,9 @@ describe("rankOf(p, n)", () => {
   });
 });
 
-// Standard results: the mean of n plain draws errs by sd / sqrt(n), a share by sqrt(p(1 - p) / n). Here measured over
-// 400 seeds on a normal duration with a deviation of 12 days: se 0.379473 at n = 1,000. The spread of 400 means has a
-// relative standard error of 1 / sqrt(800), so 14 % is four of them.
+// Standard results: the mean of n plain draws errs by sd / sqrt(n), a share by sqrt(p(1 - p) / n). Here
+// measured over 400 seeds on a normal duration with a deviation of 12 days: se 0.379473 at n = 1,000. The
+// spread of 400 means has a relative standard error of 1 / sqrt(800), so 14 % is four of them.
 describe("forecast(one normal task), 400 seeds of 1,000 plain iterations", () => {
   const z = { p80: 0.8416212335729143, p90: 1.2815515655446004 };
   const document = {

@@ -84,8 +84,9 @@ const simulated: Record<string, NonNullable<AirVehicleAnswer["simulated"]>> = {
 };
 
 /**
- * The cost of one air vehicle in thousands of dollars: seven elements with triangular costs, every pair of them
- * correlated alike. `only` keeps one element. No time is involved: each element is a milestone with a cost.
+ * The cost of one air vehicle in thousands of dollars: seven elements with triangular costs, every pair of
+ * them correlated alike. `only` keeps one element. No time is involved: each element is a milestone with a
+ * cost.
  *
  * With a common correlation r the variance is sum s^2 + r ((sum s)^2 - sum s^2) and the mean does not move.
  */

@@ -99,10 +99,11 @@ const known: ThreePointAnswer = {
 };
 
 /**
- * Fourteen tasks of a building job, in weeks (here days): one chain to the rough wall, then outside and inside work.
+ * Fourteen tasks of a building job, in weeks (here days): one chain to the rough wall, then outside and
+ * inside work.
  *
- * The textbook's normal approximation gives a chance of 0.841 of 47 weeks; drawn from beta-PERT it is 0.817, from
- * triangular 0.594: the shape of the estimates matters more than the merging paths.
+ * The textbook's normal approximation gives a chance of 0.841 of 47 weeks; drawn from beta-PERT it is 0.817,
+ * from triangular 0.594: the shape of the estimates matters more than the merging paths.
  */
 export function constructionFourteen(durations: ThreePointDurations = "pert"): TestModel<ThreePointAnswer> {
   return threePointModel(

@@ -13,9 +13,9 @@ export interface CrewOfFourAnswer {
 }
 
 /**
- * Six tasks that share a crew of four, each asking for two, three or all of them. Placed one by one in the published
- * order they take 13 days, the shortest possible; without `published` the plan format's own order (longest tail
- * first) takes 16, which shows that no fixed rule is best.
+ * Six tasks that share a crew of four, each asking for two, three or all of them. Placed one by one in the
+ * published order they take 13 days, the shortest possible; without `published` the plan format's own order
+ * (longest tail first) takes 16, which shows that no fixed rule is best.
  */
 export function crewOfFour(published = true): TestModel<CrewOfFourAnswer> {
   const order = ["b", "d", "a", "f", "c", "e"];

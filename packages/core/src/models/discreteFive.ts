@@ -24,8 +24,8 @@ const either = (a: number, chance: number, b: number): Json => ({
 });
 
 /**
- * Five tasks with two possible durations each, so that all 32 futures can be written down: A and B first, C after
- * A, D after both, E last. `keys` are added to the document (people, register, money).
+ * Five tasks with two possible durations each, so that all 32 futures can be written down: A and B first, C
+ * after A, D after both, E last. `keys` are added to the document (people, register, money).
  */
 export function discreteFive(keys: PlanData = {}): TestModel<DiscreteFiveAnswer> {
   return {

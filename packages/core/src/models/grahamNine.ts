@@ -11,9 +11,9 @@ export interface GrahamNineAnswer {
 /**
  * Graham's nine tasks on a team of three, in the order of his list; `shorter` takes one day off every task.
  *
- * Under his scheduler, which gives whoever is free the first task that is ready, the shorter tasks end later: 13
- * against 12. Placed one by one they do not (13 against 17), in this or any other order; `timingAnomaly` is an
- * instance on which they do.
+ * Under his scheduler, which gives whoever is free the first task that is ready, the shorter tasks end later:
+ * 13 against 12. Placed one by one they do not (13 against 17), in this or any other order; `timingAnomaly`
+ * is an instance on which they do.
  */
 export function grahamNine(shorter: boolean): TestModel<GrahamNineAnswer> {
   const durations = { t1: 3, t2: 2, t3: 2, t4: 2, t5: 4, t6: 4, t7: 4, t8: 4, t9: 9 };

@@ -11,8 +11,9 @@ export interface MergingRisksAnswer {
 }
 
 /**
- * Two chains of 20 and 19 days that end together, one risk on each and one on both. Taking any one risk out leaves
- * P80 where it is, though all three together move it by five days: contributions found so are no shares.
+ * Two chains of 20 and 19 days that end together, one risk on each and one on both. Taking any one risk out
+ * leaves P80 where it is, though all three together move it by five days: contributions found so are no
+ * shares.
  */
 export function mergingRisks(): TestModel<MergingRisksAnswer> {
   const risk = (id: string, name: string, probability: number, tasks: string[], delay: number) => ({

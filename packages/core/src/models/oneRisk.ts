@@ -8,8 +8,8 @@ export interface OneRiskAnswer {
 }
 
 /**
- * One risk, chance 0.3, triangular cost: half of the futures, and seven tenths, cost nothing, yet the mean is 9.
- * Why an expected value is no contingency: in no future does it pay the bill.
+ * One risk, chance 0.3, triangular cost: half of the futures, and seven tenths, cost nothing, yet the mean is
+ * 9. Why an expected value is no contingency: in no future does it pay the bill.
  */
 export function oneRisk(): TestModel<OneRiskAnswer> {
   return {

@@ -18,8 +18,8 @@ const greatest: Record<2 | 3 | 4, readonly [number, number, number, number]> = {
 };
 
 /**
- * The same normal path n times side by side: a mean of 100 days, a standard deviation of 10, no correlation. The
- * more paths meet, the later the finish, though each alone is as likely as before to keep its date.
+ * The same normal path n times side by side: a mean of 100 days, a standard deviation of 10, no correlation.
+ * The more paths meet, the later the finish, though each alone is as likely as before to keep its date.
  */
 export function parallelNormals(n: 2 | 3 | 4): TestModel<ParallelNormalsAnswer> {
   const [mean, sd, p50, p80] = greatest[n];

@@ -20,8 +20,8 @@ export interface PlanWithRegisterAnswer {
 }
 
 /**
- * The whole chain in one: the five tasks of `discreteFive`, two risks that add days and money, money that runs
- * with time, a date and a sum asked for; then one response taken in. 128 futures, all enumerated.
+ * The whole chain in one: the five tasks of `discreteFive`, two risks that add days and money, money that
+ * runs with time, a date and a sum asked for; then one response taken in. 128 futures, all enumerated.
  *
  * The risks are `late-parts` and `rework`; the response `second-source` is not adopted.
  */

@@ -52,7 +52,8 @@ const known: ThreePointAnswer = {
 };
 
 /**
- * Six tasks in days, symmetric estimates. A worked answer of 39 days that circulates is wrong: C does not precede E.
+ * Six tasks in days, symmetric estimates. A worked answer of 39 days that circulates is wrong: C does not
+ * precede E.
  */
 export function productSix(durations: ThreePointDurations = "pert"): TestModel<ThreePointAnswer> {
   return threePointModel(

@@ -6,8 +6,8 @@ export interface SharedCauseAnswer {
 }
 
 /**
- * Two tasks side by side that a common risk multiplies by one and the same draw; with `own`, each also has a risk
- * of its own. They move together without any coefficient: naming the cause is enough.
+ * Two tasks side by side that a common risk multiplies by one and the same draw; with `own`, each also has a
+ * risk of its own. They move together without any coefficient: naming the cause is enough.
  */
 export function sharedCause(own: boolean): TestModel<SharedCauseAnswer> {
   const risk = (

@@ -82,7 +82,8 @@ const known: ThreePointAnswer = {
 };
 
 /**
- * Nine tasks in three chains that share nothing, so the chance of a date is the product of the three chains' own.
+ * Nine tasks in three chains that share nothing, so the chance of a date is the product of the three chains'
+ * own.
  *
  * With normal chains that is 0.234 for 21 days, where the longest chain alone would promise 0.355.
  */

@@ -11,8 +11,8 @@ export interface TimeDependentCostAnswer {
 }
 
 /**
- * `designBuildTest` with a team that costs 4,000 a day as long as the plan runs, and 250,000 that time does not
- * touch: every percentile of cost is that of the finish, times 4,000, plus 250,000.
+ * `designBuildTest` with a team that costs 4,000 a day as long as the plan runs, and 250,000 that time does
+ * not touch: every percentile of cost is that of the finish, times 4,000, plus 250,000.
  */
 export function timeDependentCost(): TestModel<TimeDependentCostAnswer> {
   const { document } = designBuildTest(1);

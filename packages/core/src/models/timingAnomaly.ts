@@ -13,12 +13,12 @@ export interface TimingAnomalyAnswer {
 /**
  * Five tasks on a team of two that finish two days LATER when every task gets one day SHORTER.
  *
- * Task E, placed last, needs six days and fits exactly beside A and B, which take six days and leave one person
- * idle. When all are a day shorter that gap shrinks to four days while E still needs five, so E no longer fits and
- * has to wait until C and D have released the team: 14 days instead of 12.
+ * Task E, placed last, needs six days and fits exactly beside A and B, which take six days and leave one
+ * person idle. When all are a day shorter that gap shrinks to four days while E still needs five, so E no
+ * longer fits and has to wait until C and D have released the team: 14 days instead of 12.
  *
- * `durations`: as they stand, each a day shorter, or `either`: the shortening is an opportunity of chance 0.5, so
- * that one forecast holds both futures.
+ * `durations`: as they stand, each a day shorter, or `either`: the shortening is an opportunity of chance
+ * 0.5, so that one forecast holds both futures.
  */
 export function timingAnomaly(
   durations: "standing" | "shorter" | "either" = "standing",

@@ -2,7 +2,8 @@ import { networkDocument } from "./network.ts";
 import type { NetworkAnswer, TestModel } from "./testModel.ts";
 
 /**
- * Fourteen tasks with finish-to-start links only; `trainingLinks` is the same work with some of it overlapping.
+ * Fourteen tasks with finish-to-start links only; `trainingLinks` is the same work with some of it
+ * overlapping.
  */
 export function trainingFourteen(): TestModel<NetworkAnswer> {
   return {

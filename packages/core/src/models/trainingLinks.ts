@@ -2,8 +2,8 @@ import { networkDocument } from "./network.ts";
 import type { NetworkAnswer, TestModel } from "./testModel.ts";
 
 /**
- * The fourteen tasks of `trainingFourteen`, three of them starting with the task before: 38 days instead of 41, and
- * another critical path.
+ * The fourteen tasks of `trainingFourteen`, three of them starting with the task before: 38 days instead of
+ * 41, and another critical path.
  */
 export function trainingLinks(): TestModel<NetworkAnswer> {
   return {

@@ -10,8 +10,8 @@ export interface TwoDriversAnswer {
 }
 
 /**
- * Two risks that multiply the same element: each a factor that is 1 when it does not occur. The element is 196.45
- * days of work at 100 thousand dollars a day, so days and money tell the same story.
+ * Two risks that multiply the same element: each a factor that is 1 when it does not occur. The element is
+ * 196.45 days of work at 100 thousand dollars a day, so days and money tell the same story.
  */
 export function twoDrivers(): TestModel<TwoDriversAnswer> {
   const driver = (id: string, name: string, probability: number, factor: [number, number, number]) => ({

@@ -18,8 +18,8 @@ export interface TwoNormalsAnswer {
 }
 
 /**
- * Two tasks with normal durations side by side, correlated or not: the finish is the greater of the two. Means
- * well above zero, or durations would be cut there.
+ * Two tasks with normal durations side by side, correlated or not: the finish is the greater of the two.
+ * Means well above zero, or durations would be cut there.
  *
  * Clark's formulas, with a^2 = s1^2 + s2^2 - 2 r s1 s2 and d = (m1 - m2) / a:
  * E = m1 Phi(d) + m2 Phi(-d) + a phi(d) and
