@@ -1,4 +1,4 @@
-import { formatDays } from "@leeway/charts";
+import { columnDays } from "@leeway/charts";
 import type { Driver, Forecast, TornadoBar } from "@leeway/core";
 import { hasMoney, meanSum } from "./moneyWords.ts";
 import { bar, type Column, table } from "./page.ts";
@@ -27,7 +27,7 @@ export function driverLines(forecast: Forecast, width: number): string[] {
   const largest = Math.max(...drivers.map(({ days }) => days));
   const rows = drivers.map((driver) => [
     driver.name,
-    formatDays(driver.days, ""),
+    columnDays(driver.days),
     ...(money ? [meanSum(driver.money)] : []),
     bar(driver.days, largest, room),
   ]);
@@ -35,7 +35,7 @@ export function driverLines(forecast: Forecast, width: number): string[] {
 }
 
 function side(days: number): string {
-  return formatDays(days, "", true);
+  return columnDays(days, true);
 }
 
 /** What each item alone does to the committed level, held low and held high. */
