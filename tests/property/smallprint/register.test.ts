@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { complaints, documentOf, moments, occurred, simulated, written } from "./page.ts";
+import { complaints, moments, occurred, simulated, written } from "./page.ts";
 
 // Every title is a sentence of plan format 1, "The register"; expected values by hand. Latin hypercube: 1,024
 // iterations hold one draw in each of 1,024 equal strata, so a probability p comes out in 1024 p of them, give or
