@@ -28,7 +28,11 @@ export interface Rerunner {
  * that follows them by links, and, with limited people, tasks placed later that share a person with those. The
  * rest keeps the moments of the block as it is.
  */
-export function rerunner(model: Model, trials: Trials, planned: Float64Array): Rerunner {
+export function rerunner(
+  model: Model,
+  trials: Pick<Trials, "seed" | "design" | "iterations">,
+  planned: Float64Array,
+): Rerunner {
   const size = Math.min(trials.iterations, blockSize);
   const base = newBlock(model, size);
   const spare = newBlock(model, size);

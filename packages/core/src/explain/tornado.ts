@@ -14,8 +14,22 @@ interface Variant {
   slot?: number;
   entry?: number;
   value: number;
-  finish: Float64Array;
-  cost: Float64Array;
+}
+
+/** What the re-runs share with the simulation they explain; its rows are not needed. */
+export type Draw = Pick<Trials, "seed" | "design" | "iterations">;
+
+/** The committed value that bars are measured from. */
+export interface Committed {
+  confidence: number;
+  workingDays: number;
+  cost: number;
+}
+
+/** Bars of the tornado with their place in the list of items; every `of`-th from `part` on. */
+export interface TornadoPart {
+  part: number;
+  of: number;
 }
 
 /**
@@ -27,13 +41,48 @@ interface Variant {
  */
 export function tornado(
   model: Model,
-  trials: Trials,
+  trials: Draw,
   asWritten: AsWritten,
-  committed: { confidence: number; workingDays: number; cost: number },
+  committed: Committed,
   onProgress?: (done: number, total: number) => void,
 ): TornadoBar[] {
+  const all = { part: 0, of: 1 };
+  return sortedBars(tornadoBars(model, trials, asWritten, committed, all, onProgress));
+}
+
+/** Puts bars, whoever computed them, into the tornado's order and leaves out those that move nothing. */
+export function sortedBars(bars: readonly { at: number; bar: TornadoBar }[]): TornadoBar[] {
+  const reach = (bar: TornadoBar, of: "workingDays" | "money") => Math.abs(bar.high[of] - bar.low[of]);
+  return [...bars]
+    .sort((a, b) => a.at - b.at)
+    .map(({ bar }) => bar)
+    .filter((bar) => reach(bar, "workingDays") > 1e-9 || reach(bar, "money") > 1e-6)
+    .sort(
+      (a, b) =>
+        reach(b, "workingDays") - reach(a, "workingDays") ||
+        reach(b, "money") - reach(a, "money") ||
+        (a.id < b.id ? -1 : 1),
+    );
+}
+
+/**
+ * One part of the tornado's bars, unsorted. A bar does not depend on the others, so parts may be computed apart.
+ *
+ * Cost: one run of the whole model, and two re-runs per item of the part; 16 bytes * n per re-run.
+ */
+export function tornadoBars(
+  model: Model,
+  trials: Draw,
+  asWritten: AsWritten,
+  committed: Committed,
+  { part, of }: TornadoPart,
+  onProgress?: (done: number, total: number) => void,
+): { at: number; bar: TornadoBar }[] {
   const n = trials.iterations;
-  const { bars, variants } = items(model, n);
+  const { bars, variants: all } = items(model);
+  const variants = all
+    .filter(({ bar }) => bar % of === part)
+    .map((held) => ({ ...held, finish: new Float64Array(n), cost: new Float64Array(n) }));
   const rerun = rerunner(model, trials, asWritten.starts);
   for (let first = 0, b = 0; first < n; first += blockSize, b++) {
     rerun.load(b, Math.min(blockSize, n - first));
@@ -54,23 +103,15 @@ export function tornado(
       money: money - committed.cost,
     };
   }
-  const reach = (bar: TornadoBar, of: "workingDays" | "money") => Math.abs(bar.high[of] - bar.low[of]);
-  return bars
-    .filter((bar) => reach(bar, "workingDays") > 1e-9 || reach(bar, "money") > 1e-6)
-    .sort(
-      (a, b) =>
-        reach(b, "workingDays") - reach(a, "workingDays") ||
-        reach(b, "money") - reach(a, "money") ||
-        (a.id < b.id ? -1 : 1),
-    );
+  return bars.flatMap((bar, at) => (at % of === part ? [{ at, bar }] : []));
 }
 
-function items(model: Model, n: number): { bars: TornadoBar[]; variants: Variant[] } {
+function items(model: Model): { bars: TornadoBar[]; variants: Variant[] } {
   const bars: TornadoBar[] = [];
   const variants: Variant[] = [];
   const none = () => ({ workingDays: 0, money: 0 });
   const run = (bar: number, side: "low" | "high", value: number, at: { slot?: number; entry?: number }) =>
-    variants.push({ bar, side, value, ...at, finish: new Float64Array(n), cost: new Float64Array(n) });
+    variants.push({ bar, side, value, ...at });
   const taskIds = new Set(model.tasks.map((task) => task.chanceAddress));
   const names = new Map(model.tasks.map((task) => [task.id, task.name]));
   for (const overhead of model.overheads) names.set(overhead.id, overhead.name);

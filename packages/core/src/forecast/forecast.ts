@@ -72,7 +72,7 @@ export function forecast(plan: Plan, options: ForecastOptions = {}): ForecastRes
 }
 
 /** Whether the limits of the committed finish are further apart, in working days, than asked for. */
-function tooWide(model: Model, result: Forecast, withinDays: number | undefined): boolean {
+export function tooWide(model: Model, result: Forecast, withinDays: number | undefined): boolean {
   if (withinDays === undefined) return false;
   const row = result.finish.percentiles.find((entry) => entry.p === result.committed.confidence);
   if (row === undefined) return false;
