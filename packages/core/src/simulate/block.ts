@@ -1,7 +1,7 @@
+import { blockSize } from "../sampling/streams/blockSize.ts";
 import type { Model } from "./model.ts";
 
-/** Iterations per block: the unit of drawing, of work handed out, and of merging. */
-export const blockSize = 1024;
+export { blockSize };
 
 /**
  * One block of iterations while it is computed: rows of `n` values, one row per slot, task or entry
