@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { tolerance } from "../../../packages/core/src/calendar/tolerance.ts";
 import { bytesOfCalendar } from "../../../packages/core/src/kernel/arena.ts";
 import { calendars } from "./calendars.ts";
 import { both, differing, duration, moment, rng } from "./kernels.ts";
@@ -72,6 +73,39 @@ describe("settle(calendar, lower, duration, ...)", () => {
           expect(a.latest).toBe(b.latest);
           expect(differing(a.start, b.start)).toEqual([]);
           expect(differing(a.finish, b.finish)).toEqual([]);
+        }),
+      );
+    });
+  }
+});
+
+describe("raiseAfter(calendar, out, from, lag)", () => {
+  it("counts working days from a moment as worked out by hand", () => {
+    const week = calendars[1]?.calendar as (typeof calendars)[number]["calendar"];
+    for (const kernel of both(room + bytesOfCalendar(week))) {
+      // Two working days from Monday morning, Thursday noon, Friday evening and Sunday noon; and a bound that is later.
+      const from = rowOf(kernel, Float64Array.of(0, 3.5, 5, 6.5, 0));
+      const out = rowOf(kernel, Float64Array.of(0, 0, 0, 0, 3));
+      kernel.raiseAfter(kernel.arena.calendar(week), out, from, 2, 5);
+      expect([...out]).toEqual([2, 7.5, 9, 9, 3]);
+    }
+  });
+
+  for (const { name, calendar } of calendars) {
+    it(`gives the same bits in WebAssembly and in TypeScript: ${name}`, () => {
+      const kernels = both(4_000_000 + bytesOfCalendar(calendar));
+      fc.assert(
+        fc.property(seedAndLength, fc.constantFrom(20, 120, 500, 40_000, 2e7), ({ seed, n }, most) => {
+          const random = rng(seed);
+          const from = values(() => moment(random, most));
+          const out = values(() => moment(random, most));
+          const lag = Math.max(tolerance * (1 + 2 ** -52), duration(random, most / 5));
+          const [a, b] = kernels.map((kernel) => {
+            const row = rowOf(kernel, out);
+            kernel.raiseAfter(kernel.arena.calendar(calendar), row, rowOf(kernel, from), lag, n);
+            return row;
+          }) as [Float64Array, Float64Array];
+          expect(differing(a, b)).toEqual([]);
         }),
       );
     });

@@ -54,6 +54,24 @@ function same(
 }
 
 describe("impacts", () => {
+  it("are preceded by a scaled copy of the draws", () => {
+    fc.assert(
+      fc.property(seedAndLength, ({ seed, n }) => {
+        const { x, y, base } = rowsOf(seed);
+        const scaled = same(seed, (kernel, rows) => {
+          kernel.scaleTo(rows.y, rows.x, rows.base, n);
+          return [];
+        }).rows.y;
+        expect(
+          differing(
+            scaled,
+            y.map((v, k) => (k < n ? (x[k] as number) * base : v)),
+          ),
+        ).toEqual([]);
+      }),
+    );
+  });
+
   it("change durations where they occur and nowhere else", () => {
     fc.assert(
       fc.property(seedAndLength, ({ seed, n }) => {

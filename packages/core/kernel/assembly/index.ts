@@ -1,7 +1,14 @@
 export { drawLatin, fillLatin, fillPlain } from "./draws";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";
-export { raiseTo, settleEveryDay, settleOnCalendar } from "./place";
+export {
+  raiseAfterEveryDay,
+  raiseAfterOnCalendar,
+  raiseTo,
+  scaleTo,
+  settleEveryDay,
+  settleOnCalendar,
+} from "./place";
 export { selectRanks } from "./select";
 export {
   addCost,

@@ -5,6 +5,8 @@
 
 /** Strata of a Latin hypercube block, 1,024 of 16 bits. */
 export const STRATA: usize = 0;
+/** Eight vectors of masks. */
+export const MASKS: usize = 4096;
 /** Counts by bin, 8,192 of 32 bits. */
 export const BINS: usize = 8192;
 /** The list a bin is gathered into, 8,192 of 8 bits; 0: none. */

@@ -1,10 +1,12 @@
 import { MAGIC } from "./layout";
 
-/** The standard quantile of a uniform in a tail, below 1/32 or from 31/32 on. */
+/** The standard quantile of a uniform in a tail, below 1/32 or from 31/32 on. Which of the two is no branch. */
 export function tail(table: usize, u: f64): f64 {
   const upper = u >= 0.5;
-  const v = (upper ? 1.0 - u : u) * 68719476736.0; // 2^36
-  let entry = upper ? table + 3472 : table; // entry 434: the upper tail
+  const mask = -(<i64>upper);
+  const near = (reinterpret<i64>(1.0 - u) & mask) | (reinterpret<i64>(u) & ~mask);
+  const v = reinterpret<f64>(near) * 68719476736.0; // 2^36
+  let entry = table + (3472 & <usize>mask); // entry 434: the upper tail
   let within = v * 0.0625;
   if (v >= 16.0) {
     const octave = 27 - clz<u32>(<u32>v);
@@ -74,12 +76,36 @@ export function lookUpOutcomes(
 ): i32 {
   let below = 0;
   const end = u + (n << 3);
+  if (count <= 16) {
+    // How many of the others u lies above: as they rise, that is the index. The last is never passed.
+    const table = upTo;
+    const last = upTo + ((<usize>(count - 1)) << 3);
+    const zero = f64x2.splat(cut ? 0 : -Infinity);
+    for (; u < end; u += 16) {
+      const p = v128.load(u);
+      let at = i64x2.splat(0);
+      for (let k = table; k < last; k += 8) at = i64x2.sub(at, f64x2.gt(p, v128.load64_splat(k)));
+      const one = v128.load64_zero(values + ((<usize>i64x2.extract_lane(at, 0)) << 3));
+      let value = v128.load64_lane(values + ((<usize>i64x2.extract_lane(at, 1)) << 3), one, 1);
+      const negative = f64x2.lt(value, zero);
+      value = v128.andnot(value, negative);
+      if (u + 8 < end) {
+        v128.store(out, value);
+        below += popcnt(i64x2.bitmask(negative));
+      } else {
+        v128.store64_lane(out, value, 0);
+        below += i64x2.bitmask(negative) & 1;
+      }
+      out += 16;
+    }
+    return below;
+  }
   for (; u < end; u += 8) {
     const p = load<f64>(u);
     let at: usize = 0;
     for (let left = count; left > 1; ) {
       const half = left >> 1;
-      if (p > load<f64>(upTo + ((at + half - 1) << 3))) at += half;
+      at += half * <usize>(p > load<f64>(upTo + ((at + half - 1) << 3)));
       left -= half;
     }
     let value = load<f64>(values + (at << 3));

@@ -1,5 +1,5 @@
-import { TOLERANCE } from "./layout";
-import { dayOf, read } from "./time";
+import { MAGIC, MASKS, TOLERANCE } from "./layout";
+import { dayOf, entry } from "./time";
 
 /** 16 bytes of 0 or 1 from the 16 low bits. */
 function spread(bits: u32): v128 {
@@ -14,41 +14,50 @@ function bitsWithin(k: usize, n: usize): u32 {
   return n - k >= 16 ? 0xffff : (1 << (<u32>(n - k))) - 1;
 }
 
-/**
- * Which of up to 16 finishes reach their moment: f >= s, or the next work after f does; one bit each. `nth` 0:
- * every day works. `gap`: no two days of work lie further apart; `end`: past it no work follows.
- */
-function reaching(cum: usize, nth: usize, gap: f64, end: f64, f: usize, s: usize, bits: u32): u32 {
-  let reached: u32 = 0;
-  for (let p: u32 = 0; p < 16 && bits >> p !== 0; p += 2) {
-    const finish = v128.load(f);
-    const moment = f64x2.sub(v128.load(s), f64x2.splat(TOLERANCE));
-    let lanes = i64x2.bitmask(f64x2.ge(finish, moment));
-    if (nth !== 0 && lanes !== 3) {
-      const far = f64x2.lt(finish, f64x2.pmin(f64x2.splat(end), f64x2.sub(moment, f64x2.splat(gap))));
-      // Of what lies behind the row nothing counts, but its bits may be anything: nothing looks it up.
-      const open = (bits >> p) & 3 & ~lanes & ~i64x2.bitmask(far);
-      if (open !== 0) lanes |= pausing(cum, nth, finish, moment);
-    }
-    reached |= lanes << p;
-    f += 16;
-    s += 16;
-  }
-  return reached & bits;
+/** Sixteen masks of 64 bits at MASKS as bytes, all bits or none. */
+function packed(): v128 {
+  const a = v128.shuffle<i32>(v128.load(MASKS), v128.load(MASKS, 16), 0, 2, 4, 6);
+  const b = v128.shuffle<i32>(v128.load(MASKS, 32), v128.load(MASKS, 48), 0, 2, 4, 6);
+  const c = v128.shuffle<i32>(v128.load(MASKS, 64), v128.load(MASKS, 80), 0, 2, 4, 6);
+  const d = v128.shuffle<i32>(v128.load(MASKS, 96), v128.load(MASKS, 112), 0, 2, 4, 6);
+  return i8x16.narrow_i16x8_s(i16x8.narrow_i32x4_s(a, b), i16x8.narrow_i32x4_s(c, d));
 }
 
-/** Of two finishes, those on a day off whose next work begins at the moment or later; one bit each. */
-function pausing(cum: usize, nth: usize, finish: v128, moment: v128): u32 {
+/**
+ * Which of 16 finishes reach their moment: f >= s, or the next work after f does; bytes of 1 or 0. `days` 0: every day
+ * works. `gap`: no work begins later than this after a moment up to `end`. Only those in `bits` need an answer, and only
+ * they are looked up.
+ */
+function reaching(days: usize, gap: f64, end: f64, f: usize, s: usize, bits: u32): v128 {
+  const gaps = f64x2.splat(gap);
+  const ends = f64x2.splat(end);
+  for (let p: usize = 0; p < 128; p += 16) {
+    const finish = v128.load(f + p);
+    const moment = f64x2.sub(v128.load(s + p), f64x2.splat(TOLERANCE));
+    let reached = f64x2.ge(finish, moment);
+    if (days !== 0) {
+      const far = f64x2.lt(finish, f64x2.pmin(ends, f64x2.sub(moment, gaps)));
+      const open = i64x2.bitmask(v128.or(reached, far)) ^ 3;
+      if (((bits >> (<u32>p >> 3)) & open) !== 0) {
+        reached = v128.or(reached, pausing(days, finish, moment));
+      }
+    }
+    v128.store(MASKS + p, reached);
+  }
+  return i8x16.neg(packed());
+}
+
+/** Of two finishes, those on a day off whose next work begins at the moment or later. */
+function pausing(days: usize, finish: v128, moment: v128): v128 {
   const day = f64x2.pmax(f64x2.splat(0), dayOf(finish));
-  const before = read(cum, day);
-  const works = f64x2.gt(read(cum + 4, day), before);
-  return i64x2.bitmask(v128.andnot(f64x2.ge(read(nth, before), moment), works));
+  const index = f64x2.add(day, f64x2.splat(MAGIC));
+  const first = v128.shuffle<f64>(entry(days, index, 0), entry(days, index, 1), 1, 3);
+  return v128.and(f64x2.ge(first, moment), f64x2.ne(first, day));
 }
 
 /** moves = 1 where the finish, or the next work after it, is the plan's finish; else 0. */
 export function markFinish(
-  cum: usize,
-  nth: usize,
+  days: usize,
   gap: f64,
   end: f64,
   planFinish: usize,
@@ -58,9 +67,9 @@ export function markFinish(
 ): void {
   for (let k: usize = 0; k < n; k += 16) {
     const bits = bitsWithin(k, n);
-    const reached = spread(reaching(cum, nth, gap, end, finish, planFinish, bits));
+    const reached = reaching(days, gap, end, finish, planFinish, bits);
     if (bits === 0xffff) v128.store(moves + k, reached);
-    else v128.store(moves + k, v128.or(reached, v128.andnot(v128.load(moves + k), i8x16.neg(spread(bits)))));
+    else v128.store(moves + k, v128.bitselect(reached, v128.load(moves + k), i8x16.neg(spread(bits))));
     finish += 128;
     planFinish += 128;
   }
@@ -68,8 +77,7 @@ export function markFinish(
 
 /** moves_i = 1 where j moves and starts at the finish of i or at the next work after it. */
 export function markSimple(
-  cum: usize,
-  nth: usize,
+  days: usize,
   gap: f64,
   end: f64,
   movesI: usize,
@@ -83,8 +91,9 @@ export function markSimple(
     const open = v128.andnot(v128.load(movesJ + k), marked);
     const bits = <u32>i8x16.bitmask(i8x16.neg(open)) & bitsWithin(k, n);
     if (bits !== 0) {
-      const reached = reaching(cum, nth, gap, end, finishI, startJ, bits);
-      v128.store(movesI + k, v128.or(marked, spread(reached)));
+      let reached = v128.and(reaching(days, gap, end, finishI, startJ, bits), v128.load(movesJ + k));
+      if (k + 16 > n) reached = v128.and(reached, spread(bits));
+      v128.store(movesI + k, v128.or(marked, reached));
     }
     finishI += 128;
     startJ += 128;
@@ -105,15 +114,14 @@ export function occur(u: usize, lo: f64, hi: f64, occurs: usize, n: usize): void
   const from = f64x2.splat(lo);
   const to = f64x2.splat(hi);
   for (let k: usize = 0; k < n; k += 16) {
-    let bits: u32 = 0;
-    for (let p: u32 = 0; p < 16; p += 2) {
-      const x = v128.load(u);
-      bits |= i64x2.bitmask(v128.and(f64x2.ge(x, from), f64x2.lt(x, to))) << p;
-      u += 16;
+    for (let p: usize = 0; p < 128; p += 16) {
+      const x = v128.load(u + p);
+      v128.store(MASKS + p, v128.and(f64x2.ge(x, from), f64x2.lt(x, to)));
     }
-    const within = bitsWithin(k, n);
-    const row = spread(bits & within);
-    if (within === 0xffff) v128.store(occurs + k, row);
-    else v128.store(occurs + k, v128.or(row, v128.andnot(v128.load(occurs + k), i8x16.neg(spread(within)))));
+    const bits = bitsWithin(k, n);
+    const row = i8x16.neg(packed());
+    if (bits === 0xffff) v128.store(occurs + k, row);
+    else v128.store(occurs + k, v128.bitselect(row, v128.load(occurs + k), i8x16.neg(spread(bits))));
+    u += 128;
   }
 }

@@ -1,5 +1,5 @@
-import { TOLERANCE } from "./layout";
-import { finishMoment, startMoment, workAt } from "./time";
+import { MAGIC, TOLERANCE } from "./layout";
+import { dayOf, entry, finishMoment, startMoment } from "./time";
 
 /** Stores two values, or the first alone when the row ends between them. */
 export function put(at: usize, value: v128, both: bool): void {
@@ -57,8 +57,8 @@ export function settleEveryDay(
 
 /** The same on a calendar with days off; work of no length stands where its bound is. */
 export function settleOnCalendar(
-  cum: usize,
-  nth: usize,
+  days: usize,
+  order: usize,
   last: f64,
   lower: usize,
   duration: usize,
@@ -75,10 +75,25 @@ export function settleOnCalendar(
     const both = lower + 8 < end;
     const t = f64x2.pmax(floor, take(lower, both));
     const d = take(duration, both);
+    const day = dayOf(t);
+    const index = f64x2.add(day, f64x2.splat(MAGIC));
+    const one = entry(days, index, 0);
+    const two = entry(days, index, 1);
+    const before = v128.shuffle<f64>(one, two, 0, 2);
+    const first = v128.shuffle<f64>(one, two, 1, 3);
+    // A day that works is the first working day from itself on; what is left of t counts on such a day alone.
+    let part = f64x2.sub(t, day);
+    part = v128.and(part, v128.and(f64x2.eq(first, day), f64x2.gt(part, f64x2.splat(0))));
+    const w = f64x2.add(before, part);
+    let s = f64x2.add(first, f64x2.sub(w, before));
+    // At the very end of a day rounding may carry over into the next.
+    if (v128.any_true(f64x2.gt(part, f64x2.splat(0.999)))) s = startMoment(order, final, w);
+    let f = finishMoment(order, final, f64x2.add(w, d));
     const point = f64x2.le(d, f64x2.splat(TOLERANCE));
-    const w = workAt(cum, t);
-    const s = v128.bitselect(t, startMoment(nth, final, w), point);
-    let f = v128.bitselect(t, finishMoment(nth, final, f64x2.add(w, d)), point);
+    if (v128.any_true(point)) {
+      s = v128.bitselect(t, s, point);
+      f = v128.bitselect(t, f, point);
+    }
     put(start, s, both);
     put(finish, f, both);
     if (!both) f = f64x2.replace_lane(f, 1, 0);
@@ -88,4 +103,55 @@ export function settleOnCalendar(
     finish += 16;
   }
   return largest(latest);
+}
+
+/** out = max(out, from + lag). */
+export function raiseAfterEveryDay(out: usize, from: usize, lag: f64, n: usize): void {
+  const lags = f64x2.splat(lag);
+  const end = out + (n << 3);
+  for (; out < end; out += 16) {
+    put(out, f64x2.pmax(v128.load(out), f64x2.add(v128.load(from), lags)), out + 8 < end);
+    from += 16;
+  }
+}
+
+/** out = max(out, the moment `lag` > 0 working days from `from`). */
+export function raiseAfterOnCalendar(
+  days: usize,
+  order: usize,
+  last: f64,
+  out: usize,
+  from: usize,
+  lag: f64,
+  n: usize,
+): void {
+  const lags = f64x2.splat(lag);
+  const final = f64x2.splat(last);
+  const end = out + (n << 3);
+  for (; out < end; out += 16) {
+    const both = out + 8 < end;
+    const t = take(from, both);
+    const day = dayOf(t);
+    const index = f64x2.add(day, f64x2.splat(MAGIC));
+    const one = entry(days, index, 0);
+    const two = entry(days, index, 1);
+    let part = f64x2.sub(t, day);
+    part = v128.and(
+      part,
+      v128.and(f64x2.eq(v128.shuffle<f64>(one, two, 1, 3), day), f64x2.gt(part, f64x2.splat(0))),
+    );
+    const w = f64x2.add(v128.shuffle<f64>(one, two, 0, 2), part);
+    put(out, f64x2.pmax(v128.load(out), finishMoment(order, final, f64x2.add(w, lags))), both);
+    from += 16;
+  }
+}
+
+/** out = scale * from. */
+export function scaleTo(out: usize, from: usize, scale: f64, n: usize): void {
+  const scales = f64x2.splat(scale);
+  const end = out + (n << 3);
+  for (; out < end; out += 16) {
+    put(out, f64x2.mul(v128.load(from), scales), out + 8 < end);
+    from += 16;
+  }
 }

@@ -28,6 +28,17 @@ export interface KernelExports {
   multiplyImpact(duration: number, occurs: number, draws: number, scale: number, n: number): void;
   addImpact(duration: number, occurs: number, draws: number, scale: number, n: number): void;
   raiseTo(out: number, from: number, n: number): void;
+  raiseAfterEveryDay(out: number, from: number, lag: number, n: number): void;
+  raiseAfterOnCalendar(
+    days: number,
+    order: number,
+    last: number,
+    out: number,
+    from: number,
+    lag: number,
+    n: number,
+  ): void;
+  scaleTo(out: number, from: number, scale: number, n: number): void;
   settleEveryDay(
     lower: number,
     duration: number,
@@ -37,8 +48,8 @@ export interface KernelExports {
     n: number,
   ): number;
   settleOnCalendar(
-    cum: number,
-    nth: number,
+    days: number,
+    order: number,
     last: number,
     lower: number,
     duration: number,
@@ -47,10 +58,9 @@ export interface KernelExports {
     earliest: number,
     n: number,
   ): number;
-  /** `nth` 0: every day works. */
+  /** `days` 0: every day works. */
   markFinish(
-    cum: number,
-    nth: number,
+    days: number,
     gap: number,
     end: number,
     planFinish: number,
@@ -59,8 +69,7 @@ export interface KernelExports {
     n: number,
   ): void;
   markSimple(
-    cum: number,
-    nth: number,
+    days: number,
     gap: number,
     end: number,
     movesI: number,

@@ -1,6 +1,5 @@
 /** What the kernel uses of WebAssembly: core is compiled without the browser's types. */
 export interface HostWebAssembly {
-  validate(bytes: Uint8Array): boolean;
   Module: new (bytes: Uint8Array) => object;
   Instance: new (module: object, imports: { env: { memory: HostMemory } }) => { exports: unknown };
   Memory: new (size: { initial: number; maximum: number }) => HostMemory;

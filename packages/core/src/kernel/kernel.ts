@@ -2,13 +2,13 @@ import { newArena } from "./arena.ts";
 import { kernelBytes } from "./bytes.ts";
 import { decodeBase64 } from "./decodeBase64.ts";
 import type { KernelExports } from "./exports.ts";
-import { hostWebAssembly } from "./host.ts";
+import { type HostWebAssembly, hostWebAssembly } from "./host.ts";
 import { firstRow, pageSize } from "./layout.ts";
 import { simdKernel } from "./simdKernel.ts";
 import type { Kernel } from "./types.ts";
 
-// Compiled once; false once it is known to be refused.
-let compiled: object | false | undefined;
+// Compiled once; null once it is known to be refused.
+let compiled: object | null | undefined;
 
 /**
  * The kernel in WebAssembly with an arena of `room` bytes (`bytesOfRows`, `bytesOfCalendar`); undefined where
@@ -21,20 +21,26 @@ let compiled: object | false | undefined;
  */
 export function loadKernel(room: number, use: "on" | "off" = "on"): Kernel | undefined {
   const host = hostWebAssembly();
-  if (use === "off" || host === undefined || compiled === false) return undefined;
+  if (use === "off" || host === undefined) return undefined;
+  if (compiled === undefined) compiled = compile(host);
+  if (compiled === null) return undefined;
   const pages = Math.ceil((firstRow + room) / pageSize);
   try {
-    if (compiled === undefined) {
-      const bytes = decodeBase64(kernelBytes);
-      compiled = host.validate(bytes) ? new host.Module(bytes) : false;
-    }
-    if (compiled === false) return undefined;
     const memory = new host.Memory({ initial: pages, maximum: pages });
     const { exports } = new host.Instance(compiled, { env: { memory } });
     // The module is ours: its exports are what the interface says.
     return simdKernel(exports as KernelExports, memory.buffer, newArena(memory.buffer, firstRow));
   } catch {
-    // Refused here, for this page or for this much memory; a later, smaller kernel may do.
+    // So much memory is refused; a smaller kernel may still do.
     return undefined;
+  }
+}
+
+/** Compiling checks the module: an engine without vectors, or a page whose policy forbids it, throws. */
+function compile(host: HostWebAssembly): object | null {
+  try {
+    return new host.Module(decodeBase64(kernelBytes));
+  } catch {
+    return null;
   }
 }

@@ -15,7 +15,9 @@ import { markFinish } from "./twins/markFinish.ts";
 import { markSimple } from "./twins/markSimple.ts";
 import { multiplyImpact } from "./twins/multiplyImpact.ts";
 import { occur } from "./twins/occur.ts";
+import { raiseAfter } from "./twins/raiseAfter.ts";
 import { raiseTo } from "./twins/raiseTo.ts";
+import { scaleTo } from "./twins/scaleTo.ts";
 import { settle } from "./twins/settle.ts";
 import { sumMasked } from "./twins/sumMasked.ts";
 import { sumProducts } from "./twins/sumProducts.ts";
@@ -34,7 +36,9 @@ export function plainKernel(room: number): Kernel {
     occur,
     multiplyImpact,
     addImpact,
+    raiseAfter,
     raiseTo,
+    scaleTo,
     settle,
     markFinish,
     markSimple,

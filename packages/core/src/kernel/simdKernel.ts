@@ -11,7 +11,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, arena: Aren
   const answer = (into: Float64Array, count: number) => {
     for (let i = 0; i < count; i++) into[i] = answers[i] as number;
   };
-  const nthOf = (calendar: KernelCalendar) => (calendar.everyDay ? 0 : calendar.nth.byteOffset);
+  const daysOf = (calendar: KernelCalendar) => (calendar.everyDay ? 0 : calendar.days.byteOffset);
   return {
     lane: "simd",
     arena,
@@ -57,11 +57,24 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, arena: Aren
         cut ? 1 : 0,
       ),
     occur: (u, lo, hi, occurs, n) => wasm.occur(u.byteOffset, lo, hi, occurs.byteOffset, n),
+    scaleTo: (out, from, scale, n) => wasm.scaleTo(out.byteOffset, from.byteOffset, scale, n),
     multiplyImpact: (duration, occurs, draws, scale, n) =>
       wasm.multiplyImpact(duration.byteOffset, occurs.byteOffset, draws.byteOffset, scale, n),
     addImpact: (duration, occurs, draws, scale, n) =>
       wasm.addImpact(duration.byteOffset, occurs.byteOffset, draws.byteOffset, scale, n),
     raiseTo: (out, from, n) => wasm.raiseTo(out.byteOffset, from.byteOffset, n),
+    raiseAfter: (calendar, out, from, lag, n) =>
+      calendar.everyDay
+        ? wasm.raiseAfterEveryDay(out.byteOffset, from.byteOffset, lag, n)
+        : wasm.raiseAfterOnCalendar(
+            calendar.days.byteOffset,
+            calendar.order.byteOffset,
+            calendar.last,
+            out.byteOffset,
+            from.byteOffset,
+            lag,
+            n,
+          ),
     settle: (calendar, lower, duration, start, finish, earliest, n) =>
       calendar.everyDay
         ? wasm.settleEveryDay(
@@ -73,8 +86,8 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, arena: Aren
             n,
           )
         : wasm.settleOnCalendar(
-            calendar.cum.byteOffset,
-            calendar.nth.byteOffset,
+            calendar.days.byteOffset,
+            calendar.order.byteOffset,
             calendar.last,
             lower.byteOffset,
             duration.byteOffset,
@@ -85,8 +98,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, arena: Aren
           ),
     markFinish: (calendar, planFinish, finish, moves, n) =>
       wasm.markFinish(
-        calendar.cum.byteOffset,
-        nthOf(calendar),
+        daysOf(calendar),
         calendar.gap,
         calendar.end,
         planFinish.byteOffset,
@@ -96,8 +108,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, arena: Aren
       ),
     markSimple: (calendar, movesI, movesJ, finishI, startJ, n) =>
       wasm.markSimple(
-        calendar.cum.byteOffset,
-        nthOf(calendar),
+        daysOf(calendar),
         calendar.gap,
         calendar.end,
         movesI.byteOffset,

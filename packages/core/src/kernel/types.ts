@@ -27,6 +27,8 @@ export interface Kernel {
   /** occurs = 1 where lo <= u < hi, else 0. */
   occur(u: Float64Array, lo: number, hi: number, occurs: Uint8Array, n: number): void;
 
+  /** out = from * scale. */
+  scaleTo(out: Float64Array, from: Float64Array, scale: number, n: number): void;
   /** duration *= 1 + scale * (draws - 1) where it occurs. */
   multiplyImpact(
     duration: Float64Array,
@@ -40,6 +42,8 @@ export interface Kernel {
 
   /** out = max(out, from). Also the plan's finish over the tasks that are always needed. */
   raiseTo(out: Float64Array, from: Float64Array, n: number): void;
+  /** out = max(out, the moment `lag` working days from `from`); lag > 1e-9. */
+  raiseAfter(calendar: KernelCalendar, out: Float64Array, from: Float64Array, lag: number, n: number): void;
   /**
    * Start and finish of work that may begin from max(lower, earliest) on; answers the largest finish, at least 0.
    * Work of no length stands where its bound is.
