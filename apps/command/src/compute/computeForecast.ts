@@ -1,55 +1,58 @@
-import { fileURLToPath } from "node:url";
-import { Worker } from "node:worker_threads";
-import { type ForecastJob, type ForecastResult, runForecast } from "./runForecast.ts";
+import { type Forecast, type ForecastOptions, type Problem, readPlan } from "@leeway/core";
+import { forecastInParallel } from "@leeway/parallel";
+import { nodePool } from "@leeway/parallel/node";
+import { memoryProblem } from "./memoryProblem.ts";
+import { progressLine } from "./progressLine.ts";
 
-/** What the other thread says. */
-export type WorkerMessage = { done: number; of: number } | { result: ForecastResult };
+/** Seconds spent in each step. */
+export interface Timing {
+  read: number;
+  compile: number;
+  simulate: number;
+  summarise: number;
+}
+export interface ForecastJob {
+  text: string;
+  options: ForecastOptions;
+  /** Threads at most; default: the cores. */
+  workers?: number;
+}
+/** `forecast` is absent when a problem is an error. */
+export interface ForecastResult {
+  forecast?: Forecast;
+  problems: Problem[];
+  timing: Timing;
+}
+
+const seconds = () => performance.now() / 1000;
+
+/** The file the build puts beside the command's own. */
+const worker = new URL("./worker.mjs", import.meta.url);
 
 /**
- * Tasks times futures above which the work moves to a thread of its own, so that a signal is heard while it
- * runs. Below, starting the thread would take longer than the work (about 60 ms against 40).
+ * Plan text in, forecast out; large work on threads, so that it is quick and a signal is heard while it runs.
+ * The figures do not depend on how many. The clock is handed to the engine, which has none.
  */
-const LARGE = 3_000_000;
-
-/** A rough count of the tasks, from the text alone: enough to tell a large plan from a small one. */
-function roughTasks(text: string): number {
-  return text.match(/\b(duration|effort|milestone)\b/g)?.length ?? 0;
-}
-
-function iterationsOf(job: ForecastJob): number {
-  const stated = Number(/^\W*iterations\W+(\d+)/m.exec(job.text)?.[1] ?? 10_000);
-  return job.options.iterations ?? stated;
-}
-
-/** A line that redraws itself, on a terminal only; `clear` takes it away again. */
-function progressLine(): { show: (done: number, of: number) => void; clear: () => void } {
-  if (!process.stderr.isTTY) return { show: () => {}, clear: () => {} };
-  let shown = -1;
-  return {
-    show: (done, of) => {
-      const percent = of > 0 ? Math.min(100, Math.floor((100 * done) / of)) : 0;
-      if (percent === shown) return;
-      shown = percent;
-      const filled = Math.round(percent * 0.3);
-      process.stderr.write(`\r${"█".repeat(filled)}${"░".repeat(30 - filled)} ${percent} %`);
-    },
-    clear: () => process.stderr.write("\r\u001b[K"),
-  };
-}
-
-/** Runs the forecast here, or on a thread when it is large. The figures are the same. */
-export function computeForecast(job: ForecastJob): Promise<ForecastResult> {
-  const work = roughTasks(job.text) * iterationsOf(job) * (job.options.tornado === true ? 10 : 1);
-  if (work < LARGE) return Promise.resolve(runForecast(job));
+export async function computeForecast({ text, options, workers }: ForecastJob): Promise<ForecastResult> {
+  const begun = seconds();
+  const { plan, problems } = readPlan(text);
+  const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
+  if (plan === undefined) return { problems, timing };
+  const tooLarge = memoryProblem(plan.tasks.length, options.iterations ?? plan.iterations);
+  if (tooLarge !== undefined) return { problems: [...problems, tooLarge], timing };
   const line = progressLine();
-  return new Promise((resolve, reject) => {
-    const worker = new Worker(fileURLToPath(import.meta.url), { workerData: job });
-    worker.on("message", (message: WorkerMessage) => {
-      if ("done" in message) return line.show(message.done, message.of);
-      line.clear();
-      resolve(message.result);
-    });
-    worker.on("error", reject);
-    worker.on("exit", (code) => reject(new Error(`The computing thread ended with code ${code}.`)));
+  const result = await forecastInParallel(plan, {
+    ...options,
+    ...(workers === undefined ? {} : { workers }),
+    pool: nodePool(worker),
+    aside: true,
+    clock: seconds,
+    onProgress: line.show,
   });
+  line.clear();
+  return {
+    ...(result.forecast === undefined ? {} : { forecast: result.forecast }),
+    problems: [...problems, ...result.problems],
+    timing: { ...timing, ...result.timing },
+  };
 }

@@ -14,6 +14,7 @@ const MOST_ITERATIONS = 10_000_000;
 
 interface Wanted {
   engine: ForecastOptions;
+  workers?: number;
   json: boolean;
   timing: boolean;
   charts?: string;
@@ -27,7 +28,7 @@ function given<T extends object>(options: { [K in keyof T]: T[K] | undefined }):
 
 function readOptions(values: OptionValues): Wanted {
   const charts = values.text("charts");
-  values.count("workers", 64); // one thread serves today; the option is promised never to change a digit
+  const workers = values.count("workers", 64);
   return {
     engine: given<ForecastOptions>({
       iterations: values.count("iterations", MOST_ITERATIONS),
@@ -40,6 +41,7 @@ function readOptions(values: OptionValues): Wanted {
     } as { [K in keyof ForecastOptions]: ForecastOptions[K] | undefined }),
     json: values.has("json"),
     timing: values.has("timing"),
+    ...(workers === undefined ? {} : { workers }),
     ...(charts === undefined ? {} : { charts }),
   };
 }
@@ -69,7 +71,11 @@ export async function forecastVerb(call: Call): Promise<number> {
     if (document.problem !== undefined) printProblems([document.problem], document.name);
     return exitCodes.invalid;
   }
-  const result = await computeForecast({ text: document.text, options: wanted.engine });
+  const result = await computeForecast({
+    text: document.text,
+    options: wanted.engine,
+    ...(wanted.workers === undefined ? {} : { workers: wanted.workers }),
+  });
   await hearStops();
   if (result.problems.length > 0) printProblems(result.problems, document.name);
   if (result.forecast === undefined) return exitCodes.invalid;

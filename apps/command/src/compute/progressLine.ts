@@ -1,0 +1,27 @@
+/** Shorter runs are over before a line could be read. */
+const PATIENCE_MS = 400;
+
+export interface ProgressLine {
+  show(done: number, of: number): void;
+  /** Takes the line away again. */
+  clear(): void;
+}
+
+/** A line on standard error that redraws itself; on a terminal only. */
+export function progressLine(): ProgressLine {
+  if (!process.stderr.isTTY) return { show: () => {}, clear: () => {} };
+  const begun = performance.now();
+  let shown = -1;
+  return {
+    show: (done, of) => {
+      const percent = of > 0 ? Math.min(100, Math.floor((100 * done) / of)) : 0;
+      if (percent === shown || performance.now() - begun < PATIENCE_MS) return;
+      shown = percent;
+      const filled = Math.round(percent * 0.3);
+      process.stderr.write(`\r${"█".repeat(filled)}${"░".repeat(30 - filled)} ${percent} %`);
+    },
+    clear: () => {
+      if (shown >= 0) process.stderr.write("\r\u001b[K");
+    },
+  };
+}

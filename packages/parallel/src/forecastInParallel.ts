@@ -1,0 +1,129 @@
+import {
+  type AsWritten,
+  applyScenario,
+  compile,
+  type Draw,
+  type Forecast,
+  type ForecastOptions,
+  type ForecastResult,
+  type Model,
+  type Plan,
+  type Problem,
+  planAsWritten,
+  simulate,
+  summarise,
+  type Trials,
+  tooWide,
+} from "@leeway/core";
+import { shareOut, withCrew } from "./crew.ts";
+import type { Helper } from "./helper.ts";
+import type { ParallelOptions } from "./options.ts";
+import { buffersOf, rowsOf } from "./rows.ts";
+import { threadsFor, workOf } from "./share.ts";
+import { simulateOn } from "./simulateOn.ts";
+import { tornadoInParallel } from "./tornadoInParallel.ts";
+
+type Options = ForecastOptions & ParallelOptions;
+
+/** What is forecast: the plan with its scenario, compiled. */
+export interface Subject {
+  plan: Plan;
+  model: Model;
+  asWritten: AsWritten;
+}
+
+/**
+ * `forecast(plan, options)` on several threads: the same object, to the bit, however many there are. Simulation
+ * and tornado are shared out; the summary is read on one of the threads, so the caller's stays free meanwhile.
+ *
+ * Problems are values. Rejects with the signal's reason when aborted, and with the error of a thread that broke.
+ */
+export async function forecastInParallel(plan: Plan, options: Options = {}): Promise<ForecastResult> {
+  const clock = options.clock ?? (() => 0);
+  options.signal?.throwIfAborted();
+  const scenario = applyScenario(plan, options);
+  if (scenario.problems.length > 0) return { problems: scenario.problems };
+  const t0 = clock();
+  const model = compile(scenario.plan);
+  const t1 = clock();
+  const subject = { plan: scenario.plan, model, asWritten: planAsWritten(model) };
+  const stated = options.iterations ?? scenario.plan.iterations;
+  let round = await compute(subject, stated, options, clock);
+  while (round.forecast !== undefined && 2 * round.forecast.iterations <= 1_000_000) {
+    if (!tooWide(model, round.forecast, options.withinDays)) break;
+    round = await compute(subject, 2 * round.forecast.iterations, options, clock);
+  }
+  const { forecast, draw, simulated } = round;
+  if (forecast === undefined || draw === undefined) return { problems: round.problems };
+  const t3 = clock();
+  if (options.tornado === true) forecast.tornado = await tornadoInParallel(subject, draw, forecast, options);
+  return {
+    forecast,
+    problems: round.problems,
+    ...(options.clock === undefined
+      ? {}
+      : { timing: { compile: t1 - t0, simulate: simulated - t1, summarise: t3 - simulated } }),
+  };
+}
+
+interface Round {
+  forecast?: Forecast;
+  /** What a tornado needs to know of the simulation. */
+  draw?: Draw;
+  problems: Problem[];
+  /** When the simulation was done, by the clock. */
+  simulated: number;
+}
+
+/** One simulation and its summary, on threads where that pays and threads can be had. */
+async function compute(subject: Subject, n: number, options: Options, clock: () => number): Promise<Round> {
+  const { plan, model, asWritten } = subject;
+  const { pool, confidence } = options;
+  const run = { ...options, iterations: n };
+  const threads = threadsFor(workOf(plan, n), n, options);
+  if (pool !== undefined && threads > 0) {
+    const round = await withCrew(
+      { pool, threads, plan, options },
+      async (crew): Promise<Round | undefined> => {
+        const simulation = await simulateOn(crew, model, asWritten, run);
+        if (simulation === undefined) return undefined;
+        const { trials, problems } = simulation;
+        const simulated = clock();
+        if (trials === undefined) return { problems, simulated };
+        const draw = drawOf(trials);
+        return { forecast: await summariseOn(crew, trials, confidence), draw, problems, simulated };
+      },
+    );
+    if (round !== undefined) return round;
+  }
+  const { trials, problems } = simulate(model, run);
+  const simulated = clock();
+  if (trials === undefined) return { problems, simulated };
+  return {
+    forecast: summarise(model, trials, asWritten, options),
+    draw: drawOf(trials),
+    problems,
+    simulated,
+  };
+}
+
+function drawOf({ seed, design, iterations }: Trials): Draw {
+  return { seed, design, iterations };
+}
+
+/** Has one of the crew read the forecast off the trials, whose memory is handed over to it. */
+async function summariseOn(
+  crew: readonly Helper[],
+  trials: Trials,
+  confidence: number | undefined,
+): Promise<Forecast> {
+  const found: Forecast[] = [];
+  await shareOut(crew, [trials], async (helper) => {
+    const request = { kind: "summarise", trials, confidence } as const;
+    const answer = await helper.ask(request, buffersOf(rowsOf(trials)));
+    if (answer.kind === "summary") found.push(answer.forecast);
+  });
+  const [forecast] = found;
+  if (forecast === undefined) throw new Error("The threads that simulated are gone.");
+  return forecast;
+}

@@ -1,0 +1,36 @@
+import type { Design, Draw, Forecast, Plan, TornadoBar, TornadoPart, TrialSums, Trials } from "@leeway/core";
+
+/** What the draws and the rows of trials depend on besides the plan. */
+export interface RunOptions {
+  seed?: string;
+  design?: Design;
+  months?: boolean;
+}
+
+/** Rows of trials, in the order of `rowsOf`. */
+export type Row = Float64Array | Int32Array;
+
+/** Asked of a thread, one request at a time. Every request but `plan` and `forget` has one answer. */
+export type ToThread =
+  /** What the requests that follow are about. */
+  | { kind: "plan"; plan: Plan; options: RunOptions }
+  /** Compute `iterations` iterations from block `fromBlock` on. */
+  | { kind: "stretch"; fromBlock: number; iterations: number }
+  | { kind: "summarise"; trials: Trials; confidence: number | undefined }
+  | ({ kind: "tornado"; draw: Draw; committed: Forecast["committed"] } & TornadoPart)
+  /** Drop the plan and all that was made of it. */
+  | { kind: "forget" };
+
+/** A thread's answers, and what it says in between. */
+export type FromThread =
+  /** Said once, before anything else: the thread runs. */
+  | { kind: "ready" }
+  /** Iterations of the current request computed so far. */
+  | { kind: "progress"; done: number }
+  /** `sums` block by block. `beyond`: a task that ran past its calendar in the block after the last of `sums`, or -1. */
+  | { kind: "stretch"; rows: Row[]; sums: TrialSums[]; beyond: number }
+  | { kind: "summary"; forecast: Forecast }
+  | { kind: "bars"; bars: { at: number; bar: TornadoBar }[] }
+  | { kind: "failed"; name: string; message: string; stack: string };
+
+export type Answer = Exclude<FromThread, { kind: "ready" | "progress" | "failed" }>;

@@ -1,0 +1,44 @@
+import { type Helper, startHelper } from "./helper.ts";
+import type { StartThread } from "./thread.ts";
+
+/** Threads, started when first wanted and kept for the next run. */
+export interface Pool {
+  /** Processor cores there are: as many threads are worth having. */
+  readonly cores: number;
+  /** That many threads, resting ones first. */
+  take(count: number): Helper[];
+  /** Threads whose work is done and who may be asked again. */
+  giveBack(helpers: readonly Helper[]): void;
+  /** Ends the resting threads; the pool can be used again. */
+  close(): Promise<void>;
+}
+
+/**
+ * @param start  `nodeThread` or `webThread`, or another way to have work done aside.
+ * @param cores  From `os.availableParallelism()` or `navigator.hardwareConcurrency`.
+ */
+export function createPool(start: StartThread, cores: number): Pool {
+  let resting: Helper[] = [];
+  return {
+    cores,
+    take(count) {
+      resting = resting.filter(({ alive }) => alive);
+      const taken = resting.splice(0, count);
+      for (const helper of taken) helper.rest(false);
+      while (taken.length < count) taken.push(startHelper(start));
+      return taken;
+    },
+    giveBack(helpers) {
+      for (const helper of helpers.filter(({ alive }) => alive)) {
+        helper.tell({ kind: "forget" });
+        helper.rest(true);
+        resting.push(helper);
+      }
+    },
+    async close() {
+      const ended = resting;
+      resting = [];
+      await Promise.all(ended.map((helper) => helper.end()));
+    },
+  };
+}

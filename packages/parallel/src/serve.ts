@@ -1,0 +1,107 @@
+import {
+  type AsWritten,
+  compile,
+  type Model,
+  newTrials,
+  planAsWritten,
+  runBlocks,
+  summarise,
+  type TrialSums,
+  tornadoBars,
+} from "@leeway/core";
+import type { Answer, FromThread, RunOptions, ToThread } from "./messages.ts";
+import { buffersOf, rowsOf } from "./rows.ts";
+import { sparingly } from "./sparingly.ts";
+
+type Post = (message: FromThread, transfer: ArrayBuffer[]) => void;
+type Progress = (done: number) => void;
+
+interface Subject {
+  model: Model;
+  asWritten: AsWritten;
+  options: RunOptions;
+}
+
+/**
+ * A thread's side: says that it runs and returns what to do with each message. It compiles the plan itself,
+ * which gives the same model everywhere. What goes wrong is answered whole instead of thrown, and nothing
+ * else is until the next plan.
+ */
+export function serve(post: Post): (message: ToThread) => void {
+  let subject: Subject | undefined;
+  let broken: FromThread | undefined;
+
+  const take = (message: ToThread): void => {
+    if (message.kind === "forget") {
+      subject = undefined;
+    } else if (message.kind === "plan") {
+      const model = compile(message.plan);
+      subject = { model, asWritten: planAsWritten(model), options: message.options };
+    } else {
+      if (subject === undefined) throw new Error(`Asked for "${message.kind}" before any plan.`);
+      const said = answer(subject, message, (done) => post({ kind: "progress", done }, []));
+      post(said, said.kind === "stretch" ? buffersOf(said.rows) : []);
+    }
+  };
+
+  post({ kind: "ready" }, []);
+  return (message) => {
+    if (message.kind === "plan") broken = undefined;
+    try {
+      if (broken === undefined) return take(message);
+    } catch (thrown) {
+      broken = failure(thrown);
+    }
+    // `plan` has no answer of its own: its failure is the answer to the request after it.
+    if (broken !== undefined && message.kind !== "plan" && message.kind !== "forget") post(broken, []);
+  };
+}
+
+function answer(
+  { model, asWritten, options }: Subject,
+  message: Exclude<ToThread, { kind: "plan" | "forget" }>,
+  progress: Progress,
+): Answer {
+  switch (message.kind) {
+    case "stretch":
+      return stretch({ model, asWritten, options }, message, progress);
+    case "summarise": {
+      const { trials, confidence } = message;
+      const forecast = summarise(model, trials, asWritten, confidence === undefined ? {} : { confidence });
+      return { kind: "summary", forecast };
+    }
+    case "tornado": {
+      const bars = tornadoBars(
+        model,
+        message.draw,
+        asWritten,
+        message.committed,
+        message,
+        sparingly(progress),
+      );
+      return { kind: "bars", bars };
+    }
+  }
+}
+
+function stretch(
+  { model, asWritten, options }: Subject,
+  { fromBlock, iterations }: { fromBlock: number; iterations: number },
+  progress: Progress,
+): Answer {
+  const into = newTrials(model, asWritten, { ...options, iterations });
+  const sums: TrialSums[] = [];
+  const tell = sparingly(progress);
+  let done = 0;
+  const beyond = runBlocks(model, asWritten, into, fromBlock, (blockSums, blockIterations) => {
+    sums.push(blockSums);
+    done += blockIterations;
+    tell(done, iterations);
+  });
+  return { kind: "stretch", rows: beyond >= 0 ? [] : rowsOf(into), sums, beyond };
+}
+
+function failure(thrown: unknown): FromThread {
+  const error = thrown instanceof Error ? thrown : new Error(String(thrown));
+  return { kind: "failed", name: error.name, message: error.message, stack: error.stack ?? "" };
+}

@@ -1,0 +1,65 @@
+import {
+  type AsWritten,
+  addSums,
+  beyondCalendar,
+  blockSize,
+  type Model,
+  newTrials,
+  type SimulateOptions,
+  type Simulation,
+  type TrialSums,
+} from "@leeway/core";
+import { shareOut } from "./crew.ts";
+import type { Helper } from "./helper.ts";
+import { progressOf } from "./progressOf.ts";
+import { rowsOf } from "./rows.ts";
+import { stretchesOf } from "./share.ts";
+
+/**
+ * Simulates on a crew that knows the plan. Rows are put at their place as they come, sums are added block by
+ * block in address order: the result is that of `simulate`, to the bit.
+ *
+ * @returns undefined when no thread could be had.
+ */
+export async function simulateOn(
+  crew: readonly Helper[],
+  model: Model,
+  asWritten: AsWritten,
+  options: SimulateOptions,
+): Promise<Simulation | undefined> {
+  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
+  const trials = newTrials(model, asWritten, options);
+  const rows = rowsOf(trials);
+  const n = trials.iterations;
+  const waiting = new Map<number, TrialSums>();
+  let summed = 0;
+  let beyond = { block: Number.POSITIVE_INFINITY, task: -1 };
+  const progress = progressOf(n, options.onProgress);
+
+  const stretches = stretchesOf(n, crew.length, 8 * rows.length);
+  const shared = await shareOut(crew, stretches, async (helper, stretch) => {
+    // One thread alone stops at the first task without a calendar; what lies behind that block is not needed.
+    if (stretch.fromBlock > beyond.block) return;
+    const answer = await helper.ask({ kind: "stretch", ...stretch }, [], (done) =>
+      progress.during(helper, done),
+    );
+    if (answer.kind !== "stretch") throw new Error(`Asked for a stretch, got "${answer.kind}".`);
+    const failed = stretch.fromBlock + answer.sums.length;
+    if (answer.beyond >= 0 && failed < beyond.block) beyond = { block: failed, task: answer.beyond };
+    const first = stretch.fromBlock * blockSize;
+    answer.rows.forEach((row, i) => {
+      rows[i]?.set(row, first);
+    });
+    answer.sums.forEach((sums, b) => {
+      waiting.set(stretch.fromBlock + b, sums);
+    });
+    for (let sums = waiting.get(summed); sums !== undefined; sums = waiting.get(summed)) {
+      addSums(trials.sums, sums);
+      waiting.delete(summed++);
+    }
+    progress.after(helper, stretch.iterations);
+  });
+  if (!shared) return undefined;
+  if (beyond.task >= 0) return { problems: [beyondCalendar(model, beyond.task)] };
+  return { trials, asWritten, problems: [] };
+}
