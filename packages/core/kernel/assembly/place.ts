@@ -1,5 +1,5 @@
 import { MAGIC, TOLERANCE } from "./layout";
-import { dayOf, entry, finishMoment, startMoment } from "./time";
+import { dayOf, entry, finishMoment } from "./time";
 
 /** Stores two values, or the first alone when the row ends between them. */
 export function put(at: usize, value: v128, both: bool): void {
@@ -85,9 +85,9 @@ export function settleOnCalendar(
     let part = f64x2.sub(t, day);
     part = v128.and(part, v128.and(f64x2.eq(first, day), f64x2.gt(part, f64x2.splat(0))));
     const w = f64x2.add(before, part);
+    // w is t moved by whole days towards 0, so what did not round up to the next day there does not here: `before`
+    // is the number of the working day on which w stands, and `first` its day.
     let s = f64x2.add(first, f64x2.sub(w, before));
-    // At the very end of a day rounding may carry over into the next.
-    if (v128.any_true(f64x2.gt(part, f64x2.splat(0.999)))) s = startMoment(order, final, w);
     let f = finishMoment(order, final, f64x2.add(w, d));
     const point = f64x2.le(d, f64x2.splat(TOLERANCE));
     if (v128.any_true(point)) {

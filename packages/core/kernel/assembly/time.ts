@@ -23,14 +23,6 @@ export function entry(days: usize, index: v128, lane: i32): v128 {
   );
 }
 
-/** The moment at which work may begin once w days of it are behind us. */
-export function startMoment(order: usize, last: v128, w: v128): v128 {
-  const k = f64x2.floor(f64x2.add(w, f64x2.splat(TOLERANCE)));
-  const part = f64x2.sub(w, k);
-  const day = read(order, f64x2.pmin(last, k));
-  return f64x2.add(day, v128.and(part, f64x2.gt(part, f64x2.splat(0))));
-}
-
 /** The least moment by which w days of work have been held; w > 0. */
 export function finishMoment(order: usize, last: v128, w: v128): v128 {
   const k = f64x2.sub(f64x2.ceil(f64x2.sub(w, f64x2.splat(TOLERANCE))), f64x2.splat(1));
