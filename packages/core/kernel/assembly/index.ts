@@ -1,3 +1,4 @@
+export { fillCalendar } from "./calendar";
 export { drawLatin, fillLatin, fillPlain } from "./draws";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";

@@ -46,9 +46,9 @@ function count(bin: u32): void {
 
 /**
  * Opens a list for each bin that holds one of `count` ascending ranks (at RANKS), and writes in place of the rank
- * where its answer will stand once the list is sorted. False where the lists would hold more than `room` values.
+ * where its answer will stand once the list is sorted. How many lists; 0 where they would hold more than `room` values.
  */
-function openLists(count: u32, scratch: usize, room: u32): bool {
+function openLists(count: u32, scratch: usize, room: u32): u32 {
   let bin: usize = 0;
   let before: u32 = 0;
   let list: u32 = 0;
@@ -68,12 +68,12 @@ function openLists(count: u32, scratch: usize, room: u32): bool {
       store<u32>(CURSORS + ((<usize>list) << 2), <u32>begin);
       store<u32>(BEGINS + ((<usize>list) << 2), <u32>begin);
       gathered += held;
-      if (gathered > room) return false;
+      if (gathered > room) return 0;
     }
     const begin = load<u32>(BEGINS + ((<usize>load<u8>(LISTS + bin)) << 2));
     store<u32>(RANKS + (r << 2), begin + ((rank - before - 1) << 3));
   }
-  return true;
+  return list;
 }
 
 /**
@@ -120,7 +120,8 @@ export function selectRanks(values: usize, n: usize, wanted: u32, scratch: usize
   if (at < end) count(i32x4.extract_lane(binsOf(v128.load64_splat(at), min, scale), 0));
 
   memory.fill(LISTS, 0, used);
-  if (!openLists(wanted, scratch, room)) return 0;
+  const lists = openLists(wanted, scratch, room);
+  if (lists === 0) return 0;
   for (at = values; at + 16 <= end; at += 16) {
     const bins = binsOf(v128.load(at), min, scale);
     const one = <u32>load<u8>(LISTS + <usize>i32x4.extract_lane(bins, 0));
@@ -136,9 +137,8 @@ export function selectRanks(values: usize, n: usize, wanted: u32, scratch: usize
     if (one !== 0) gather(one, load<f64>(at));
   }
 
-  for (let l: usize = 1; load<u32>(BEGINS + (l << 2)) !== 0; l++) {
+  for (let l: usize = 1; l <= lists; l++) {
     sort(load<u32>(BEGINS + (l << 2)), load<u32>(CURSORS + (l << 2)));
-    store<u32>(BEGINS + (l << 2), 0);
   }
   for (let r: usize = 0; r < wanted; r++) {
     store<f64>(ANSWERS + (r << 3), load<f64>(load<u32>(RANKS + (r << 2))));

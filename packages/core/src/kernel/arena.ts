@@ -14,11 +14,16 @@ export interface Arena {
   int32(count: number, length: number): Int32Array[];
   /** A copy of a table; the same table is copied once. */
   table(values: Float64Array): Float64Array;
-  /** A calendar with tables for the kernel; the same calendar gets them once. Cost: 0.9 MB, about 0.1 ms. */
+  /** A calendar with tables for the kernel; the same calendar gets them once. */
   calendar(calendar: WorkCalendar): KernelCalendar;
   /** Bytes not handed out yet. */
   readonly room: number;
+  /** Where they begin, for use until the next row is handed out; they need not be 0. */
+  scratch(): number;
 }
+
+/** Gives a calendar its tables, in rows of an arena. */
+export type TablesOf = (calendar: WorkCalendar, row: (length: number) => Float64Array) => KernelCalendar;
 
 // Behind every row: room for the widest overhang of a vector (15 bytes), and rows of 1,024 do not all begin on the
 // same cache set.
@@ -31,17 +36,17 @@ export function bytesOfRows(count: number, length: number, width: 8 | 4 | 1): nu
 
 /** Bytes that a calendar's tables take in an arena. */
 export function bytesOfCalendar({ everyDay, cum, nth }: WorkCalendar): number {
-  if (everyDay) return bytesOfRows(2, 0, 8);
-  return bytesOfRows(1, 2 * cum.length, 8) + bytesOfRows(1, nth.length, 8);
+  return everyDay ? 0 : bytesOfRows(1, 2 * cum.length, 8) + bytesOfRows(1, nth.length, 8);
 }
 
 /**
- * An arena in `buffer` from byte `from` on (a multiple of 16).
+ * An arena in `buffer`, all 0 from byte `from` on (a multiple of 16).
  *
  * Asking for more than there is throws a RangeError: the caller computes the size with `bytesOfRows`.
  */
-export function newArena(buffer: ArrayBuffer, from: number): Arena {
+export function newArena(buffer: ArrayBuffer, from: number, tablesOf: TablesOf): Arena {
   let next = from;
+  let dirty = from;
   const tables = new Map<Float64Array, Float64Array>();
   const calendars = new Map<WorkCalendar, KernelCalendar>();
   const take = (length: number, width: 8 | 4 | 1): number => {
@@ -49,14 +54,15 @@ export function newArena(buffer: ArrayBuffer, from: number): Arena {
     const bytes = bytesOfRows(1, length, width);
     if (at + bytes > buffer.byteLength) {
       throw new RangeError(
-        `The arena holds ${buffer.byteLength - from} bytes, ${buffer.byteLength - at} of them free; a row of ${length} entries ` +
-          `needs ${bytes}. Ask loadKernel for more: bytesOfRows tells how much.`,
+        `The arena holds ${buffer.byteLength - from} bytes, ${buffer.byteLength - at} of them free; a row of ${length} ` +
+          `entries needs ${bytes}. Ask for a kernel with more room: bytesOfRows tells how much.`,
       );
     }
     next += bytes;
+    if (at < dirty) new Uint8Array(buffer, at, Math.min(dirty, next) - at).fill(0);
     return at;
   };
-  const list = <T>(count: number, row: () => T): T[] => Array.from({ length: count }, row);
+  const list = <T>(count: number, make: () => T): T[] => Array.from({ length: count }, make);
   const row = (length: number) => new Float64Array(buffer, take(length, 8), length);
   return {
     rows: (count, length) => list(count, () => row(length)),
@@ -72,33 +78,20 @@ export function newArena(buffer: ArrayBuffer, from: number): Arena {
       return copy;
     },
     calendar(calendar) {
-      let copy = calendars.get(calendar);
-      if (copy === undefined) {
-        copy = copyCalendar(calendar, row);
-        calendars.set(calendar, copy);
-        calendars.set(copy, copy);
+      let own = calendars.get(calendar);
+      if (own === undefined) {
+        own = tablesOf(calendar, row);
+        calendars.set(calendar, own);
+        calendars.set(own, own);
       }
-      return copy;
+      return own;
     },
     get room() {
-      return Math.max(0, buffer.byteLength - next);
+      return buffer.byteLength - next;
+    },
+    scratch() {
+      dirty = buffer.byteLength;
+      return next;
     },
   };
-}
-
-function copyCalendar(calendar: WorkCalendar, row: (length: number) => Float64Array): KernelCalendar {
-  const { cum, nth, last, everyDay } = calendar;
-  if (everyDay) return { ...calendar, days: row(0), order: row(0), gap: 0, end: 0 };
-  const days = row(2 * cum.length);
-  for (let d = 0; d < cum.length; d++) {
-    const before = cum[d] as number;
-    days[2 * d] = before;
-    days[2 * d + 1] = nth[before] as number;
-  }
-  const order = row(nth.length);
-  order.set(nth);
-  let gap = last > 0 ? (nth[0] as number) : 0;
-  for (let k = 1; k < last; k++) gap = Math.max(gap, (nth[k] as number) - (nth[k - 1] as number));
-  const end = last > 0 ? (nth[last - 1] as number) : -1;
-  return { ...calendar, days, order, gap: gap + 1, end };
 }

@@ -1,5 +1,7 @@
 /** The functions of the WebAssembly module (packages/core/kernel/assembly): rows are addresses in bytes. */
 export interface KernelExports {
+  /** Integers at the ends of two rows become doubles in place; the largest distance between working days. */
+  fillCalendar(days: number, length: number, order: number, count: number): number;
   fillLatin(w0: number, w1: number, w2: number, w3: number, out: number): void;
   fillPlain(w0: number, w1: number, w2: number, w3: number, out: number): void;
   lookUp(table: number, shift: number, scale: number, u: number, out: number, n: number, cut: number): number;

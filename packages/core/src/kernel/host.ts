@@ -9,9 +9,15 @@ export interface HostMemory {
   readonly buffer: ArrayBuffer;
 }
 
-/** The host's WebAssembly, or undefined where it has none. */
-export function hostWebAssembly(): HostWebAssembly | undefined {
-  // Two steps, as the name exists on the type only where the browser's types are loaded, and then with others.
-  const host = globalThis as unknown as { WebAssembly?: HostWebAssembly };
-  return host.WebAssembly;
+/** What the host may have: absent in a host that has no such thing. */
+export interface Host {
+  WebAssembly?: HostWebAssembly;
+  /** Base64 to a text of one character a byte. */
+  atob?: (text: string) => string;
+}
+
+/** The host's globals that the kernel uses. */
+export function host(): Host {
+  // Two steps, as the names exist on the type only where the browser's types are loaded, and then with others.
+  return globalThis as unknown as Host;
 }

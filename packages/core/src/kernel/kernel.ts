@@ -1,8 +1,6 @@
-import { newArena } from "./arena.ts";
 import { kernelBytes } from "./bytes.ts";
-import { decodeBase64 } from "./decodeBase64.ts";
 import type { KernelExports } from "./exports.ts";
-import { type HostWebAssembly, hostWebAssembly } from "./host.ts";
+import { type Host, type HostWebAssembly, host } from "./host.ts";
 import { firstRow, pageSize } from "./layout.ts";
 import { simdKernel } from "./simdKernel.ts";
 import type { Kernel } from "./types.ts";
@@ -20,16 +18,16 @@ let compiled: object | null | undefined;
  * Cost   a few tenths of a millisecond for the first, a tenth for each further one; memory is zero pages until written.
  */
 export function loadKernel(room: number, use: "on" | "off" = "on"): Kernel | undefined {
-  const host = hostWebAssembly();
-  if (use === "off" || host === undefined) return undefined;
-  if (compiled === undefined) compiled = compile(host);
+  const { WebAssembly: engine, atob: decode } = host();
+  if (use === "off" || engine === undefined || decode === undefined) return undefined;
+  if (compiled === undefined) compiled = compile(engine, decode);
   if (compiled === null) return undefined;
   const pages = Math.ceil((firstRow + room) / pageSize);
   try {
-    const memory = new host.Memory({ initial: pages, maximum: pages });
-    const { exports } = new host.Instance(compiled, { env: { memory } });
+    const memory = new engine.Memory({ initial: pages, maximum: pages });
+    const { exports } = new engine.Instance(compiled, { env: { memory } });
     // The module is ours: its exports are what the interface says.
-    return simdKernel(exports as KernelExports, memory.buffer, newArena(memory.buffer, firstRow));
+    return simdKernel(exports as KernelExports, memory.buffer);
   } catch {
     // So much memory is refused; a smaller kernel may still do.
     return undefined;
@@ -37,9 +35,12 @@ export function loadKernel(room: number, use: "on" | "off" = "on"): Kernel | und
 }
 
 /** Compiling checks the module: an engine without vectors, or a page whose policy forbids it, throws. */
-function compile(host: HostWebAssembly): object | null {
+function compile(engine: HostWebAssembly, decode: NonNullable<Host["atob"]>): object | null {
+  const text = decode(kernelBytes);
+  const bytes = new Uint8Array(text.length);
+  for (let k = 0; k < bytes.length; k++) bytes[k] = text.charCodeAt(k);
   try {
-    return new host.Module(decodeBase64(kernelBytes));
+    return new engine.Module(bytes);
   } catch {
     return null;
   }

@@ -1,5 +1,6 @@
 import { selectRanks } from "../forecast/selectRanks.ts";
 import { newArena } from "./arena.ts";
+import { withoutTables } from "./calendarTables.ts";
 import { addCost } from "./twins/addCost.ts";
 import { addCostWhere } from "./twins/addCostWhere.ts";
 import { addDaily } from "./twins/addDaily.ts";
@@ -27,7 +28,7 @@ import type { Kernel } from "./types.ts";
 export function plainKernel(room: number): Kernel {
   return {
     lane: "plain",
-    arena: newArena(new ArrayBuffer(room), 0),
+    arena: newArena(new ArrayBuffer(room), 0, withoutTables),
     fillLatin,
     fillPlain,
     lookUp,

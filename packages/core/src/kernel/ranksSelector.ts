@@ -17,7 +17,10 @@ export function ranksSelector(
   return (values, ranks) => {
     const n = values.length;
     if (n < 256 || ranks.length > mostRanks) return selectRanks(values, ranks);
-    let scratch = buffer.byteLength - arena.room;
+    const ascending = Uint32Array.from(ranks).sort();
+    const [least = 0] = ascending;
+    if (least < 1 || (ascending[ascending.length - 1] as number) > n) return selectRanks(values, ranks);
+    let scratch = arena.scratch();
     let room = Math.floor(arena.room / 8) - 1;
     let at = values.byteOffset;
     if (values.buffer !== buffer) {
@@ -28,8 +31,7 @@ export function ranksSelector(
       room -= n;
     }
     // Past n / 4 the whole is better sorted at once.
-    room = Math.min(room, n >> 2);
-    const ascending = Uint32Array.from(ranks).sort();
+    room = Math.max(0, Math.min(room, n >> 2));
     let count = 0;
     for (const rank of ascending) if (count === 0 || rank !== wanted[count - 1]) wanted[count++] = rank;
     const places = ranks.map((rank) => wanted.subarray(0, count).indexOf(rank));

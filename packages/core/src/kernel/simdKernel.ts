@@ -1,13 +1,15 @@
-import type { Arena } from "./arena.ts";
+import { newArena } from "./arena.ts";
 import type { KernelCalendar } from "./calendar.ts";
+import { tablesBy } from "./calendarTables.ts";
 import type { KernelExports } from "./exports.ts";
-import { answersAt } from "./layout.ts";
+import { answersAt, firstRow, mostRanks } from "./layout.ts";
 import { ranksSelector } from "./ranksSelector.ts";
 import type { Kernel } from "./types.ts";
 
 /** The kernel on top of a module's functions: rows become addresses, nothing else. */
-export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, arena: Arena): Kernel {
-  const answers = new Float64Array(buffer, answersAt, 200);
+export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
+  const arena = newArena(buffer, firstRow, tablesBy(wasm));
+  const answers = new Float64Array(buffer, answersAt, mostRanks);
   const answer = (into: Float64Array, count: number) => {
     for (let i = 0; i < count; i++) into[i] = answers[i] as number;
   };
