@@ -44,6 +44,18 @@ describe("absences", () => {
     });
   });
 
+  it("it is a part of the capacity, not of one person: half of two leaves one, half of 0.5 a quarter", () => {
+    const day = { from: "2027-02-03", to: "2027-02-03", share: 0.5 };
+    const at = (capacity: number, share: number) =>
+      moments({ a: { duration: 4, people: { id: "ann", share } } }, ann({ capacity, away: day })).a;
+    expect([at(2, 1), at(2, 1.1), at(0.5, 0.25), at(0.5, 0.3)]).toEqual([
+      [0, 4],
+      [3, 9],
+      [0, 4],
+      [3, 9],
+    ]);
+  });
+
   it("an absence of `share: 1` is a full one, and so are two halves", () => {
     const at = (away: object[]) => moments({ a: { duration: 4, people: half } }, ann({ away })).a;
     const day = { from: "2027-02-03", to: "2027-02-03" };
@@ -176,6 +188,12 @@ describe("the order of placing", () => {
       true,
       false,
     ]);
+  });
+
+  it("the longest tail (rounded to 1e-6): a hundredth decides, what rounding takes away does not", () => {
+    const first = (more: number) =>
+      moments({ a: work, b: { ...work, duration: 2 + more } }, ann()).a?.[0] === 0;
+    expect([first(0.01), first(2e-6), first(4e-7)]).toEqual([false, false, true]);
   });
 
   it("the tail is of as-written durations, calendars and people ignored: drawn ones do not change the order", () => {
