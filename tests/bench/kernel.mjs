@@ -90,6 +90,8 @@ function setUp(kernel) {
     multiplyImpact: () => kernel.multiplyImpact(out, occurs, zero, 0, n),
     addImpact: () => kernel.addImpact(out, occurs, d, 0.5, n),
     raiseTo: () => kernel.raiseTo(out, lower, n),
+    scaleTo: () => kernel.scaleTo(out, d, 5, n),
+    "raiseAfter, calendar": () => kernel.raiseAfter(calendar, out, lower, 3, n),
     "settle, every day": () => kernel.settle(always, lower, d, out, into, 0, n),
     "settle, on a calendar": () => kernel.settle(calendar, lower, d, out, into, 0, n),
     "markFinish, every day": () => kernel.markFinish(always, plan, finish, result, n),
