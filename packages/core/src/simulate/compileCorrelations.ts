@@ -12,7 +12,13 @@ export function compileCorrelations(
   warnings: string[],
 ): Model["correlated"] {
   if (plan.correlations.length === 0) return undefined;
-  const names = [...new Set(plan.correlations.flatMap((set) => set.between))].sort();
+  // In the order of the ids the draws are addressed by, so that renaming (`was`) disturbs none.
+  const drawIds = new Map(plan.tasks.map((task) => [task.id, task.was ?? task.id]));
+  const drawName = (name: string) =>
+    name.startsWith("cost:") ? `cost:${drawIds.get(name.slice(5)) ?? name}` : (drawIds.get(name) ?? name);
+  const names = [...new Set(plan.correlations.flatMap((set) => set.between))].sort((a, b) =>
+    drawName(a) < drawName(b) ? -1 : 1,
+  );
   const size = names.length;
   const matrix = new Float64Array(size * size);
   for (let i = 0; i < size; i++) matrix[i * size + i] = 1;

@@ -32,11 +32,10 @@ export function compileRegister(
   for (const entry of all) {
     if (entry.group !== undefined && entry.status === "occurred") occurredIn.set(entry.group, entry.id);
   }
-  const ahead = new Map<string, number>();
+  const slotStart = slotStarts(all);
   const impactsOn: TaskImpact[][] = plan.tasks.map(() => []);
   const entries = all.map((entry, e): ModelEntry => {
-    const from = entry.group === undefined ? 0 : (ahead.get(entry.group) ?? 0);
-    if (entry.group !== undefined) ahead.set(entry.group, from + entry.probability);
+    const from = slotStart.get(entry) ?? 0;
     const responses = entry.responses
       .filter((response) => response.adopted)
       .sort((a, b) => compare(a.id, b.id));
@@ -69,6 +68,22 @@ export function compileRegister(
     };
   });
   return { entries, groups: groupNames.map((name) => ({ name })), impactsOn };
+}
+
+/**
+ * Where each entry's slot begins in its group's draw: after the own probabilities ahead of it, in the order of the
+ * ids the draws are addressed by, so that renaming (`was`) disturbs none.
+ */
+function slotStarts(entries: readonly RegisterEntry[]): Map<RegisterEntry, number> {
+  const starts = new Map<RegisterEntry, number>();
+  const ahead = new Map<string, number>();
+  for (const entry of [...entries].sort((a, b) => compare(a.was ?? a.id, b.was ?? b.id))) {
+    if (entry.group === undefined) continue;
+    const from = ahead.get(entry.group) ?? 0;
+    starts.set(entry, from);
+    ahead.set(entry.group, from + entry.probability);
+  }
+  return starts;
 }
 
 /** The entry's own times each response's (probability / the entry's own), at most 1; 0 stays 0. */
