@@ -1,4 +1,4 @@
-import { type Block, blockSize, newBlock } from "../simulate/block.ts";
+import { type Block, blockSize, kernelFor, newBlock } from "../simulate/block.ts";
 import { markFinish } from "../simulate/critical.ts";
 import { draws } from "../simulate/draws.ts";
 import type { Model, ModelTask } from "../simulate/model.ts";
@@ -34,10 +34,11 @@ export function rerunner(
   planned: Float64Array,
 ): Rerunner {
   const size = Math.min(trials.iterations, blockSize);
-  const base = newBlock(model, size);
-  const spare = newBlock(model, size);
-  const heldRow = new Float64Array(size);
-  const heldFlags = new Uint8Array(size);
+  const kernel = kernelFor(model, size, 3);
+  const base = newBlock(model, size, kernel);
+  const spare = newBlock(model, size, kernel);
+  const heldRow = kernel.arena.rows(1, size)[0] as Float64Array;
+  const heldFlags = kernel.arena.bytes(1, size)[0] as Uint8Array;
   const source = draws(model, trials.seed, trials.design);
   const reaches = new Map<string, { seeds: number[]; reached: Uint8Array }>();
   const capacity = () => (model.limitedPeople ? newCapacity(model) : undefined);

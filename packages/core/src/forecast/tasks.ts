@@ -4,8 +4,8 @@ import type { AsWritten } from "../simulate/asWritten.ts";
 import { finishDay, startDay } from "../simulate/critical.ts";
 import type { Model } from "../simulate/model.ts";
 import type { Trials } from "../simulate/trials.ts";
+import { rankSelector } from "./rankSelector.ts";
 import { rankOf } from "./ranks.ts";
-import { selectRanks } from "./selectRanks.ts";
 import type { IntervalForecast, TaskForecast } from "./types.ts";
 
 /** Start, finish, criticality and money of every task, in id order. */
@@ -19,6 +19,7 @@ export function summariseTasks(
   const dateOf = (day: number) => isoDate(model.startDay + Math.max(0, day));
   const ranks = [0.1, 0.5, 0.9, confidence].map((p) => rankOf(p, n));
   const { sums } = trials;
+  const selectRanks = rankSelector(n);
   return model.tasks.map((task, j): TaskForecast => {
     const starts = selectRanks(trials.starts[j] as Float64Array, ranks.slice(0, 3));
     const finishes = selectRanks(trials.finishes[j] as Float64Array, ranks);
@@ -67,6 +68,7 @@ export function summariseTasks(
 /** Calendar days between two tasks, with the chance of the asked span. */
 export function summariseIntervals(model: Model, trials: Trials): IntervalForecast[] {
   const n = trials.iterations;
+  const selectRanks = rankSelector(n);
   return model.intervals.map((interval, i): IntervalForecast => {
     const values = trials.intervals[i] as Float64Array;
     const [p10, p50, p90] = selectRanks(

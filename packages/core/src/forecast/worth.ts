@@ -1,11 +1,11 @@
 import { isoDate } from "../calendar/dates.ts";
 import { tolerance } from "../calendar/tolerance.ts";
+import { selectRanks } from "../kernel/twins/selectRanks.ts";
 import type { Model } from "../simulate/model.ts";
 import { releasedBy } from "../simulate/months.ts";
 import type { Trials } from "../simulate/trials.ts";
 import { meanAndSd } from "./moments.ts";
 import { rankOf } from "./ranks.ts";
-import { selectRanks } from "./selectRanks.ts";
 import type { Forecast } from "./types.ts";
 
 type WorthPart = Pick<Forecast, "together" | "lateness" | "appraisal" | "months" | "firstShortfall">;

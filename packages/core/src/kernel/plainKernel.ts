@@ -1,4 +1,3 @@
-import { selectRanks } from "../forecast/selectRanks.ts";
 import { newArena } from "./arena.ts";
 import { withoutTables } from "./calendarTables.ts";
 import { addCost } from "./twins/addCost.ts";
@@ -19,6 +18,7 @@ import { occur } from "./twins/occur.ts";
 import { raiseAfter } from "./twins/raiseAfter.ts";
 import { raiseTo } from "./twins/raiseTo.ts";
 import { scaleTo } from "./twins/scaleTo.ts";
+import { selectRanks } from "./twins/selectRanks.ts";
 import { settle } from "./twins/settle.ts";
 import { sumMasked } from "./twins/sumMasked.ts";
 import { sumProducts } from "./twins/sumProducts.ts";

@@ -1,7 +1,7 @@
-import { selectRanks } from "../forecast/selectRanks.ts";
 import type { Arena } from "./arena.ts";
 import type { KernelExports } from "./exports.ts";
 import { answersAt, mostRanks, ranksAt } from "./layout.ts";
+import { selectRanks } from "./twins/selectRanks.ts";
 
 /**
  * `selectRanks` in WebAssembly. Values outside the memory are copied to what the arena has left; where that is too

@@ -1,15 +1,18 @@
+import { bytesOfCalendar, bytesOfRows, type Kernel, loadKernel, plainKernel } from "../kernel/index.ts";
 import { blockSize } from "../sampling/streams/blockSize.ts";
-import type { Model } from "./model.ts";
+import { tableLength } from "../sampling/table/layout.ts";
+import type { Model, ModelTask } from "./model.ts";
 
 export { blockSize };
 
 /**
  * One block of iterations while it is computed: rows of `n` values, one row per slot, task or entry
- * (structure of arrays). Rows are made once and used again for every block.
+ * (structure of arrays). Rows are made once, in the kernel's memory, and used again for every block.
  *
  * A point (a milestone, a realised duration of 0, a task not needed) has start = finish.
  */
 export interface Block {
+  kernel: Kernel;
   n: number;
   /** Draws by slot, in the written unit, cut at zero where that applies. */
   draws: Float64Array[];
@@ -17,7 +20,7 @@ export interface Block {
   occurs: Uint8Array[];
   /** By task: 1 where needed; undefined: in every iteration. */
   needed: (Uint8Array | undefined)[];
-  /** Realised durations in working days; 0 where not needed. */
+  /** Realised durations in working days; 0 where not needed. The draws themselves where nothing changes them. */
   duration: Float64Array[];
   /** Working days that impacts hold a task back; undefined: none. */
   wait: (Float64Array | undefined)[];
@@ -39,29 +42,82 @@ export interface Block {
   scratch2: Float64Array;
 }
 
-/** Rows for up to `size` iterations. Cost: about 26 bytes * size per task and 8 * size per slot. */
-export function newBlock(model: Model, size: number): Block {
-  const rows = (count: number) => Array.from({ length: count }, () => new Float64Array(size));
-  const moves = model.tasks.map(() => new Uint8Array(size));
+/** The WebAssembly kernel with room for `blocks` blocks of the model, or the plain one: the same bits. */
+export function kernelFor(model: Model, size: number, blocks = 1): Kernel {
+  const room = blocks * bytesOfBlock(model, size) + bytesOfTables(model);
+  return loadKernel(room) ?? plainKernel(room);
+}
+
+/** Rows for up to `size` iterations; without a kernel, of the plain one. About 26 bytes * size per task, 8 per slot. */
+export function newBlock(model: Model, size: number, kernel: Kernel = plainKernelFor(model, size)): Block {
+  const { arena } = kernel;
+  const row = () => arena.rows(1, size)[0] as Float64Array;
+  const flags = () => arena.bytes(1, size)[0] as Uint8Array;
+  const draws = arena.rows(model.slots.length, size);
+  const moves = model.tasks.map(flags);
   return {
+    kernel,
     n: size,
-    draws: rows(model.slots.length),
-    occurs: model.register.map(() => new Uint8Array(size)),
-    needed: model.tasks.map((task) => (task.chance < 1 ? new Uint8Array(size) : undefined)),
-    duration: rows(model.tasks.length),
-    wait: model.tasks.map((task) =>
-      task.impacts.some((at) => model.register[at.entry]?.impacts[at.impact]?.wait !== undefined)
-        ? new Float64Array(size)
-        : undefined,
+    draws,
+    occurs: model.register.map(flags),
+    needed: model.tasks.map((task) => (task.chance < 1 ? flags() : undefined)),
+    duration: model.tasks.map((task) =>
+      drawnAsIs(task) ? (draws[task.duration.slot] as Float64Array) : row(),
     ),
-    start: rows(model.tasks.length),
-    finish: rows(model.tasks.length),
+    wait: model.tasks.map((task) => (waits(model, task) ? row() : undefined)),
+    start: model.tasks.map(row),
+    finish: model.tasks.map(row),
     moves,
-    pushed: model.tasks.map((task, j) => (task.mayBePoint ? new Uint8Array(size) : (moves[j] as Uint8Array))),
-    planFinish: new Float64Array(size),
-    planFinishDay: new Int32Array(size),
-    cost: new Float64Array(size),
-    scratch: new Float64Array(size),
-    scratch2: new Float64Array(size),
+    pushed: model.tasks.map((task, j) => (task.mayBePoint ? flags() : (moves[j] as Uint8Array))),
+    planFinish: row(),
+    planFinishDay: arena.int32(1, size)[0] as Int32Array,
+    cost: row(),
+    scratch: row(),
+    scratch2: row(),
   };
+}
+
+function plainKernelFor(model: Model, size: number): Kernel {
+  return plainKernel(bytesOfBlock(model, size) + bytesOfTables(model));
+}
+
+/** Whether the realised duration is the draw and nothing else. */
+export function drawnAsIs(task: ModelTask): boolean {
+  return (
+    task.duration.slot >= 0 &&
+    task.durationScale === 1 &&
+    task.impacts.length === 0 &&
+    task.progress === undefined &&
+    task.chance >= 1
+  );
+}
+
+function waits(model: Model, task: ModelTask): boolean {
+  return task.impacts.some((at) => model.register[at.entry]?.impacts[at.impact]?.wait !== undefined);
+}
+
+function bytesOfBlock(model: Model, size: number): number {
+  const doubles = model.slots.length + 4 * model.tasks.length + 8;
+  const bytes = model.register.length + 3 * model.tasks.length + 2;
+  return bytesOfRows(doubles, size, 8) + bytesOfRows(bytes, size, 1) + bytesOfRows(1, size, 4);
+}
+
+/** Quantile and outcome tables, calendars, and rows for uniforms (twice a correlated set's). */
+function bytesOfTables(model: Model): number {
+  const uniforms = 2 + model.groups.length + 2 * (model.correlated?.slots.length ?? 0);
+  const calendars = new Set(
+    model.tasks.flatMap((task) => [task.calendar, ...task.links.map((link) => link.lagCalendar)]),
+  );
+  const tables = model.slots.reduce(
+    (sum, { estimate }) =>
+      sum +
+      (estimate.kind === "range"
+        ? bytesOfRows(1, tableLength, 8)
+        : estimate.kind === "outcomes"
+          ? bytesOfRows(2, estimate.outcomes.length, 8)
+          : 0),
+    0,
+  );
+  const ofCalendars = [...calendars].reduce((sum, calendar) => sum + bytesOfCalendar(calendar), 0);
+  return tables + ofCalendars + bytesOfRows(uniforms, blockSize, 8);
 }

@@ -25,7 +25,7 @@ export function markMoving(model: Model, block: Block, limited: boolean, lagDays
       const j = model.order[o] as number;
       const task = model.tasks[j] as ModelTask;
       if (task.progress !== undefined) continue;
-      if (!anySet(block.pushed[j] as Uint8Array, block.n)) continue;
+      if (!block.kernel.anySet(block.pushed[j] as Uint8Array, block.n)) continue;
       for (const link of task.links) markByLink(model, block, task, j, link);
       if (limited && task.holds.length > 0 && markByPeople(model, block, task, j, o)) again = true;
     }
@@ -35,10 +35,10 @@ export function markMoving(model: Model, block: Block, limited: boolean, lagDays
 
 /** The plan's finish, its date, and the tasks that stand at it. */
 export function markFinish(model: Model, block: Block): void {
-  const { n, planFinish, planFinishDay } = block;
-  for (const row of block.moves) row.fill(0, 0, n);
-  for (const row of block.pushed) row.fill(0, 0, n);
+  const { n, planFinish, planFinishDay, kernel } = block;
   if (model.finishOf >= 0) {
+    for (const row of block.moves) row.fill(0, 0, n);
+    for (const row of block.pushed) row.fill(0, 0, n);
     const task = model.tasks[model.finishOf] as ModelTask;
     const finish = block.finish[model.finishOf] as Float64Array;
     const duration = block.duration[model.finishOf] as Float64Array;
@@ -52,42 +52,65 @@ export function markFinish(model: Model, block: Block): void {
     return;
   }
   planFinish.fill(0, 0, n);
-  model.tasks.forEach((_, j) => {
+  for (let j = 0; j < model.tasks.length; j++) {
     const finish = block.finish[j] as Float64Array;
     const needed = block.needed[j];
+    if (needed === undefined) {
+      kernel.raiseTo(planFinish, finish, n);
+      continue;
+    }
     for (let k = 0; k < n; k++) {
-      if ((finish[k] as number) > (planFinish[k] as number) && (needed === undefined || needed[k] === 1)) {
+      if (needed[k] === 1 && (finish[k] as number) > (planFinish[k] as number)) {
         planFinish[k] = finish[k] as number;
       }
     }
-  });
+  }
   for (let k = 0; k < n; k++)
     planFinishDay[k] = Math.max(0, Math.ceil((planFinish[k] as number) - tolerance) - 1);
-  model.tasks.forEach((task, j) => {
-    const finish = block.finish[j] as Float64Array;
-    const duration = block.duration[j] as Float64Array;
-    const needed = block.needed[j];
-    const moves = block.moves[j] as Uint8Array;
-    const pushed = block.pushed[j] as Uint8Array;
-    const finished = task.progress?.finished === true;
-    for (let k = 0; k < n; k++) {
-      if (needed !== undefined && needed[k] === 0) continue;
-      if ((finish[k] as number) < (planFinish[k] as number) - tolerance) {
-        // Work that ends as its calendar pauses goes on, once moved, after the pause: perhaps past the finish.
-        if (task.calendar.everyDay || finished) continue;
-        if (nextWork(task.calendar, finish[k] as number) < (planFinish[k] as number) - tolerance) continue;
-        if ((duration[k] as number) > tolerance) moves[k] = 1;
-        pushed[k] = 1;
-        continue;
-      }
-      moves[k] = 1;
-      pushed[k] = 1;
-      // A point may stand on a later day than work that ends at the same moment: at its own earliest date.
-      if ((duration[k] as number) > tolerance) continue;
-      const day = finishDay(task, finish[k] as number, true);
-      if (day > (planFinishDay[k] as number)) planFinishDay[k] = day;
+  for (let j = 0; j < model.tasks.length; j++) {
+    const task = model.tasks[j] as ModelTask;
+    if (task.mayBePoint || task.progress !== undefined) markFinishAny(task, j, block);
+    else {
+      const calendar = kernel.arena.calendar(task.calendar);
+      kernel.markFinish(
+        calendar,
+        planFinish,
+        block.finish[j] as Float64Array,
+        block.moves[j] as Uint8Array,
+        n,
+      );
     }
-  });
+  }
+}
+
+/** Marks a task that may be a point, may not be needed, or is a fact; a point may also move the finish's date. */
+function markFinishAny(task: ModelTask, j: number, block: Block): void {
+  const { n, planFinish, planFinishDay } = block;
+  const finish = block.finish[j] as Float64Array;
+  const duration = block.duration[j] as Float64Array;
+  const needed = block.needed[j];
+  const moves = block.moves[j] as Uint8Array;
+  const pushed = block.pushed[j] as Uint8Array;
+  moves.fill(0, 0, n);
+  pushed.fill(0, 0, n);
+  const finished = task.progress?.finished === true;
+  for (let k = 0; k < n; k++) {
+    if (needed !== undefined && needed[k] === 0) continue;
+    if ((finish[k] as number) < (planFinish[k] as number) - tolerance) {
+      // Work that ends as its calendar pauses goes on, once moved, after the pause: perhaps past the finish.
+      if (task.calendar.everyDay || finished) continue;
+      if (nextWork(task.calendar, finish[k] as number) < (planFinish[k] as number) - tolerance) continue;
+      if ((duration[k] as number) > tolerance) moves[k] = 1;
+      pushed[k] = 1;
+      continue;
+    }
+    moves[k] = 1;
+    pushed[k] = 1;
+    // A point may stand on a later day than work that ends at the same moment: at its own earliest date.
+    if ((duration[k] as number) > tolerance) continue;
+    const day = finishDay(task, finish[k] as number, true);
+    if (day > (planFinishDay[k] as number)) planFinishDay[k] = day;
+  }
 }
 
 /**
@@ -106,11 +129,6 @@ export function startDay(task: ModelTask, t: number, point: boolean, needed = tr
   const recorded = task.progress?.finished === true;
   if (recorded ? task.kind !== "task" : point) return finishDay(task, t, true, needed);
   return Math.floor(t + tolerance);
-}
-
-function anySet(row: Uint8Array, n: number): boolean {
-  for (let k = 0; k < n; k++) if (row[k] === 1) return true;
-  return false;
 }
 
 function markByLink(model: Model, block: Block, task: ModelTask, j: number, link: ModelLink): void {
@@ -135,15 +153,16 @@ function markByLink(model: Model, block: Block, task: ModelTask, j: number, link
     }
     return;
   }
-  const finish = block.finish[i] as Float64Array;
-  const start = block.start[j] as Float64Array;
-  const { calendar } = task;
-  for (let k = 0; k < n; k++) {
-    if (into[k] === 0 || moves[k] === 1) continue;
-    const f = finish[k] as number;
-    const s = (start[k] as number) - tolerance;
-    if (f >= s || (!calendar.everyDay && nextWork(calendar, f) >= s)) moves[k] = 1;
-  }
+  const { kernel } = block;
+  const calendar = kernel.arena.calendar(task.calendar);
+  kernel.markSimple(
+    calendar,
+    moves,
+    into,
+    block.finish[i] as Float64Array,
+    block.start[j] as Float64Array,
+    n,
+  );
 }
 
 /**

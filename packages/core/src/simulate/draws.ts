@@ -1,17 +1,16 @@
+import type { Kernel } from "../kernel/index.ts";
 import type { Design } from "../sampling/design.ts";
 import {
-  fillFromOutcomes,
-  fillFromTable,
-  fillUniforms,
   normalCdf,
   normalScore,
   type OutcomeTable,
   outcomeTable,
   type QuantileTable,
   quantileTable,
+  seedBlock,
 } from "../sampling/index.ts";
 import { type Block, blockSize } from "./block.ts";
-import type { Model } from "./model.ts";
+import type { Model, ModelTask, Slot } from "./model.ts";
 
 /**
  * Fixes some draws for a re-run on the same dice: a slot held at one value, an entry made to occur or not.
@@ -35,62 +34,85 @@ type Filler =
   | { kind: "held"; value: number };
 
 export function draws(model: Model, seed: string, design: Design, overrides: Overrides = {}): Draws {
-  const fillers = model.slots.map((slot, s): Filler => {
-    const held = overrides.slots?.get(s);
-    if (held !== undefined) return { kind: "held", value: held };
-    if (slot.estimate.kind === "range") return { kind: "table", table: quantileTable(slot.estimate) };
-    if (slot.estimate.kind === "outcomes") return { kind: "outcomes", table: outcomeTable(slot.estimate) };
-    return { kind: "held", value: slot.estimate.value };
-  });
-  const uniforms = new Float64Array(blockSize);
   const cuts = new Float64Array(model.slots.length);
-  const correlated = correlatedUniforms(model);
-
-  const fillSlot = (s: number, u: Float64Array, into: Block) => {
-    const out = into.draws[s] as Float64Array;
-    const filler = fillers[s] as Filler;
-    if (filler.kind === "held") {
-      out.fill(filler.value, 0, into.n);
-      return;
-    }
-    if (filler.kind === "table") fillFromTable(filler.table, u, out, into.n);
-    else fillFromOutcomes(filler.table, u, out, into.n);
-    if (model.slots[s]?.cut !== true) return;
-    let cut = 0;
-    for (let k = 0; k < into.n; k++) {
-      if ((out[k] as number) < 0) {
-        out[k] = 0;
-        cut++;
-      }
-    }
-    cuts[s] = (cuts[s] as number) + cut;
-  };
-
+  let tools: Tools | undefined;
   return {
     cuts,
     fill(block, into) {
-      const uniform = (item: string, purpose: string, out: Float64Array) =>
-        fillUniforms(design, seed, item, purpose, block, out);
+      const { kernel } = into;
+      if (tools?.kernel !== kernel) tools = toolsFor(model, kernel, overrides);
+      const { fillers, uniforms, correlated } = tools;
+      const uniform: Uniform = (item, purpose, out) => {
+        const words = seedBlock(seed, item, purpose, block);
+        if (design === "plain") kernel.fillPlain(words, out);
+        else kernel.fillLatin(words, out);
+      };
       correlated.fill(uniform, into.n);
-      model.slots.forEach((slot, s) => {
-        const shared = correlated.rows.get(s);
-        if (shared !== undefined) fillSlot(s, shared, into);
-        else {
-          if (fillers[s]?.kind !== "held") uniform(slot.item, slot.purpose, uniforms);
-          fillSlot(s, uniforms, into);
+      for (let s = 0; s < model.slots.length; s++) {
+        const slot = model.slots[s] as Slot;
+        const filler = fillers[s] as Filler;
+        const out = into.draws[s] as Float64Array;
+        if (filler.kind === "held") {
+          out.fill(filler.value, 0, into.n);
+          continue;
         }
-      });
-      model.tasks.forEach((task, j) => {
+        const shared = correlated.rows.get(s);
+        let cut = 0;
+        if (filler.kind === "table" && shared === undefined && design !== "plain") {
+          const words = seedBlock(seed, slot.item, slot.purpose, block);
+          cut = kernel.drawLatin(words, filler.table, out, into.n, slot.cut);
+        } else {
+          if (shared === undefined) uniform(slot.item, slot.purpose, uniforms);
+          const u = shared ?? uniforms;
+          if (filler.kind === "table") cut = kernel.lookUp(filler.table, u, out, into.n, slot.cut);
+          else cut = kernel.lookUpOutcomes(filler.table, u, out, into.n, slot.cut);
+        }
+        cuts[s] = (cuts[s] as number) + cut;
+      }
+      for (let j = 0; j < model.tasks.length; j++) {
         const row = into.needed[j];
-        if (row === undefined) return;
+        const task = model.tasks[j] as ModelTask;
+        if (row === undefined) continue;
         if (task.chance <= 0) row.fill(0, 0, into.n);
         else {
           uniform(task.chanceAddress, "needed", uniforms);
-          for (let k = 0; k < into.n; k++) row[k] = (uniforms[k] as number) < task.chance ? 1 : 0;
+          kernel.occur(uniforms, 0, task.chance, row, into.n);
         }
-      });
-      fillOccurrences(model, into, uniform, uniforms, overrides);
+      }
+      fillOccurrences(model, into, uniform, tools, overrides);
     },
+  };
+}
+
+/** What filling needs in a kernel's memory: tables and rows of uniforms. */
+interface Tools {
+  kernel: Kernel;
+  fillers: Filler[];
+  uniforms: Float64Array;
+  groups: Float64Array[];
+  correlated: ReturnType<typeof correlatedUniforms>;
+}
+
+function toolsFor(model: Model, kernel: Kernel, overrides: Overrides): Tools {
+  const { arena } = kernel;
+  const fillers = model.slots.map((slot, s): Filler => {
+    const held = overrides.slots?.get(s);
+    if (held !== undefined) return { kind: "held", value: held };
+    const { estimate } = slot;
+    if (estimate.kind === "fixed") return { kind: "held", value: slot.asWritten };
+    if (estimate.kind === "outcomes") {
+      const { values, upTo } = outcomeTable(estimate);
+      return { kind: "outcomes", table: { values: arena.table(values), upTo: arena.table(upTo) } };
+    }
+    const { values, shift, scale } = quantileTable(estimate);
+    return { kind: "table", table: { values: arena.table(values), shift, scale } };
+  });
+  return {
+    kernel,
+    fillers,
+    uniforms: arena.rows(1, blockSize)[0] as Float64Array,
+    groups: arena.rows(model.groups.length, blockSize),
+    correlated: correlatedUniforms(model, kernel),
   };
 }
 
@@ -101,10 +123,10 @@ function fillOccurrences(
   model: Model,
   into: Block,
   uniform: Uniform,
-  own: Float64Array,
+  { uniforms, groups, kernel }: Tools,
   overrides: Overrides,
 ): void {
-  const groups: (Float64Array | undefined)[] = model.groups.map(() => undefined);
+  const drawn = new Set<number>();
   model.register.forEach((entry, e) => {
     const row = into.occurs[e] as Uint8Array;
     const fact = overrides.entries?.get(e) ?? entry.fact;
@@ -112,23 +134,21 @@ function fillOccurrences(
       row.fill(fact, 0, into.n);
       return;
     }
-    let u = own;
+    const u = entry.group < 0 ? uniforms : (groups[entry.group] as Float64Array);
     if (entry.group < 0) uniform(entry.item, "occurs", u);
-    else {
-      const known = groups[entry.group];
-      u = known ?? new Float64Array(blockSize);
-      if (known === undefined) {
-        uniform(`group:${model.groups[entry.group]?.name ?? ""}`, "occurs", u);
-        groups[entry.group] = u;
-      }
+    else if (!drawn.has(entry.group)) {
+      uniform(`group:${model.groups[entry.group]?.name ?? ""}`, "occurs", u);
+      drawn.add(entry.group);
     }
-    const { lo, hi } = entry;
-    for (let k = 0; k < into.n; k++) row[k] = (u[k] as number) >= lo && (u[k] as number) < hi ? 1 : 0;
+    kernel.occur(u, entry.lo, entry.hi, row, into.n);
   });
 }
 
 /** Uniforms of the correlated slots: normal scores of their own draws, mixed by the factor of the matrix. */
-function correlatedUniforms(model: Model): {
+function correlatedUniforms(
+  model: Model,
+  kernel: Kernel,
+): {
   rows: Map<number, Float64Array>;
   fill(uniform: Uniform, n: number): void;
 } {
@@ -137,9 +157,10 @@ function correlatedUniforms(model: Model): {
   if (set === undefined) return { rows, fill: () => {} };
   const { slots, factor } = set;
   const size = slots.length;
-  const scores = Array.from({ length: size }, () => new Float64Array(blockSize));
-  slots.forEach((slot) => {
-    rows.set(slot, new Float64Array(blockSize));
+  const scores = kernel.arena.rows(size, blockSize);
+  const uniforms = kernel.arena.rows(size, blockSize);
+  slots.forEach((slot, i) => {
+    rows.set(slot, uniforms[i] as Float64Array);
   });
   return {
     rows,

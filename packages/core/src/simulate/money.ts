@@ -25,30 +25,24 @@ export function newMoneySums(model: Model): MoneySums {
  * (plan format, "Money"). Fractions of days are charged.
  */
 export function addMoney(model: Model, block: Block, sums: MoneySums): void {
-  const { n, cost: total, scratch: part } = block;
+  const { n, cost: total, scratch: part, scratch2: spare, kernel } = block;
   total.fill(0, 0, n);
-  model.tasks.forEach((task, j) => {
-    if (!taskCost(task, j, block, part)) return;
-    sums.tasks[j] = addInto(total, part, n);
-  });
+  for (let j = 0; j < model.tasks.length; j++) {
+    if (!taskCost(model.tasks[j] as ModelTask, j, block, part)) continue;
+    sums.tasks[j] = kernel.addCost(total, part, n);
+  }
   model.register.forEach((entry, e) => {
-    const occurs = block.occurs[e] as Uint8Array;
     let sum = 0;
     for (const { cost } of entry.impacts) {
       if (cost === undefined) continue;
-      const draws = rowOf(cost, block);
-      for (let k = 0; k < n; k++) {
-        if (occurs[k] === 0) continue;
-        const value = entry.scale * (draws === undefined ? cost.value : (draws[k] as number));
-        total[k] = (total[k] as number) + value;
-        sum += value;
-      }
+      const draws = rowOf(cost, block) ?? spare.fill(cost.value, 0, n);
+      sum += kernel.addCostWhere(total, block.occurs[e] as Uint8Array, draws, entry.scale, n);
     }
     sums.entries[e] = sum;
   });
   model.responses.forEach((response, r) => {
     fillAmount(response.cost, block, part);
-    sums.responses[r] = addInto(total, part, n);
+    sums.responses[r] = kernel.addCost(total, part, n);
   });
   model.overheads.forEach((overhead, o) => {
     fillAmount(overhead.perDay, block, part);
@@ -59,11 +53,11 @@ export function addMoney(model: Model, block: Block, sums: MoneySums): void {
       const days = workAt(model.planCalendar, to[k] as number) - before;
       part[k] = days > 0 ? (part[k] as number) * days : 0;
     }
-    sums.overheads[o] = addInto(total, part, n);
+    sums.overheads[o] = kernel.addCost(total, part, n);
   });
 }
 
-/** Cost of one task in each iteration into `out`; false when it can never cost anything. */
+/** Cost of one task in each iteration into `out`, a row of the block; false when it can never cost anything. */
 export function taskCost(task: ModelTask, j: number, block: Block, out: Float64Array): boolean {
   const { n } = block;
   const { cost, costPerDay, peoplePerDay, progress } = task;
@@ -89,10 +83,11 @@ export function taskCost(task: ModelTask, j: number, block: Block, out: Float64A
     }
     return true;
   }
-  if (daily) {
+  if (daily && perDay === undefined) {
+    block.kernel.addDaily(out, duration, costPerDay.value + peoplePerDay, n);
+  } else if (perDay !== undefined) {
     for (let k = 0; k < n; k++) {
-      const rate = (perDay === undefined ? costPerDay.value : (perDay[k] as number)) + peoplePerDay;
-      out[k] = (out[k] as number) + rate * (duration[k] as number);
+      out[k] = (out[k] as number) + ((perDay[k] as number) + peoplePerDay) * (duration[k] as number);
     }
   }
   const needed = block.needed[j];
@@ -108,14 +103,4 @@ export function rowOf(amount: Amount, block: Block): Float64Array | undefined {
 export function fillAmount(amount: Amount, block: Block, out: Float64Array): void {
   if (amount.slot < 0) out.fill(amount.value, 0, block.n);
   else out.set((block.draws[amount.slot] as Float64Array).subarray(0, block.n));
-}
-
-function addInto(total: Float64Array, part: Float64Array, n: number): number {
-  let sum = 0;
-  for (let k = 0; k < n; k++) {
-    const value = part[k] as number;
-    total[k] = (total[k] as number) + value;
-    sum += value;
-  }
-  return sum;
 }

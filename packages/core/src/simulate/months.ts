@@ -48,8 +48,7 @@ export function phaseMoney(
   first: number,
   rows: Float64Array[],
 ): void {
-  const { n } = block;
-  const part = new Float64Array(n);
+  const { n, scratch: part } = block;
   const ledger: Ledger = { model, block, ends: months.ends, first, rows };
   model.tasks.forEach((task, j) => {
     if (!taskCost(task, j, block, part)) return;

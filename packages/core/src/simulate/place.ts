@@ -37,8 +37,21 @@ export function place(
       const held = task.holdToPlan && hold !== undefined ? (hold[j] as number) : 0;
       const floor = Math.max(statusFloor, held);
       if (links.finishBound || block.wait[j] || block.needed[j] || task.kind !== "task" || task.unbroken) {
-        settle(task, block, j, floor, statusFloor, links.finishBound);
-      } else settlePlain(task, block, j, floor);
+        settleAny(task, block, j, floor, statusFloor, links.finishBound);
+      } else {
+        const { kernel, duration, start, finish, scratch } = block;
+        const latest = kernel.settle(
+          kernel.arena.calendar(task.calendar),
+          scratch,
+          duration[j] as Float64Array,
+          start[j] as Float64Array,
+          finish[j] as Float64Array,
+          Math.max(floor, task.notBefore),
+          n,
+        );
+        if (latest > lastDay) return j;
+        if (capacity === undefined || task.holds.length === 0) continue;
+      }
       if (capacity !== undefined && task.holds.length > 0) freeFrom(task, j, block, capacity);
     }
     const finish = block.finish[j] as Float64Array;
@@ -96,9 +109,14 @@ function boundByLinks(task: ModelTask, block: Block): { finishBound: boolean } {
 
 /** out = max(out, from + lag), working days on the lag's calendar. */
 function raise(out: Float64Array, from: Float64Array, link: ModelLink, block: Block): void {
-  const { n } = block;
+  const { n, kernel } = block;
   if (link.direct) {
-    for (let k = 0; k < n; k++) if ((from[k] as number) > (out[k] as number)) out[k] = from[k] as number;
+    kernel.raiseTo(out, from, n);
+    return;
+  }
+  const fixed = link.lag.value * link.lagScale;
+  if (link.lag.slot < 0 && fixed > tolerance) {
+    kernel.raiseAfter(kernel.arena.calendar(link.lagCalendar), out, from, fixed, n);
     return;
   }
   const draws = link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array);
@@ -109,39 +127,8 @@ function raise(out: Float64Array, from: Float64Array, link: ModelLink, block: Bl
   }
 }
 
-/** Needed in every iteration, no waits, no required finish: the common case, kept short for speed. */
-function settlePlain(task: ModelTask, block: Block, j: number, floor: number): void {
-  const { n, scratch: lower } = block;
-  const start = block.start[j] as Float64Array;
-  const finish = block.finish[j] as Float64Array;
-  const duration = block.duration[j] as Float64Array;
-  const { calendar } = task;
-  const earliest = Math.max(floor, task.notBefore);
-  if (calendar.everyDay) {
-    for (let k = 0; k < n; k++) {
-      const s = (lower[k] as number) > earliest ? (lower[k] as number) : earliest;
-      start[k] = s;
-      finish[k] = s + (duration[k] as number);
-    }
-    return;
-  }
-  for (let k = 0; k < n; k++) {
-    let s = (lower[k] as number) > earliest ? (lower[k] as number) : earliest;
-    const d = duration[k] as number;
-    if (d <= tolerance) {
-      start[k] = s;
-      finish[k] = s;
-      continue;
-    }
-    const w = workAt(calendar, s);
-    s = startMoment(calendar, w);
-    start[k] = s;
-    finish[k] = finishMoment(calendar, w + d);
-  }
-}
-
 /** Every case: waits, required finishes, tasks not needed, milestones, unbroken work. */
-function settle(
+function settleAny(
   task: ModelTask,
   block: Block,
   j: number,

@@ -1,5 +1,5 @@
 import type { Block } from "./block.ts";
-import type { Model, ModelTask } from "./model.ts";
+import type { Amount, Model, ModelTask } from "./model.ts";
 
 /**
  * Turns draws into realised durations and waits, task by task:
@@ -35,38 +35,24 @@ function fillBase(task: ModelTask, block: Block, out: Float64Array): void {
     return;
   }
   const draws = block.draws[amount.slot] as Float64Array;
-  if (scale === 1) {
-    out.set(draws.subarray(0, block.n));
-    return;
-  }
-  for (let k = 0; k < block.n; k++) out[k] = (draws[k] as number) * scale;
+  if (out !== draws) block.kernel.scaleTo(out, draws, scale, block.n);
 }
 
+/** All factors first, then the delays: the order of the register cannot matter. */
 function applyImpacts(model: Model, task: ModelTask, block: Block, out: Float64Array): void {
-  // All factors first, then the delays: the order of the register cannot matter.
+  const { kernel, n, scratch } = block;
   for (const at of task.impacts) {
     const entry = model.register[at.entry] as Model["register"][number];
     const factor = entry.impacts[at.impact]?.factor;
     if (factor === undefined) continue;
-    const occurs = block.occurs[at.entry] as Uint8Array;
-    const draws = factor.slot < 0 ? undefined : (block.draws[factor.slot] as Float64Array);
-    for (let k = 0; k < block.n; k++) {
-      if (occurs[k] === 0) continue;
-      const value = draws === undefined ? factor.value : (draws[k] as number);
-      out[k] = (out[k] as number) * (1 + entry.scale * (value - 1));
-    }
+    const draws = drawsOf(factor, block, scratch);
+    kernel.multiplyImpact(out, block.occurs[at.entry] as Uint8Array, draws, entry.scale, n);
   }
   for (const at of task.impacts) {
-    const entry = model.register[at.entry] as Model["register"][number];
-    const delay = entry.impacts[at.impact]?.delay;
+    const delay = model.register[at.entry]?.impacts[at.impact]?.delay;
     if (delay === undefined) continue;
-    const occurs = block.occurs[at.entry] as Uint8Array;
-    const draws = delay.slot < 0 ? undefined : (block.draws[delay.slot] as Float64Array);
-    for (let k = 0; k < block.n; k++) {
-      if (occurs[k] === 0) continue;
-      out[k] =
-        (out[k] as number) + at.delayScale * (draws === undefined ? delay.value : (draws[k] as number));
-    }
+    const draws = drawsOf(delay, block, scratch);
+    kernel.addImpact(out, block.occurs[at.entry] as Uint8Array, draws, at.delayScale, n);
   }
 }
 
@@ -95,11 +81,12 @@ function realiseWait(model: Model, task: ModelTask, block: Block, out: Float64Ar
   for (const at of task.impacts) {
     const wait = model.register[at.entry]?.impacts[at.impact]?.wait;
     if (wait === undefined) continue;
-    const occurs = block.occurs[at.entry] as Uint8Array;
-    const draws = wait.slot < 0 ? undefined : (block.draws[wait.slot] as Float64Array);
-    for (let k = 0; k < block.n; k++) {
-      if (occurs[k] === 0) continue;
-      out[k] = (out[k] as number) + at.waitScale * (draws === undefined ? wait.value : (draws[k] as number));
-    }
+    const draws = drawsOf(wait, block, block.scratch);
+    block.kernel.addImpact(out, block.occurs[at.entry] as Uint8Array, draws, at.waitScale, block.n);
   }
+}
+
+/** The row of an amount's draws; a constant is written into `spare`. */
+function drawsOf(amount: Amount, block: Block, spare: Float64Array): Float64Array {
+  return amount.slot < 0 ? spare.fill(amount.value, 0, block.n) : (block.draws[amount.slot] as Float64Array);
 }

@@ -1,5 +1,5 @@
 import type { AsWritten } from "./asWritten.ts";
-import { type Block, blockSize, newBlock } from "./block.ts";
+import { type Block, blockSize, kernelFor, newBlock } from "./block.ts";
 import { markFinish, markMoving } from "./critical.ts";
 import { draws } from "./draws.ts";
 import type { Model } from "./model.ts";
@@ -31,8 +31,9 @@ export function runBlocks(
 ): number {
   const n = into.iterations;
   const source = draws(model, into.seed, into.design);
-  const block = newBlock(model, Math.min(n, blockSize));
-  const free = model.limitedPeople ? freeCopy(block) : undefined;
+  const size = Math.min(n, blockSize);
+  const block = newBlock(model, size, kernelFor(model, size, model.limitedPeople ? 2 : 1));
+  const free = model.limitedPeople ? freeCopy(block, size) : undefined;
   for (let first = 0, b = fromBlock; first < n; first += blockSize, b++) {
     block.n = Math.min(blockSize, n - first);
     source.fill(b, block);
@@ -65,18 +66,19 @@ export function runBlocks(
 }
 
 /** A block that shares draws and durations with `block` but has moments of its own. */
-function freeCopy(block: Block): Block {
-  const size = block.planFinish.length;
-  const own = (rows: Float64Array[]) => rows.map(() => new Float64Array(size));
+function freeCopy(block: Block, size: number): Block {
+  const { arena } = block.kernel;
+  const tasks = block.start.length;
+  const [planFinish, cost] = arena.rows(2, size) as [Float64Array, Float64Array];
   return {
     ...block,
-    start: own(block.start),
-    finish: own(block.finish),
-    moves: block.moves.map(() => new Uint8Array(size)),
-    pushed: block.moves.map(() => new Uint8Array(size)),
-    planFinish: new Float64Array(size),
+    start: arena.rows(tasks, size),
+    finish: arena.rows(tasks, size),
+    moves: arena.bytes(tasks, size),
+    pushed: arena.bytes(tasks, size),
+    planFinish,
     planFinishDay: new Int32Array(size),
-    cost: new Float64Array(size),
+    cost,
   };
 }
 

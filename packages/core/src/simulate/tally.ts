@@ -5,6 +5,8 @@ import type { Model, ModelTask, TaskImpact } from "./model.ts";
 import { type MoneySums, rowOf } from "./money.ts";
 import type { TrialSums } from "./trials.ts";
 
+const four = new Float64Array(4);
+
 /**
  * Adds one computed block to the sums: criticality, targets, and what each item added.
  *
@@ -20,7 +22,7 @@ export function tally(
   asWritten: { duration: Float64Array; money: MoneySums },
   sums: TrialSums,
 ): void {
-  const { n } = block;
+  const { n, kernel } = block;
   model.tasks.forEach((task, j) => {
     const moves = block.pushed[j] as Uint8Array;
     const duration = block.duration[j] as Float64Array;
@@ -28,26 +30,15 @@ export function tally(
     const finish = block.finish[j] as Float64Array;
     const finished = task.progress?.finished === true;
     const base = asWritten.duration[j] as number;
-    let critical = 0;
-    let count = 0;
-    let points = 0;
-    let total = 0;
-    let own = 0;
-    for (let k = 0; k < n; k++) {
-      const d = duration[k] as number;
-      total += d;
-      if (d <= tolerance) points++;
-      if (needed !== undefined && needed[k] === 0) continue;
-      count++;
-      if (moves[k] === 1 && !finished) {
-        critical++;
-        own += d - base;
-      }
-    }
-    sums.critical[j] = critical;
-    sums.needed[j] = count;
-    sums.points[j] = points;
-    sums.duration[j] = total;
+    let own: number;
+    if (needed === undefined && !finished) {
+      kernel.sumMasked(duration, moves, base, n, four);
+      own = four[0] as number;
+      sums.duration[j] = four[1] as number;
+      sums.critical[j] = four[2] as number;
+      sums.points[j] = four[3] as number;
+      sums.needed[j] = n;
+    } else own = tallyAny(duration, moves, needed, finished, base, n, j, sums);
     sums.onTarget[j] =
       task.targetDay === undefined ? 0 : onTarget(task, duration, finish, needed, task.targetDay, n);
     sums.taskMoney[j] = money.tasks[j] as number;
@@ -71,19 +62,44 @@ export function tally(
   model.pairs.forEach(([a, b], p) => {
     const x = block.duration[a] as Float64Array;
     const y = block.duration[b] as Float64Array;
-    for (let k = 0; k < n; k++) {
-      const u = x[k] as number;
-      const v = y[k] as number;
-      const at = 5 * p;
-      sums.pairs[at] = (sums.pairs[at] as number) + u;
-      sums.pairs[at + 1] = (sums.pairs[at + 1] as number) + v;
-      sums.pairs[at + 2] = (sums.pairs[at + 2] as number) + u * u;
-      sums.pairs[at + 3] = (sums.pairs[at + 3] as number) + v * v;
-      sums.pairs[at + 4] = (sums.pairs[at + 4] as number) + u * v;
-    }
+    kernel.sumProducts(x, y, n, sums.pairs.subarray(5 * p, 5 * p + 5));
   });
   sums.responses.set(money.responses);
   sums.overheads.set(money.overheads);
+}
+
+/** A task that may not be needed, or is finished; answers what its own draw added where it was critical. */
+function tallyAny(
+  duration: Float64Array,
+  moves: Uint8Array,
+  needed: Uint8Array | undefined,
+  finished: boolean,
+  base: number,
+  n: number,
+  j: number,
+  sums: TrialSums,
+): number {
+  let critical = 0;
+  let count = 0;
+  let points = 0;
+  let total = 0;
+  let own = 0;
+  for (let k = 0; k < n; k++) {
+    const d = duration[k] as number;
+    total += d;
+    if (d <= tolerance) points++;
+    if (needed !== undefined && needed[k] === 0) continue;
+    count++;
+    if (moves[k] === 1 && !finished) {
+      critical++;
+      own += d - base;
+    }
+  }
+  sums.critical[j] = critical;
+  sums.needed[j] = count;
+  sums.points[j] = points;
+  sums.duration[j] = total;
+  return own;
 }
 
 function onTarget(
