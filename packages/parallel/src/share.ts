@@ -11,10 +11,13 @@ const workPerThread = 3_000_000;
 const peopleFactor = 4;
 
 /** Memory that one stretch may take before it is handed over. */
-const stretchBytes = 64e6;
+const stretchBytes = 128e6;
 
 /** Stretches per thread: enough that a thread that starts late or is held up does not keep the others waiting. */
 const stretchesPerThread = 4;
+
+/** Blocks in a stretch at least, where there are as many for each thread: beginning a stretch costs half a block. */
+const leastBlocks = 8;
 
 /** A rough measure of a simulation: tasks times iterations, limited people counted in. */
 export function workOf(plan: Plan, iterations: number): number {
@@ -54,7 +57,8 @@ export interface Stretch {
 export function stretchesOf(n: number, threads: number, bytesPerIteration: number): Stretch[] {
   const blocks = Math.ceil(n / blockSize);
   const most = Math.max(1, Math.floor(stretchBytes / (bytesPerIteration * blockSize)));
-  const size = Math.min(most, Math.ceil(blocks / (threads * stretchesPerThread)));
+  const least = Math.min(leastBlocks, Math.ceil(blocks / threads));
+  const size = Math.min(most, Math.max(least, Math.ceil(blocks / (threads * stretchesPerThread))));
   const stretches: Stretch[] = [];
   for (let fromBlock = 0; fromBlock < blocks; fromBlock += size) {
     const first = fromBlock * blockSize;
