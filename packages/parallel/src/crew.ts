@@ -35,6 +35,8 @@ export async function withCrew<T>(task: Task, work: (crew: readonly Helper[]) =>
     for (const helper of crew) helper.tell({ kind: "plan", plan, options: told });
     const result = await Promise.race([work(crew), aborted]);
     pool.giveBack(crew);
+    // Those that could not be started are seen off too.
+    await Promise.all(crew.filter(({ alive }) => !alive).map((helper) => helper.end()));
     return result;
   } catch (error) {
     await Promise.all(crew.map((helper) => helper.end()));

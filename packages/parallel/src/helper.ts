@@ -49,8 +49,14 @@ export function startHelper(start: StartThread): Helper {
   const message = (said: FromThread): void => {
     if (lost !== undefined) return;
     if (said.kind === "ready") settle(true);
-    else if (said.kind === "progress") asked?.progress?.(said.done);
-    else {
+    else if (said.kind === "progress") {
+      try {
+        asked?.progress?.(said.done);
+      } catch (error) {
+        // The listener is the caller's own: what it throws is the caller's answer, not the program's end.
+        fail(error instanceof Error ? error : new Error(String(error)));
+      }
+    } else {
       const waiting = asked;
       asked = undefined;
       if (said.kind === "failed") waiting?.fail(asError(said));

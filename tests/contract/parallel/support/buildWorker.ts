@@ -1,0 +1,31 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { build } from "vite";
+
+const root = fileURLToPath(new URL("../../../../", import.meta.url));
+
+/**
+ * Bundles a worker for Node, which runs no TypeScript, into a temporary folder that goes when the tests end.
+ *
+ * @param entry  Path of the worker from the root of the checkout.
+ */
+export async function buildWorker(entry: string): Promise<URL> {
+  const folder = mkdtempSync(join(tmpdir(), "leeway-worker-"));
+  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+  await build({
+    configFile: false,
+    root,
+    logLevel: "warn",
+    build: {
+      ssr: entry,
+      target: "node20",
+      outDir: folder,
+      emptyOutDir: true,
+      rollupOptions: { output: { entryFileNames: "worker.mjs" } },
+    },
+    ssr: { noExternal: true, target: "node" },
+  });
+  return pathToFileURL(join(folder, "worker.mjs"));
+}
