@@ -25,7 +25,8 @@ const TYPES = {
  */
 export const CONTENT_POLICY = [
   "default-src 'self'",
-  "script-src 'self'",
+  // WebAssembly is the kernel that ships inside the bundle; scripts stay limited to the page's own files.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "font-src 'self' data:",

@@ -6,7 +6,8 @@ import type { Plugin } from "vite";
  */
 export const contentPolicy = [
   "default-src 'self'",
-  "script-src 'self'",
+  // WebAssembly is the kernel that ships inside the bundle; scripts stay limited to the page's own files.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
   "worker-src 'self'",
