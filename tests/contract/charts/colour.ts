@@ -39,7 +39,7 @@ export function difference(a: Rgb, b: Rgb): number {
 /**
  * What a dichromat sees, in linear light: matrices for severity 1.0 of Machado, Oliveira & Fernandes (2009), A
  * physiologically-based model for simulation of color vision deficiency, IEEE TVCG 15(6), table 1. Recalled,
- * and found the same in several public transcriptions of the table; the paper itself was not read. Each keeps
+ * and found the same in several public copies of the table; the paper itself was not read. Each keeps
  * white white, which the tests check.
  */
 export const visions: Record<string, [Rgb, Rgb, Rgb]> = {

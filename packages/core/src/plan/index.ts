@@ -1,3 +1,4 @@
+export { nearest } from "./definition/nearest.ts";
 export { STRUCTURAL_CODES } from "./definition/reading.ts";
 export {
   addToPlan,
