@@ -1,4 +1,4 @@
-import { formatDate, formatDays, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
+import { columnDays, formatDate, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { type NotebookState, staleWords } from "../store/state.ts";
@@ -37,7 +37,7 @@ export class LeewayAnswer extends PageElement {
           <ol class="adds-most">
             ${largestDrivers(forecast).map(
               (driver) =>
-                html`<li><span>${driver.name}</span> <span>${formatDays(driver.days, "day")}</span></li>`,
+                html`<li><span>${driver.name}</span> <span>${columnDays(driver.days)} days</span></li>`,
             )}
           </ol>
         </div>

@@ -1,3 +1,4 @@
+import { keepTogether } from "./keepTogether.ts";
 import { textWidth } from "./textWidth.ts";
 
 /** Characters as a reader counts them, so that no accent or emoji is cut in two. */
@@ -14,10 +15,6 @@ export function fitText(text: string, width: number, size: number, bold = false)
   return `${letters.join("").trimEnd()}…`;
 }
 
-/** Spaces that a line never breaks at: "80 %", "EUR 655,000", "16 Nov 2027", "9 days". */
-const together =
-  / (?=%)|(?<=working) (?=day)|(?<=\b[A-Z]{3}) (?=[\d−])|(?<=\d) (?=(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec|days?|working|billion)\b)|(?<=\b(?:[A-Z][a-z]{2})) (?=\d)/g;
-
 /**
  * Breaks text into lines of at most `width` px, at spaces; a word wider than a line is cut with "…".
  * A figure stays with its unit or currency, a day with its month.
@@ -25,7 +22,7 @@ const together =
  * @param most  No more lines than this; the last one is cut with "…".
  */
 export function wrapText(text: string, width: number, size: number, most = 4, bold = false): string[] {
-  const words = text.replace(together, "\u00a0").split(" ");
+  const words = keepTogether(text).split(" ");
   const lines: string[] = [];
   let line = "";
   for (const word of words) {

@@ -1,3 +1,4 @@
+import { keepTogether } from "../draw/keepTogether.ts";
 import type { Figure, FigureTable } from "./types.ts";
 
 const counters = new WeakMap<Document, number>();
@@ -15,9 +16,9 @@ export function renderFigure(figure: Figure, document: Document): HTMLElement {
   counters.set(document, count);
   const id = `figure-${count}`;
   const root = document.createElement("figure");
-  const heading = text(document, "h3", "figure-title", figure.title);
+  const heading = text(document, "h3", "figure-title", keepTogether(figure.title));
   heading.id = `${id}-title`;
-  const subtitle = text(document, "p", "figure-subtitle", figure.subtitle);
+  const subtitle = text(document, "p", "figure-subtitle", keepTogether(figure.subtitle));
   const summary = text(document, "p", "figure-summary", figure.summary);
   summary.id = `${id}-summary`;
   summary.hidden = true;
