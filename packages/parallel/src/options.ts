@@ -13,6 +13,6 @@ export interface ParallelOptions {
   aside?: boolean;
   /** Aborting ends the threads at once; the promise rejects with the signal's reason. */
   signal?: AbortSignal;
-  /** Work worth a thread, in the unit of `workOf`. Default: measured, see share.ts. 0 shares out everything. */
+  /** Work that pays for a thread, in the unit of `workOf`. Default: measured, see share.ts. 0 shares out everything. */
   workPerThread?: number;
 }

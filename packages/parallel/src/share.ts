@@ -2,13 +2,17 @@ import { blockSize, type Plan } from "@leeway/core";
 import type { ParallelOptions } from "./options.ts";
 
 /**
- * Work that pays for a thread of its own, in task-iterations. Measured on two cores, Node 20 (tests/bench/threads.md):
- * starting threads, compiling there and warming up costs 150-250 ms; a task-iteration costs about 50 ns.
+ * Work that pays for a thread of its own, in task-iterations of about 50 ns. Measured on Node 20, two cores:
+ * starting threads, compiling in each, warming up and handing rows over costs 200 ms (100 tasks) to 350 ms (1,000
+ * tasks), so two threads begin to pay where one needs 0.4 to 0.7 s; what is below twice this stays where it is.
  */
-const workPerThread = 3_000_000;
+const workPerThread = 8_000_000;
 
-/** Placing on limited people costs about this many times as much. */
-const peopleFactor = 4;
+/** What placing on limited people adds to a task's share: 100 and 1,000 tasks took 2 to 3 times as long. */
+const peopleFactor = 2.5;
+
+/** An item of the tornado in simulations: two re-runs of the part it reaches, without marks and sums. */
+const itemFactor = 0.15;
 
 /** Memory that one stretch may take before it is handed over. */
 const stretchBytes = 128e6;
@@ -25,7 +29,7 @@ export function workOf(plan: Plan, iterations: number): number {
   return plan.tasks.length * iterations * (limited ? peopleFactor : 1);
 }
 
-/** How many times a simulation's work a tornado is: two partial re-runs for each range and each register entry. */
+/** How many simulations' work a tornado is, from the number of ranges and register entries. */
 export function tornadoFactor(plan: Plan): number {
   const ranges = plan.tasks.reduce(
     (sum, { duration, effort, remaining, cost, costPerDay }) =>
@@ -34,18 +38,18 @@ export function tornadoFactor(plan: Plan): number {
         .length,
     0,
   );
-  return ranges + plan.risks.length + plan.assumptions.length;
+  return itemFactor * (ranges + plan.risks.length + plan.assumptions.length);
 }
 
 /** Threads to use; 0: the caller's own is best. */
 export function threadsFor(work: number, iterations: number, options: ParallelOptions): number {
   const { pool, aside = false, workPerThread: least = workPerThread } = options;
   if (pool === undefined) return 0;
+  if (work < 2 * least) return 0;
   const paid = least > 0 ? Math.floor(work / least) : Number.POSITIVE_INFINITY;
   const blocks = Math.ceil(iterations / blockSize);
   const threads = Math.min(options.workers ?? pool.cores, blocks, paid);
-  if (threads >= 2) return threads;
-  return aside && paid >= 1 ? 1 : 0;
+  return threads >= 2 || aside ? Math.max(1, threads) : 0;
 }
 
 export interface Stretch {

@@ -48,6 +48,12 @@ risks:
 
 export const fullPlan: Plan = planOf(fullText);
 
+/** The same with tasks enough to be worth sharing out. */
+export const largeText = fullText.replace(
+  "intervals:\n",
+  `${Array.from({ length: 60 }, (_, i) => `  - { id: t${i}, name: T ${i}, duration: [2, 3, ${5 + (i % 9)}] }\n`).join("")}intervals:\n`,
+);
+
 /** Some iterations, in later blocks only, run past what calendars cover; the plan as written does not. */
 export const beyondPlan: Plan = planOf(`format: 1
 title: Too long
