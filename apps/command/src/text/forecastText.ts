@@ -14,7 +14,7 @@ import { plainTexts } from "./plainText.ts";
 import { intervalLines, targetLines } from "./watched.ts";
 
 function headLine(forecast: Forecast, { width, strong }: Page): string {
-  const run = `${groupDigits(forecast.iterations)} futures`;
+  const run = forecast.iterations === 1 ? "1 future" : `${groupDigits(forecast.iterations)} futures`;
   const title = cut(forecast.plan.title, width - run.length - 2);
   const space = " ".repeat(Math.max(2, width - [...title].length - run.length));
   return strong(title) + space + run;

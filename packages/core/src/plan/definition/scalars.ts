@@ -78,7 +78,11 @@ export function date(): Type<string> {
       const remedy = meant === undefined ? "Write year-month-day, like 2027-02-01." : `Write ${meant}.`;
       if (typeof value !== "string") return wrong(place, reading, "A date belongs here.", remedy);
       if (!new RegExp(DATE_PATTERN).test(value)) {
-        reading.report(place, "bad-format", "A date is written year-month-day.", remedy);
+        const outside = meant === value;
+        const rule = outside
+          ? "A plan's dates lie in the years 1900 to 2999."
+          : "A date is written year-month-day.";
+        reading.report(place, "bad-format", rule, outside ? "Write a date in those years." : remedy);
         return undefined;
       }
       if (isCalendarDate(value)) return value;
