@@ -12,6 +12,7 @@ import { levelLines } from "./levels.ts";
 import { cut, type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
 import { intervalLines, targetLines } from "./watched.ts";
+import { worthLines } from "./worth.ts";
 
 function headLine(forecast: Forecast, { width, strong }: Page): string {
   const run = forecast.iterations === 1 ? "1 future" : `${groupDigits(forecast.iterations)} futures`;
@@ -42,6 +43,7 @@ export function forecastText(given: Forecast, page: Page, planName: string): str
     driverLines(forecast, width),
     ...(forecast.tornado === undefined ? [] : [tornadoLines(forecast, forecast.tornado, width)]),
     levelLines(forecast, width),
+    worthLines(forecast, width),
     targetLines(forecast, width),
     intervalLines(forecast, width),
     forecast.warnings.flatMap((warning) => wrap(`Warning: ${warning}`, width, "  ")),
