@@ -130,7 +130,7 @@ const families: [string, number, RandomPlanOptions, number][] = [
   [
     "one calendar, every link and lag",
     120,
-    { people: false, calendars: false, weeks: false, progress: false },
+    { people: false, calendars: false, weeks: false, unbroken: false, progress: false },
     0,
   ],
   [
