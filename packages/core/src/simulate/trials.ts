@@ -64,7 +64,11 @@ export interface TrialSums {
 /** Empty trials with rows for all that the model and the options ask to be kept. */
 export function newTrials(model: Model, asWritten: AsWritten, options: SimulateOptions): Trials {
   const n = options.iterations ?? model.plan.iterations;
-  const rows = (count: number) => Array.from({ length: count }, () => new Float64Array(n));
+  // One piece of memory for all rows of a kind: two thousand small ones would cost more than filling them.
+  const rows = (count: number) => {
+    const all = new Float64Array(count * n);
+    return Array.from({ length: count }, (_, row) => all.subarray(row * n, (row + 1) * n));
+  };
   const appraised = model.plan.appraisal !== undefined && model.benefits.length > 0;
   const phased = options.months === true || model.plan.commitment.funds.length > 0;
   return {
