@@ -1,4 +1,5 @@
 export { asWrittenValue } from "./asWrittenValue.ts";
+export { classicPert } from "./classicPert.ts";
 export { factorCorrelation } from "./dependence/factorCorrelation.ts";
 export { type NearestCorrelation, nearestCorrelation } from "./dependence/nearestCorrelation.ts";
 export { normalCdf } from "./dependence/normalCdf.ts";
