@@ -49,6 +49,16 @@ export class OptionValues {
     return undefined;
   }
 
+  /** A number of working days above 0, fractions allowed. */
+  days(name: string): number | undefined {
+    const text = this.text(name);
+    if (text === undefined || text === "") return undefined;
+    const value = /^\d*\.?\d+$/.test(text) ? Number(text) : Number.NaN;
+    if (value > 0) return value;
+    this.#refuse(name, text, "It must be a number of working days above 0.", `Write e.g. --${name} 0.5.`);
+    return undefined;
+  }
+
   oneOf<T extends string>(name: string, allowed: readonly T[]): T | undefined {
     const text = this.text(name);
     if (text === undefined || text === "") return undefined;

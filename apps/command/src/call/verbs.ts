@@ -32,6 +32,11 @@ export const verbs: readonly VerbRule[] = [
       { name: "charts", value: "DIR", help: "write the charts as SVG files into DIR" },
       { name: "tornado", help: "also what each uncertain item does alone, low and high" },
       { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      {
+        name: "within",
+        value: "DAYS",
+        help: "double the futures until the limits of the committed finish are this close",
+      },
       { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
       { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
       { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },

@@ -32,6 +32,7 @@ function readOptions(values: OptionValues): Wanted {
   return {
     engine: given<ForecastOptions>({
       iterations: values.count("iterations", MOST_ITERATIONS),
+      withinDays: values.days("within"),
       seed: values.text("seed"),
       confidence: values.chance("confidence"),
       design: values.oneOf("design", ["latin-hypercube", "plain"]),
