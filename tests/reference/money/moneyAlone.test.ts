@@ -13,7 +13,7 @@ it("an impact of money alone names no task and moves no date", () => {
     risks: [{ id: "sale", name: "A second-hand offer", probability: 0.2, impacts: { cost: -300 } }],
   });
   expect(problems).toEqual([]);
-  if (plan === undefined) return;
+  if (plan === undefined) throw new Error("the plan does not read");
   const result = forecast(plan, { iterations: 5120 }).forecast;
   expect(result?.cost.mean).toBeCloseTo(1000 - 0.2 * 300, 0);
   expect(result?.cost.percentiles.find((row) => row.p === 0.1)?.value).toBe(700);
