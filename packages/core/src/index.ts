@@ -1,5 +1,5 @@
-export type * from "./explain/types.ts";
 export { type Draw, sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
+export type * from "./explain/types.ts";
 export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./forecast/forecast.ts";
 export { summarise } from "./forecast/summarise.ts";
 export type * from "./forecast/types.ts";
