@@ -79,6 +79,7 @@ export interface ResponseEffect extends Effect {
   netWorth: number;
 }
 
+/** A level, what it takes to hold it, and what is left to go wrong beyond it. Steps ascend by `p`. */
 export interface ConfidenceStep {
   p: number;
   date: string;
@@ -92,26 +93,145 @@ export interface ConfidenceStep {
   costHigh: number;
   /** What the step from the level before bought; absent on the first. */
   bought?: Effect;
+  /** Share of the futures that end after the date, and by how many calendar days on average when they do. */
+  late: { chance: number; days: number };
+  /** Share of the futures that cost more than the sum, and by how much on average when they do. */
+  over: { chance: number; money: number };
   /** Expected cost of finishing later than this date, when lateness is priced from it on. */
   latenessLeft?: number;
-  /** The step costs more (extra contingency held) than the lateness it avoids. */
+  /** How much of it the step from the level before avoids; absent on the first. */
+  avoided?: number;
+  /** Standard error of `avoided` less `bought.money`; absent below 2,048 iterations. */
+  netError?: number;
+  /** The step avoids at least as much lateness as it costs in extra money held. */
   worthIt?: boolean;
 }
 
+/** Why this confidence and not another: the levels side by side, and date and money together. */
+export interface Confidence {
+  stamp: RunStamp;
+  plan: { title: string; currency: string; start: string };
+  /** The level the plan commits to, one of the steps. */
+  confidence: number;
+  asWritten: Standing;
+  committed: Standing;
+  steps: ConfidenceStep[];
+  /** What lateness costs, means over the iterations; absent when the plan does not say. */
+  lateness?: { perWeek: number; once: number };
+  /**
+   * The level of least sum held and lateness left together: above it more is held than is avoided. `next`: the
+   * level after it, and what that step costs and avoids. `clear`: the choice is outside sampling error. Absent
+   * when the plan does not price lateness.
+   */
+  stop?: { p: number; next?: { p: number; costs: number; avoids: number }; clear: boolean };
+  /** What the plan would have to say for the question to be answered, when it does not. */
+  missing?: string;
+  joint: JointConfidence;
+}
+
+/** A day and a sum; `day`: the end of the date, days since start. `both`: the share of futures that keep both. */
+export interface JointPair {
+  date: string;
+  day: number;
+  cost: number;
+  /** Share of futures that keep the date, and that keep the sum, each alone. */
+  finishLevel: number;
+  costLevel: number;
+  both: number;
+}
+
+/** Chances of keeping date and sum at once. A future that meets a target exactly keeps it. */
 export interface JointConfidence {
   stamp: RunStamp;
   /** Chance of both at the committed level of each. */
   atCommitted: number;
+  /** The committed level of each: where `atCommitted` is read. */
+  committed: JointPair;
+  /** What the plan asks for, when it asks for a date and a sum. */
+  asked?: JointPair;
   /** The equal single level on date and money that gives the wanted joint level, and what it means. */
-  equal: { joint: number; level: number; date: string; day: number; cost: number };
-  /** Pairs of day and cost with the same joint chance, ascending by day. */
-  frontier: {
-    joint: number;
-    pairs: { day: number; date: string; cost: number; finishLevel: number; costLevel: number }[];
-  };
-  /** Counts of iterations on a grid, for a density picture: `counts[row][column]`, rows by cost, columns by day. */
+  equal: { joint: number; level: number; date: string; day: number; cost: number; both: number };
+  /** Pairs of day and cost with the wanted joint chance, none smaller in either, ascending by day. */
+  frontier: { joint: number; pairs: JointPair[] };
+  /**
+   * Counts of iterations on a grid, for a density picture: `counts[row][column]`, rows by cost, columns by day.
+   * `days` and `costs` are the edges, one more than columns and rows; a column holds the dates after its left
+   * edge up to its right one, a row the sums from its lower edge up to below its upper one.
+   */
   density: { days: number[]; costs: number[]; counts: number[][] };
+  /** Of finish and cost over the iterations; 0 when one of them is certain. */
   correlation: number;
+}
+
+/** Load against capacity, who waits for whom, and what limited people cost. */
+export interface PeopleLoad {
+  stamp: RunStamp;
+  plan: { title: string; currency: string; start: string };
+  /** Whether the plan keeps people within their capacity. */
+  respectCapacity: boolean;
+  /** Mondays of the weeks that the rows of `people` run over; the first holds the plan's start. */
+  weeks: string[];
+  people: PersonLoad[];
+  /** Waits for people, longest mean first; empty when capacity is not respected. */
+  waits: Wait[];
+  /** The finish and the sum at the committed level with the limits and without, same draws. */
+  limits: { confidence: number; with: Standing; without: Standing; effect: Effect };
+  loss?: Loss;
+}
+
+/** Person-days by week, one entry for each of `PeopleLoad.weeks`. */
+export interface PersonLoad {
+  id: string;
+  name: string;
+  role?: string;
+  capacity: number;
+  /** Ids of the tasks that name the person, in id order. */
+  tasks: string[];
+  /** Asked for in the plan as written; sums to share times duration over the tasks. */
+  asked: number[];
+  /** Capacity present: days off and absences out. */
+  present: number[];
+  /** Asked for beyond the whole capacity, moment by moment. */
+  over: number[];
+  /** Asked for within capacity but while the person is away: somebody stands in, or the task goes on without. */
+  away: number[];
+  /** The same plan with nobody waiting for people: where work would pile up. */
+  unlimited: { asked: number[]; over: number[] };
+  /** Mean over the futures, and the load not exceeded in 80 % of them, week by week. */
+  mean: number[];
+  p80: number[];
+}
+
+/** A task that could not start because a person was held by another. Working days of the plan's calendar. */
+export interface Wait {
+  task: { id: string; name: string };
+  person: { id: string; name: string };
+  /** The task whose end made room; absent where a partial absence had to pass. */
+  behind?: { id: string; name: string };
+  /** Days lost in the plan as written, and on average over the futures. */
+  asWritten: number;
+  mean: number;
+  /** Share of the futures in which it waited. */
+  share: number;
+}
+
+/** What it does to the commitment when a person is away. */
+export interface Loss {
+  person: { id: string; name: string };
+  /** Working days of the person's own calendar, and the dates from the first to the last. */
+  days: number;
+  from: string;
+  to: string;
+  /** Part of the person's capacity that is away, above 0 to 1. */
+  part: number;
+  before: Standing;
+  after: Standing;
+  effect: Effect;
+  /** Chances of what the plan asks for, before and after. */
+  chance: { finishBy?: [number, number]; budget?: [number, number]; both?: [number, number] };
+  /** Ids of tasks that, in the plan as written, need the person while away, and of those that go on without. */
+  stopped: string[];
+  goOn: string[];
 }
 
 export type MoveKind =
