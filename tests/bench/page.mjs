@@ -1,0 +1,230 @@
+/**
+ * How fast the page answers, in Chromium: `node tests/bench/page.mjs [options]`. Figures to judge, not a test.
+ *
+ *   --folder DIR   a built page; otherwise the page is built from its sources
+ *   --edits N      edits in cells (50)
+ *   --wait MS      pause after an answer before the next edit (300), as long as a quick hand needs
+ *   --loads N      cold loads, each in a browser profile of its own (5)
+ *   --trace FILE   keeps the browser's trace of the edits, for the performance panel
+ *   --cpu          adds processor time of the longest tasks, from a trace (slows the run a little)
+ *   --plan FILE    another plan, put into the text of the page first
+ *
+ * An edit is counted from the Enter key's own time stamp to the end of the frame that shows the sentence for that
+ * plan: `first` the early answer from one block, `full` the plan's own number of futures. Long tasks are those the
+ * browser reports (wall time above 50 ms). The calibration is a fixed loop on the page's own thread, so that
+ * figures from a busy machine can be told from slow code.
+ */
+import { execFileSync } from "node:child_process";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { gzipSync } from "node:zlib";
+import { chromium } from "playwright-core";
+import { serve } from "../../apps/command/setup/serve.mjs";
+import { instrument } from "./pageInstrument.mjs";
+
+const { values: options } = parseArgs({
+  options: {
+    folder: { type: "string" },
+    edits: { type: "string", default: "50" },
+    wait: { type: "string", default: "300" },
+    loads: { type: "string", default: "5" },
+    trace: { type: "string" },
+    cpu: { type: "boolean", default: false },
+    plan: { type: "string" },
+  },
+});
+const root = new URL("../../", import.meta.url).pathname;
+const work = mkdtempSync(join(tmpdir(), "leeway-bench-"));
+const folder = options.folder ?? build();
+
+/** The page in production mode, in a folder of its own. */
+function build() {
+  const args = ["build", "apps/notebook", "--outDir", join(work, "page"), "--emptyOutDir"];
+  const env = { ...process.env, NODE_ENV: "production" };
+  execFileSync(process.execPath, [join(root, "node_modules/vite/bin/vite.js"), ...args], {
+    cwd: root,
+    env,
+    stdio: "pipe",
+  });
+  return join(work, "page");
+}
+
+function start() {
+  const usual = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
+  const executablePath = process.env.LEEWAY_CHROMIUM ?? usual.find((path) => existsSync(path));
+  const args = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking"];
+  return chromium.launch({ executablePath, args });
+}
+
+const sorted = (list) => [...list].sort((a, b) => a - b);
+const at = (list, p) => sorted(list)[Math.max(0, Math.ceil(p * list.length) - 1)] ?? Number.NaN;
+const ms = (value) => `${value.toFixed(1)} ms`.padStart(10);
+
+function tell(name, list) {
+  const line = [
+    ["median", 0.5],
+    ["p95", 0.95],
+    ["worst", 1],
+  ].map(([word, p]) => `${word} ${ms(at(list, p))}`);
+  console.log(`${name.padEnd(34)} least ${ms(at(list, 0))}  ${line.join("  ")}  (${list.length})`);
+}
+
+/** Waits until all is drawn, the re-runs included. */
+async function rest(page) {
+  await page.locator('main[data-busy="false"]').waitFor();
+  await page.locator("leeway-tornado figure").nth(1).waitFor({ timeout: 120_000 });
+  await page.locator(".tornado-status progress").waitFor({ state: "detached", timeout: 120_000 });
+  await page.waitForTimeout(300);
+}
+
+async function open(browser, address) {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const page = await context.newPage();
+  await page.addInitScript(instrument);
+  return { context, page, go: () => page.goto(address) };
+}
+
+/** Sizes of what the page itself needs before its first answer; workers apart. */
+function sizes() {
+  const html = readFileSync(join(folder, "index.html"), "utf8");
+  const gzip = (path) => gzipSync(readFileSync(path)).length;
+  const named = [...html.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(?:js|css))"/g)].map(([, name]) => name);
+  for (const name of named) {
+    console.log(`  ${name}: ${statSync(join(folder, name)).size} bytes, gzip ${gzip(join(folder, name))}`);
+  }
+  for (const name of readdirSync(join(folder, "assets")).sort()) {
+    if (!name.endsWith(".js") || named.includes(`assets/${name}`)) continue;
+    const path = join(folder, "assets", name);
+    console.log(`  later: assets/${name}: ${statSync(path).size} bytes, gzip ${gzip(path)}`);
+  }
+}
+
+/** Values that move the answer, in cells all over the tables; each differs from what stands there. */
+async function cells(page) {
+  return page.evaluate(() =>
+    [
+      ...document.querySelectorAll(
+        "leeway-tasks input[data-column='3'], leeway-register input[data-column='4']",
+      ),
+    ]
+      .filter((input) => !input.readOnly && Number(input.value) > 0)
+      .map((input) => ({ label: input.getAttribute("aria-label"), value: Number(input.value) })),
+  );
+}
+
+async function loads(address) {
+  const first = [];
+  const full = [];
+  const paint = [];
+  const long = [];
+  for (let k = 0; k < Number(options.loads); k++) {
+    const browser = await start();
+    const { page, go } = await open(browser, address);
+    await go();
+    await rest(page);
+    const seen = await page.evaluate(() => window.bench.load());
+    first.push(seen.first);
+    full.push(seen.full);
+    paint.push(seen.paint);
+    long.push(...seen.long);
+    await browser.close();
+  }
+  tell("cold load to first paint", paint);
+  tell("cold load to first answer", first);
+  tell("cold load to full answer", full);
+  console.log(
+    `long tasks while loading: ${long.length}; ${sorted(long).reverse().slice(0, 12).map(Math.round).join(", ")}`,
+  );
+}
+
+async function edits(address) {
+  const browser = await start();
+  const { page, go } = await open(browser, address);
+  await go();
+  await rest(page);
+  if (options.plan !== undefined) {
+    await page.locator("#plan-text").fill(readFileSync(options.plan, "utf8"));
+    await page.waitForTimeout(1500);
+    await rest(page);
+  }
+  const list = await cells(page);
+  const traced = options.trace !== undefined || options.cpu;
+  if (traced)
+    await browser.startTracing(page, {
+      categories: [
+        "toplevel",
+        "devtools.timeline",
+        "v8.execute",
+        "disabled-by-default-v8.cpu_profiler",
+        "__metadata",
+      ],
+    });
+  await page.evaluate(() => window.bench.begin());
+  const seen = [];
+  const loops = [];
+  for (let k = 0; k < Number(options.edits); k++) {
+    const { label, value } = list[(k * 7) % list.length];
+    const input = page.getByLabel(label, { exact: true });
+    await input.focus();
+    await input.selectText();
+    await page.keyboard.type(String(value + 1 + (k % 5)));
+    await page.evaluate(() => window.bench.arm());
+    await page.keyboard.press("Enter");
+    seen.push(await page.evaluate(() => window.bench.answered()));
+    await page.waitForTimeout(Number(options.wait));
+    loops.push(await page.evaluate(() => window.bench.loop()));
+  }
+  await rest(page);
+  tell(
+    "edit to first answer on screen",
+    seen.map((one) => one.first),
+  );
+  tell(
+    "edit to full answer on screen",
+    seen.map((one) => one.full),
+  );
+  tell("calibration loop on the page", loops);
+  const long = await page.evaluate(() => window.bench.long());
+  console.log(
+    `long tasks while editing: ${long.length}; ${sorted(long).reverse().slice(0, 12).map(Math.round).join(", ")}`,
+  );
+  if (traced) {
+    const trace = await browser.stopTracing();
+    if (options.trace !== undefined) writeFileSync(options.trace, trace);
+    const tasks = pageTasks(JSON.parse(trace.toString("utf8")).traceEvents);
+    console.log(
+      `longest tasks, processor time: ${sorted(tasks)
+        .reverse()
+        .slice(0, 8)
+        .map((x) => x.toFixed(1))
+        .join(", ")} ms`,
+    );
+  }
+  await browser.close();
+}
+
+/** Processor time in ms of every task of the page's own thread. */
+function pageTasks(events) {
+  const threads = events
+    .filter((one) => one.name === "thread_name" && one.args?.name === "CrRendererMain")
+    .map((one) => `${one.pid} ${one.tid}`);
+  return events.flatMap((one) =>
+    /RunTask$/.test(one.name) && one.tdur !== undefined && threads.includes(`${one.pid} ${one.tid}`)
+      ? [one.tdur / 1000]
+      : [],
+  );
+}
+
+const { address, server } = await serve(folder, 4380);
+try {
+  console.log(`The page at ${address}`);
+  sizes();
+  await loads(address);
+  await edits(address);
+} finally {
+  server.closeAllConnections();
+  server.close();
+  rmSync(work, { recursive: true, force: true });
+}
