@@ -103,7 +103,7 @@ export interface ConfidenceStep {
   avoided?: number;
   /** Standard error of `avoided` less `bought.money`; absent below 2,048 iterations. */
   netError?: number;
-  /** The step avoids at least as much lateness as it costs in extra money held. */
+  /** The step avoids more lateness than it costs in extra money held. */
   worthIt?: boolean;
 }
 

@@ -1,0 +1,114 @@
+import { applyScenario } from "../../plan/applyScenario.ts";
+import type { Problem } from "../../plan/problem.ts";
+import type { Plan } from "../../plan/types.ts";
+import type { Design } from "../../sampling/design.ts";
+import { planAsWritten } from "../../simulate/asWritten.ts";
+import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
+import { compile } from "../../simulate/compile.ts";
+import { jointConfidence } from "../joint/jointConfidence.ts";
+import { BeyondCalendarError } from "../stage.ts";
+import type { Confidence, ConfidenceStep } from "../types.ts";
+import { type Draw, runVariants } from "../variants.ts";
+import { confidenceSteps } from "./confidenceSteps.ts";
+import { type LatenessRates, latenessRates } from "./latenessRates.ts";
+import { stampOf } from "./stampOf.ts";
+import { standingAsWritten, standingAt } from "./standings.ts";
+import { whereToStop } from "./whereToStop.ts";
+
+/** Levels that are set side by side, with the one committed to. */
+const usualLevels = [0.5, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95];
+
+const notPriced =
+  "The plan does not say what finishing late costs, so it cannot say which step is worth its money. " +
+  "Add `lateness: { perWeek: ..., once: ... }`: what each week late costs the organisation, and being late at all.";
+
+export interface WhyConfidenceOptions {
+  /** Defaults: the plan's own. */
+  iterations?: number;
+  seed?: string;
+  confidence?: number;
+  /** Default `latin-hypercube`. */
+  design?: Design;
+  /** The chance of keeping date and sum together that is wanted; default the level committed to. */
+  joint?: number;
+  /** Ids taken in and left out, as for `forecast`. */
+  with?: readonly string[];
+  without?: readonly string[];
+  onProgress?: (done: number, total: number) => void;
+}
+
+export interface WhyConfidenceResult {
+  confidence?: Confidence;
+  problems: Problem[];
+}
+
+/**
+ * Why this confidence: the levels side by side with what each step buys, holds and avoids, where the next step costs
+ * more than it avoids, and the chances of date and money together. The draws are the forecast's, so its percentiles
+ * are these.
+ *
+ * Problems are values. Cost: one run of the model without criticality, and sorts of n.
+ */
+export function whyConfidence(plan: Plan, options: WhyConfidenceOptions = {}): WhyConfidenceResult {
+  const scenario = applyScenario(plan, options);
+  if (scenario.problems.length > 0) return { problems: scenario.problems };
+  const model = compile(priced(scenario.plan));
+  const asWritten = planAsWritten(model);
+  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
+  const draw: Draw = {
+    seed: options.seed ?? plan.seed,
+    iterations: options.iterations ?? plan.iterations,
+    design: options.design ?? "latin-hypercube",
+  };
+  const confidence = options.confidence ?? model.confidence;
+  try {
+    const [answer] = runVariants(
+      draw,
+      [{ model }],
+      (rows): Confidence => {
+        const rates = latenessRates(model, draw);
+        const levels = [...new Set([...usualLevels, confidence])].sort((a, b) => a - b);
+        const steps = confidenceSteps(model, rows, levels, rates);
+        return {
+          stamp: stampOf(model, draw),
+          plan: { title: plan.title, currency: plan.currency, start: plan.start },
+          confidence,
+          asWritten: standingAsWritten(model, asWritten),
+          committed: standingAt(model, rows, confidence),
+          steps,
+          ...judged(steps, rates),
+          joint: jointConfidence(
+            model,
+            { ...draw, ...rows },
+            { confidence, joint: options.joint ?? confidence },
+          ),
+        };
+      },
+      options.onProgress,
+    );
+    return { ...(answer === undefined ? {} : { confidence: answer }), problems: [] };
+  } catch (error) {
+    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
+    throw error;
+  }
+}
+
+/** Prices may be given without a date to be late after: here every date is one in turn, so any will do. */
+function priced(plan: Plan): Plan {
+  if (plan.lateness === undefined || (plan.lateness.after ?? plan.commitment.finishBy) !== undefined)
+    return plan;
+  return { ...plan, lateness: { ...plan.lateness, after: plan.start } };
+}
+
+function judged(
+  steps: readonly ConfidenceStep[],
+  rates: LatenessRates | undefined,
+): Pick<Confidence, "lateness" | "stop" | "missing"> {
+  if (rates === undefined) return { missing: notPriced };
+  const stop = whereToStop(steps);
+  const mean = (row: Float64Array) => row.reduce((sum, value) => sum + value, 0) / row.length;
+  return {
+    lateness: { perWeek: mean(rates.perWeek), once: mean(rates.once) },
+    ...(stop === undefined ? {} : { stop }),
+  };
+}
