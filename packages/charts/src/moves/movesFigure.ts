@@ -1,0 +1,117 @@
+import type { Comparison, MoveKind } from "@leeway/core";
+import { emptyDrawing } from "../draw/emptyDrawing.ts";
+import type { ChartOptions, Figure } from "../figure/types.ts";
+import type { Measure } from "../measure/types.ts";
+import { drawWaterfall } from "../waterfall/drawWaterfall.ts";
+import { largestFalls, rankFalls } from "../waterfall/largestFalls.ts";
+import { standingWords } from "../waterfall/standingFlags.ts";
+import type { Fall } from "../waterfall/types.ts";
+import { formatPercent } from "../words/formatPercent.ts";
+import { plainName, quoteName } from "../words/plainName.ts";
+
+/** The figure both charts of what moved have in common; `measure` tells days from money. */
+export function movesFigure(comparison: Comparison, measure: Measure, options: ChartOptions): Figure {
+  const { from, to, moves, confidence } = comparison;
+  const level = formatPercent(confidence);
+  const whole = difference(comparison, measure);
+  const falls: Fall[] = moves.map((move, k) => ({
+    id: String(k).padStart(6, "0"),
+    name: move.what,
+    word: kindWord(move.kind),
+    tint: move.kind === "risks" ? "register" : move.kind === "people" ? "people" : "range",
+    value: measure.amount(move),
+    error: measure.amount(move.error),
+  }));
+  const ranked = rankFalls(falls);
+  const [before, after] = [standingWords(from, measure), standingWords(to, measure)];
+  const limits = falls.some((fall) => fall.error > 0)
+    ? "; ± and whiskers: 95 % limits of the sampled orders"
+    : "";
+  const largest = ranked
+    .slice(0, 3)
+    .map((fall) => `${quoteName(fall.name)} ${say(fall.value, measure)}`)
+    .join("; ");
+  return {
+    title: finding(ranked, whole, measure, before, after),
+    subtitle: `What each group of changes did to the ${level} commitment, in ${measure.unit}, on the same draws, averaged over the orders in which they can be made${limits}`,
+    summary:
+      moves.length === 0
+        ? `Between the two plans nothing moved the commitment: it is ${after} in both.`
+        : `A waterfall from the earlier commitment, ${before}, to the present one, ${after}, in ${moves.length === 1 ? "one step" : `${moves.length} steps`} that add up exactly. ${moves.length === 1 ? "" : "Largest: "}${largest}.`,
+    table: {
+      columns: [
+        { name: "Change", align: "start" },
+        { name: "Kind", align: "start" },
+        { name: "Moved", unit: measure.unit, align: "end" },
+        { name: "Standard error", unit: measure.unit, align: "end" },
+        { name: "In detail", align: "start" },
+      ],
+      rows: [
+        ...ranked.map((fall) => [
+          plainName(fall.name),
+          fall.word,
+          measure.column(fall.value),
+          fall.error > 0 ? measure.column(fall.error).replace(/^\+/, "") : "exact",
+          plainName((moves[Number(fall.id)]?.changes ?? []).join("; "), 600),
+        ]),
+        ["All together", "", measure.column(whole), "", ""],
+      ],
+    },
+    svg:
+      moves.length === 0
+        ? emptyDrawing("No change between the two plans touches a date or a sum.", options)
+        : drawWaterfall(
+            {
+              falls: largestFalls(falls, measure.least),
+              from: { level: "half", title: "Before", detail: before },
+              to: { level: "committed", title: "Now", detail: `${after} · ${level}` },
+              total: { name: "All together", value: whole },
+              measure,
+            },
+            options,
+          ),
+  };
+}
+
+/** The present commitment less the earlier one. */
+export function difference({ from, to }: Comparison, measure: Pick<Measure, "amount">): number {
+  const effect = { workingDays: to.workingDays - from.workingDays, money: to.cost - from.cost };
+  return measure.amount(effect);
+}
+
+function kindWord(kind: MoveKind): string {
+  switch (kind) {
+    case "actuals":
+      return "progress";
+    case "other":
+      return "";
+    default:
+      return kind;
+  }
+}
+
+function say(value: number, { say: size, less, more, least }: Measure): string {
+  if (Math.abs(value) < least) return "no change";
+  return `${size(value)} ${value < 0 ? less : more}`;
+}
+
+function finding(
+  ranked: readonly Fall[],
+  whole: number,
+  measure: Measure,
+  before: string,
+  after: string,
+): string {
+  const { least, what } = measure;
+  const real = ranked.filter((fall) => Math.abs(fall.value) >= least);
+  const first = real[0];
+  const moved =
+    Math.abs(whole) < least
+      ? `The committed ${what} stays ${after}`
+      : `The committed ${what} moved from ${before} to ${after}, ${say(whole, measure)}`;
+  if (first === undefined) return Math.abs(whole) < least ? `${moved}: nothing moved it` : moved;
+  if (real.length === 1) return `${moved}: ${quoteName(first.name)}`;
+  if (Math.abs(whole) < least)
+    return `${moved}: changes cancel out, the largest ${quoteName(first.name)}, ${say(first.value, measure)}`;
+  return `${moved}, most of all by ${quoteName(first.name)}: ${say(first.value, measure)}`;
+}
