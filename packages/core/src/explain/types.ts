@@ -247,19 +247,51 @@ export type MoveKind =
 
 /** One group of changes between two plans and what it moved; the moves add up to the difference. */
 export interface Move extends Effect {
+  /** The group in one sentence. */
   what: string;
+  /** Ids of the items it changes, in the new plan's names. */
   ids: string[];
   kind: MoveKind;
+  /** Standard error of the effect from sampled orders; 0 where every order was taken. */
   error: Effect;
   /** Each change of the group in a sentence. */
   changes: string[];
 }
+
+/** What moved between two plans, both run with the new plan's seed, iterations and confidence. */
 export interface Comparison {
+  /** The run of the new plan. */
   stamp: RunStamp;
+  /** The new plan. */
+  plan: { title: string; currency: string; start: string };
+  /** The old plan. */
+  old: { title: string; start: string; sha256: string };
   confidence: number;
-  from: Standing;
-  to: Standing;
+  /** `day` counts from the new plan's start, `workingDays` on its calendar, for both; negative: before it. */
+  from: ComparedStanding;
+  to: ComparedStanding;
+  /** `to` less `from`: the sum of the moves, to 1e-9 relative. */
+  difference: Effect;
+  /** Largest first. */
   moves: Move[];
+  /** How the orders were taken. */
+  orders: { groups: number; taken: number; all: boolean };
+  /** What the new plan asks for, and its chance in each plan. */
+  asked: {
+    finishBy?: { date: string; from: number; to: number };
+    budget?: { sum: number; from: number; to: number };
+  };
+  /** Changes that move neither date nor sum (names, notes, owners, what is asked for), each in a sentence. */
+  alsoChanged: string[];
+  warnings: string[];
+}
+
+/** A committed value with the 95 % limits of its percentiles. */
+export interface ComparedStanding extends Standing {
+  lowDate: string;
+  highDate: string;
+  costLow: number;
+  costHigh: number;
 }
 
 /** One driving path: the chain of tasks that set the finish in some iterations. */
