@@ -1,5 +1,19 @@
-export { type Draw, sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
+export {
+  type WhyConfidenceOptions,
+  type WhyConfidenceResult,
+  whyConfidence,
+} from "./explain/confidence/whyConfidence.ts";
+export { jointConfidence } from "./explain/joint/jointConfidence.ts";
+export { sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
 export type * from "./explain/types.ts";
+export {
+  BeyondCalendarError,
+  type Draw,
+  type Outcome,
+  runVariants,
+  type Settings,
+  type Variant,
+} from "./explain/variants.ts";
 export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./forecast/forecast.ts";
 export { summarise } from "./forecast/summarise.ts";
 export type * from "./forecast/types.ts";

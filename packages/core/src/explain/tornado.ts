@@ -1,23 +1,18 @@
 import { workAt } from "../calendar/workCalendar.ts";
+import { rankSelector } from "../forecast/rankSelector.ts";
 import { rankOf } from "../forecast/ranks.ts";
 import type { TornadoBar } from "../forecast/types.ts";
 import { estimateQuantile } from "../sampling/index.ts";
 import type { AsWritten } from "../simulate/asWritten.ts";
-import { blockSize } from "../simulate/block.ts";
 import type { Model, Slot } from "../simulate/model.ts";
-import type { Trials } from "../simulate/trials.ts";
-import { rerunner } from "./rerun.ts";
+import { type Draw, runVariants, type Settings } from "./variants.ts";
 
-interface Variant {
+/** One end of a bar. */
+interface End {
   bar: number;
   side: "low" | "high";
-  slot?: number;
-  entry?: number;
-  value: number;
+  settings: Settings;
 }
-
-/** What the re-runs share with the simulation they explain; its rows are not needed. */
-export type Draw = Pick<Trials, "seed" | "design" | "iterations">;
 
 /** The committed value that bars are measured from. */
 export interface Committed {
@@ -37,17 +32,17 @@ export interface TornadoPart {
  * P10 and P90, or one register entry alone is absent and occurs; everything else on the same draws. Sorted by
  * reach in days, then in money. Items that move nothing are left out.
  *
- * Cost: two re-runs per item on shared draws, each only of the tasks it can reach (see rerun.ts).
+ * Cost: two re-runs per item on shared draws (see variants.ts).
  */
 export function tornado(
   model: Model,
-  trials: Draw,
-  asWritten: AsWritten,
+  draw: Draw,
+  _asWritten: AsWritten,
   committed: Committed,
   onProgress?: (done: number, total: number) => void,
 ): TornadoBar[] {
   const all = { part: 0, of: 1 };
-  return sortedBars(tornadoBars(model, trials, asWritten, committed, all, onProgress));
+  return sortedBars(tornadoBars(model, draw, _asWritten, committed, all, onProgress));
 }
 
 /** Puts bars, whoever computed them, into the tornado's order and leaves out those that move nothing. */
@@ -67,51 +62,44 @@ export function sortedBars(bars: readonly { at: number; bar: TornadoBar }[]): To
 
 /**
  * One part of the tornado's bars, unsorted. A bar does not depend on the others, so parts may be computed apart.
- *
- * Cost: one run of the whole model, and two re-runs per item of the part; 16 bytes * n per re-run.
  */
 export function tornadoBars(
   model: Model,
-  trials: Draw,
-  asWritten: AsWritten,
+  draw: Draw,
+  _asWritten: AsWritten,
   committed: Committed,
   { part, of }: TornadoPart,
   onProgress?: (done: number, total: number) => void,
 ): { at: number; bar: TornadoBar }[] {
-  const n = trials.iterations;
-  const { bars, variants: all } = items(model);
-  const variants = all
-    .filter(({ bar }) => bar % of === part)
-    .map((held) => ({ ...held, finish: new Float64Array(n), cost: new Float64Array(n) }));
-  const rerun = rerunner(model, trials, asWritten.starts);
-  for (let first = 0, b = 0; first < n; first += blockSize, b++) {
-    rerun.load(b, Math.min(blockSize, n - first));
-    for (const variant of variants) {
-      const { finish, cost } = rerun.with(variant);
-      variant.finish.set(finish, first);
-      variant.cost.set(cost, first);
-    }
-    onProgress?.(Math.min(n, first + blockSize), n);
-  }
+  const n = draw.iterations;
+  const { bars, ends: all } = items(model);
+  const ends = all.filter(({ bar }) => bar % of === part);
+  const select = rankSelector(n);
   const rank = rankOf(committed.confidence, n);
-  for (const variant of variants) {
-    const bar = bars[variant.bar] as TornadoBar;
-    const day = variant.finish.sort()[rank - 1] as number;
-    const money = variant.cost.sort()[rank - 1] as number;
-    bar[variant.side] = {
-      workingDays: workAt(model.planCalendar, day) - committed.workingDays,
-      money: money - committed.cost,
-    };
-  }
+  const progress = onProgress && ((done: number) => onProgress(Math.floor(done / ends.length), n));
+  runVariants(
+    draw,
+    ends.map(({ settings }) => ({ model, settings })),
+    ({ finish, cost }, at) => {
+      const { bar, side } = ends[at] as End;
+      const [day = 0] = select(finish, [rank]);
+      const [money = 0] = select(cost, [rank]);
+      (bars[bar] as TornadoBar)[side] = {
+        workingDays: workAt(model.planCalendar, day) - committed.workingDays,
+        money: money - committed.cost,
+      };
+    },
+    progress,
+  );
   return bars.flatMap((bar, at) => (at % of === part ? [{ at, bar }] : []));
 }
 
-function items(model: Model): { bars: TornadoBar[]; variants: Variant[] } {
+function items(model: Model): { bars: TornadoBar[]; ends: End[] } {
   const bars: TornadoBar[] = [];
-  const variants: Variant[] = [];
+  const ends: End[] = [];
   const none = () => ({ workingDays: 0, money: 0 });
-  const run = (bar: number, side: "low" | "high", value: number, at: { slot?: number; entry?: number }) =>
-    variants.push({ bar, side, value, ...at });
+  const run = (side: "low" | "high", settings: Settings) =>
+    ends.push({ bar: bars.length - 1, side, settings });
   const taskIds = new Set(model.tasks.map((task) => task.chanceAddress));
   const names = new Map(model.tasks.map((task) => [task.id, task.name]));
   for (const overhead of model.overheads) names.set(overhead.id, overhead.name);
@@ -133,8 +121,8 @@ function items(model: Model): { bars: TornadoBar[]; variants: Variant[] } {
       lowText: valueText(slot, low, model),
       highText: valueText(slot, high, model),
     });
-    run(bars.length - 1, "low", low, { slot: s });
-    run(bars.length - 1, "high", high, { slot: s });
+    run("low", { slots: new Map([[s, low]]) });
+    run("high", { slots: new Map([[s, high]]) });
   });
   model.register.forEach((entry, e) => {
     if (entry.fact !== undefined) return;
@@ -148,10 +136,10 @@ function items(model: Model): { bars: TornadoBar[]; variants: Variant[] } {
       lowText: entry.kind === "assumption" ? "holds" : "absent",
       highText: entry.kind === "assumption" ? "is wrong" : "occurs",
     });
-    run(bars.length - 1, "low", 0, { entry: e });
-    run(bars.length - 1, "high", 1, { entry: e });
+    run("low", { entries: new Map([[e, 0]]) });
+    run("high", { entries: new Map([[e, 1]]) });
   });
-  return { bars, variants };
+  return { bars, ends };
 }
 
 /** Register parts are moved with their entry; benefits and lateness are not part of date or cost. */
