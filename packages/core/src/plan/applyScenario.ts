@@ -1,10 +1,12 @@
+import { addCapacity } from "./addCapacity.ts";
 import type { Problem } from "./problem.ts";
+import { raisesSlot } from "./raisesSlot.ts";
 import type { Plan, RegisterEntry } from "./types.ts";
 
 /**
- * The same plan with responses taken in (`with`) and risks, assumptions, optional scope items or adopted
- * responses left out (`without`). Draws are untouched, so two scenarios differ by what was switched and by
- * nothing else. The plan's hash stays that of the document.
+ * The same plan with responses and what people `couldAdd` taken in (`with`) and risks, assumptions, optional scope
+ * items or adopted responses left out (`without`). Draws are untouched, so two scenarios differ by what was
+ * switched and by nothing else. The plan's hash stays that of the document.
  */
 export function applyScenario(
   plan: Plan,
@@ -17,16 +19,14 @@ export function applyScenario(
   const responses = entries.flatMap((entry) => entry.responses);
   const optional = plan.purpose.scopeIn.filter((item) => item.optional);
   const problems: Problem[] = [];
+  const takeable = [
+    ...responses.map((response) => response.id),
+    ...plan.people.filter((person) => person.couldAdd !== undefined).map((person) => person.id),
+  ];
   for (const id of taken) {
-    if (!responses.some((response) => response.id === id)) {
-      problems.push(
-        unknown(
-          "with",
-          id,
-          "It takes in responses that are not adopted yet.",
-          responses.map((r) => r.id),
-        ),
-      );
+    if (!takeable.includes(id)) {
+      const rule = "It takes in responses that are not adopted yet, and people who `couldAdd` capacity.";
+      problems.push(unknown("with", id, rule, takeable));
     }
   }
   const droppable = [...entries, ...responses, ...optional].map((item) => item.id);
@@ -50,18 +50,31 @@ export function applyScenario(
       adopted: !left.has(response.id) && (response.adopted || taken.has(response.id)),
     })),
   });
+  const changed: Plan = {
+    ...plan,
+    risks: plan.risks.map(change),
+    assumptions: plan.assumptions.map(change),
+    tasks: plan.tasks.map((task) =>
+      task.scope !== undefined && left.has(task.scope) && task.started === undefined
+        ? { ...task, chance: 0 }
+        : task,
+    ),
+  };
+  for (const entry of [...changed.risks, ...changed.assumptions]) {
+    if (raisesSlot(entry)) problems.push(raised(entry));
+  }
+  return { plan: addCapacity(changed, taken), problems };
+}
+
+function raised({ id, group, probability, responses }: RegisterEntry): Problem {
+  const adopted = responses.filter((response) => response.adopted).map((response) => response.id);
   return {
-    plan: {
-      ...plan,
-      risks: plan.risks.map(change),
-      assumptions: plan.assumptions.map(change),
-      tasks: plan.tasks.map((task) =>
-        task.scope !== undefined && left.has(task.scope) && task.started === undefined
-          ? { ...task, chance: 0 }
-          : task,
-      ),
-    },
-    problems,
+    code: "group-raised",
+    severity: "error",
+    path: "--with",
+    received: adopted.map((response) => `\`${response}\``).join(", "),
+    rule: `In group ${group} responses may not raise the chance of \`${id}\`, which is ${probability}.`,
+    remedy: "Leave out the one that raises it, or lower its `probability`.",
   };
 }
 

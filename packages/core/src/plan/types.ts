@@ -125,6 +125,15 @@ export interface Absence extends DateRange {
   share: number;
   why?: string;
 }
+/** More of a person that could be had; counted only in a scenario that takes it in. */
+export interface ExtraCapacity {
+  /** How many more of them there would be; above 0. */
+  capacity: number;
+  /** Money, once. */
+  cost: number;
+  /** First day on which it would be there; absent: the plan's start. */
+  from?: IsoDate;
+}
 export interface Person extends Noted {
   id: Id;
   name: string;
@@ -134,6 +143,7 @@ export interface Person extends Noted {
   capacity: number;
   calendar: string;
   away: Absence[];
+  couldAdd?: ExtraCapacity;
 }
 
 export interface Response extends Noted {

@@ -55,6 +55,27 @@ export const TASKS: Broken[] = [
     "`share` 1 of Tam is more than Tam's capacity 0.5. Write at most 0.5.",
   ),
   plan(
+    "capacity that could be added, but none",
+    "people: { id: tam, name: Tam, couldAdd: { capacity: 0 } }",
+    "out-of-range",
+    "people.couldAdd.capacity",
+    "above 0",
+  ),
+  plan(
+    "capacity that could be added, unsaid",
+    "people: { id: tam, name: Tam, couldAdd: { cost: 500 } }",
+    "missing-key",
+    "people.couldAdd",
+    "needs `capacity`",
+  ),
+  plan(
+    "capacity that could be added at a price below nought",
+    "people: { id: tam, name: Tam, couldAdd: { capacity: 0.2, cost: -500 } }",
+    "out-of-range",
+    "people.couldAdd.cost",
+    "at least 0",
+  ),
+  plan(
     "a bare person above capacity",
     "people: { id: tam, name: Tam, capacity: 0.5 }\ntasks: { id: a, name: A, duration: 1, people: [tam] }",
     "share-above-capacity",

@@ -25,6 +25,13 @@ export function buildContext(plan: PlanDraft) {
           const from = must(absence.from);
           return present({ from, to: absence.to ?? from, share: absence.share ?? 1, why: absence.why });
         }),
+        couldAdd:
+          person.couldAdd &&
+          present({
+            capacity: must(person.couldAdd.capacity),
+            cost: person.couldAdd.cost ?? 0,
+            from: person.couldAdd.from,
+          }),
         note: person.note,
         was: person.was,
       }),

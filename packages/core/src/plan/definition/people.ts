@@ -21,6 +21,21 @@ const absence = shorthand(
   (day) => ({ from: day }),
 );
 
+const couldAdd = object("could-add", "capacity that could be added", {
+  capacity: required(
+    number("a number of people above 0, such as 0.2", { min: 0, open: true }),
+    "how many more of them there would be; 0.2 is a day a week.",
+    ["share", "people", "fte"],
+  ),
+  cost: optional(moneyFromZero(), "Money, once, if it is added; their rate is paid as before.", {
+    fallback: 0,
+    mistakenFor: ["price", "rate"],
+  }),
+  from: optional(date(), "First day on which it would be there; by default the plan's start.", {
+    mistakenFor: ["start", "after"],
+  }),
+});
+
 export const person = object("person", "a person", {
   id: required(id("person"), "their id."),
   name: required(text("a name"), "their name."),
@@ -43,6 +58,9 @@ export const person = object("person", "a person", {
   calendar: optional(calendarName(), "Their calendar; by default the plan's."),
   away: optional(listOf(absence), "Absences.", {
     mistakenFor: ["holidays", "vacation", "leave", "absences", "absent"],
+  }),
+  couldAdd: optional(couldAdd, "More of them that could be had; no figure counts it unless it is taken in.", {
+    mistakenFor: ["extra", "more", "couldAddCapacity"],
   }),
 });
 
