@@ -1,15 +1,14 @@
 import type { Comparison } from "@leeway/core";
-import type { About, ChartOptions, Figure } from "./figure/types.ts";
+import type { ChartOptions, Figure } from "./figure/types.ts";
 import { moneyMeasure } from "./measure/moneyMeasure.ts";
-import { difference, movesFigure } from "./moves/movesFigure.ts";
+import { movesFigure } from "./moves/movesFigure.ts";
 
 /**
  * What moved the committed sum between two plans: as `movesDays`, in money.
  *
- * @param about  Says the currency: a forecast or `{ plan }` of the later plan.
+ * Reads `moves`, `from`, `to`, `difference`, `plan.currency`.
  */
-export function movesMoney(comparison: Comparison, about: About, options: ChartOptions): Figure {
-  const whole = difference(comparison, { amount: (effect) => effect.money });
-  const amounts = [whole, ...comparison.moves.map((move) => move.money)];
-  return movesFigure(comparison, moneyMeasure(amounts, about.plan.currency), options);
+export function movesMoney(comparison: Comparison, options: ChartOptions): Figure {
+  const amounts = [comparison.difference, ...comparison.moves].map((each) => each.money);
+  return movesFigure(comparison, moneyMeasure(amounts, comparison.plan.currency), options);
 }

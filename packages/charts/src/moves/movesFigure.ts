@@ -13,7 +13,10 @@ import { plainName, quoteName } from "../words/plainName.ts";
 export function movesFigure(comparison: Comparison, measure: Measure, options: ChartOptions): Figure {
   const { from, to, moves, confidence } = comparison;
   const level = formatPercent(confidence);
-  const whole = difference(comparison, measure);
+  const whole = measure.amount(comparison.difference);
+  const also = comparison.alsoChanged.length;
+  const nothing =
+    also === 0 ? "" : ` ${also === 1 ? "One change" : `${also} changes`} besides moved nothing.`;
   const falls: Fall[] = moves.map((move, k) => ({
     id: String(k).padStart(6, "0"),
     name: move.what,
@@ -36,8 +39,8 @@ export function movesFigure(comparison: Comparison, measure: Measure, options: C
     subtitle: `What each group of changes did to the ${level} commitment, in ${measure.unit}, on the same draws, averaged over the orders in which they can be made${limits}`,
     summary:
       moves.length === 0
-        ? `Between the two plans nothing moved the commitment: it is ${after} in both.`
-        : `A waterfall from the earlier commitment, ${before}, to the present one, ${after}, in ${moves.length === 1 ? "one step" : `${moves.length} steps`} that add up exactly. ${moves.length === 1 ? "" : "Largest: "}${largest}.`,
+        ? `Between the two plans nothing moved the commitment: it is ${after} in both.${nothing}`
+        : `A waterfall from the earlier commitment, ${before}, to the present one, ${after}, in ${moves.length === 1 ? "one step" : `${moves.length} steps`} that add up exactly. ${moves.length === 1 ? "" : "Largest: "}${largest}.${nothing}`,
     table: {
       columns: [
         { name: "Change", align: "start" },
@@ -71,12 +74,6 @@ export function movesFigure(comparison: Comparison, measure: Measure, options: C
             options,
           ),
   };
-}
-
-/** The present commitment less the earlier one. */
-export function difference({ from, to }: Comparison, measure: Pick<Measure, "amount">): number {
-  const effect = { workingDays: to.workingDays - from.workingDays, money: to.cost - from.cost };
-  return measure.amount(effect);
 }
 
 function kindWord(kind: MoveKind): string {

@@ -4,6 +4,7 @@ import type { Measure } from "../measure/types.ts";
 import { formatDate } from "../words/formatDate.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { roundSignificant } from "../words/roundSignificant.ts";
+import { roundToLimits } from "../words/roundToLimits.ts";
 
 /** The plan as written and the commitment as marks: each with its date or its sum. */
 export function standingFlags(
@@ -18,7 +19,15 @@ export function standingFlags(
   };
 }
 
-/** The date of a standing, or its sum in four significant digits. */
-export function standingWords({ date, cost }: Standing, { what, unit }: Measure): string {
-  return what === "date" ? formatDate(date) : formatMoney(roundSignificant(cost, 4), unit);
+/** The date of a standing, or its sum: what its limits support where it has any, else four significant digits. */
+export function standingWords(
+  { date, cost, costLow, costHigh }: Standing & { costLow?: number; costHigh?: number },
+  { what, unit }: Measure,
+): string {
+  if (what === "date") return formatDate(date);
+  const rounded =
+    costLow === undefined || costHigh === undefined
+      ? roundSignificant(cost, 4)
+      : roundToLimits(cost, costLow, costHigh);
+  return formatMoney(rounded, unit);
 }

@@ -1,5 +1,5 @@
 import type { Comparison, Move, MoveKind } from "@leeway/core";
-import { sampleStamp } from "./sampleExplanation.ts";
+import { samplePlan, sampleStamp } from "./sampleExplanation.ts";
 
 const move = (
   what: string,
@@ -37,21 +37,35 @@ export const sampleMoves: Move[] = [
 
 /** A comparison whose difference is the sum of the moves given. */
 export function sampleComparison(moves: Move[] = sampleMoves): Comparison {
-  const from = { date: "2027-11-02", day: 274.6, workingDays: 196, cost: 655_400, money: 655_400 };
   const days = moves.reduce((sum, each) => sum + each.workingDays, 0);
   const money = moves.reduce((sum, each) => sum + each.money, 0);
-  const later = new Date(Date.UTC(2027, 10, 2 + Math.round(days * 1.4))).toISOString().slice(0, 10);
+  const at = (worked: number, cost: number): Comparison["from"] => {
+    const on = (shift: number) =>
+      new Date(Date.UTC(2027, 10, 2 + Math.round((worked - 196) * 1.4) + shift)).toISOString().slice(0, 10);
+    return {
+      date: on(0),
+      lowDate: on(-2),
+      highDate: on(1),
+      day: 274.6 + (worked - 196) * 1.4,
+      workingDays: worked,
+      cost,
+      costLow: cost - 900,
+      costHigh: cost + 900,
+      money: cost,
+    };
+  };
   return {
     stamp: sampleStamp,
+    plan: samplePlan,
+    old: { title: samplePlan.title, start: samplePlan.start, sha256: "1".repeat(64) },
     confidence: 0.8,
-    from,
-    to: {
-      date: later,
-      day: from.day + days * 1.4,
-      workingDays: from.workingDays + days,
-      cost: from.cost + money,
-      money: from.cost + money,
-    },
+    from: at(196, 655_400),
+    to: at(196 + days, 655_400 + money),
+    difference: { workingDays: days, money },
     moves,
+    orders: { groups: moves.length, taken: 720, all: true },
+    asked: { finishBy: { date: "2027-10-01", from: 0.37, to: 0.24 } },
+    alsoChanged: ["Permit decided: the note"],
+    warnings: [],
   };
 }

@@ -1,0 +1,47 @@
+import { movesDays, movesMoney, sharesDays, sharesMoney, walkDays, walkMoney } from "@leeway/charts";
+import type { Drawing } from "../readable.ts";
+import { hardComparisons } from "./hardComparisons.ts";
+import { hardExplanations } from "./hardExplanations.ts";
+import { sampleComparison } from "./sampleComparison.ts";
+import { sampleExplanation } from "./sampleExplanation.ts";
+
+/** A chart by name: drawn of the sample, and of the hard cases. */
+export interface ExplainChart {
+  name: string;
+  sample: Drawing;
+  hard: [string, Drawing][];
+}
+
+function charts<T>(
+  drawn: Record<string, (data: T) => Drawing>,
+  sample: T,
+  hard: Record<string, T>,
+): ExplainChart[] {
+  return Object.entries(drawn).map(([name, draw]) => ({
+    name,
+    sample: draw(sample),
+    hard: Object.entries(hard).map(([title, data]) => [title, draw(data)]),
+  }));
+}
+
+/** Every chart of an explanation. */
+export const explainCharts: ExplainChart[] = [
+  ...charts(
+    {
+      sharesDays: (data) => (options) => sharesDays(data, options),
+      sharesMoney: (data) => (options) => sharesMoney(data, options),
+      walkDays: (data) => (options) => walkDays(data, options),
+      walkMoney: (data) => (options) => walkMoney(data, options),
+    },
+    sampleExplanation(),
+    hardExplanations(),
+  ),
+  ...charts(
+    {
+      movesDays: (data) => (options) => movesDays(data, options),
+      movesMoney: (data) => (options) => movesMoney(data, options),
+    },
+    sampleComparison(),
+    hardComparisons(),
+  ),
+];
