@@ -4,6 +4,7 @@ import { exitCodes } from "./exitCodes.ts";
 import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
 import { checkVerb } from "./verbs/check.ts";
+import { confidenceVerb } from "./verbs/confidence.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { newVerb } from "./verbs/new.ts";
@@ -13,6 +14,8 @@ function run(call: Call): number | Promise<number> {
   switch (call.verb.name) {
     case "forecast":
       return forecastVerb(call);
+    case "confidence":
+      return confidenceVerb(call);
     case "check":
       return checkVerb(call);
     case "schema":

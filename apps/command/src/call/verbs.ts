@@ -52,6 +52,28 @@ export const verbs: readonly VerbRule[] = [
     ],
   },
   {
+    name: "confidence",
+    summary: "why this level: what each step buys and costs; date and money together",
+    plans: 1,
+    options: [
+      json,
+      { name: "joint", value: "P", help: "the chance of date and sum together that is wanted, e.g. 0.7" },
+      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out risks, optional scope, adopted responses; ids with commas",
+      },
+      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+    ],
+    notes:
+      "A step's cost is the extra money held for it and nothing else; lateness counts when the plan prices it.",
+  },
+  {
     name: "check",
     summary: "findings about the plan itself; nothing is simulated",
     plans: 1,

@@ -1,0 +1,39 @@
+import type { Confidence } from "@leeway/core";
+import { levelSentence, missedSentence, stopSentences } from "./confidenceAnswer.ts";
+import { explanationHead, explanationStamp } from "./confidenceHead.ts";
+import { dateLines, moneyLines } from "./confidenceLevels.ts";
+import { jointLines } from "./jointLines.ts";
+import { type Page, wrap } from "./page.ts";
+import { plainTexts } from "./plainText.ts";
+
+/**
+ * Why this confidence, as a person reads it: what the level means, what lateness costs says about it, the levels
+ * side by side, then date and money together. Every figure is the library's own.
+ *
+ * @returns text ending with a newline
+ */
+export function confidenceText(given: Confidence, page: Page, planName: string): string {
+  const confidence = plainTexts(given);
+  const { width, strong } = page;
+  const blocks: string[][] = [
+    [explanationHead(confidence.plan.title, confidence.stamp, page)],
+    [
+      ...wrap(levelSentence(confidence), width).map(strong),
+      ...stopSentences(confidence).flatMap((sentence) => wrap(sentence, width)),
+      ...wrap(missedSentence(confidence), width),
+    ],
+    dateLines(confidence),
+    moneyLines(confidence, width),
+    jointLines(confidence, width),
+    [
+      "What to look at next",
+      `  leeway confidence ${planName} --joint 0.7`,
+      `  leeway confidence ${planName} --without IDS   the same without a risk or an optional scope item`,
+    ],
+    wrap(explanationStamp(confidence.stamp), width),
+  ];
+  return `${blocks
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join("\n"))
+    .join("\n\n")}\n`;
+}

@@ -1,0 +1,67 @@
+import { readPlan, type WhyConfidenceOptions, whyConfidence } from "@leeway/core";
+import { OptionValues } from "../call/optionValues.ts";
+import type { Call } from "../call/parseCall.ts";
+import { memoryProblem } from "../compute/memoryProblem.ts";
+import { progressLine } from "../compute/progressLine.ts";
+import { exitCodes } from "../exitCodes.ts";
+import { readDocument } from "../files/readDocument.ts";
+import { printAnswer, printJson, printProblems } from "../output.ts";
+import { hearStops } from "../stopping.ts";
+import { confidenceText } from "../text/confidenceText.ts";
+import { pageOf } from "../text/page.ts";
+
+/** The plan format's own limit. */
+const MOST_ITERATIONS = 10_000_000;
+/** Rows of n values at once: outcomes, prices of lateness, sorted copies; counted in tasks, as `memoryProblem` does. */
+const ROWS_AS_TASKS = 8;
+
+function readOptions(values: OptionValues): WhyConfidenceOptions {
+  const iterations = values.count("iterations", MOST_ITERATIONS);
+  const seed = values.text("seed");
+  const confidence = values.chance("confidence");
+  const joint = values.chance("joint");
+  const design = values.oneOf("design", ["latin-hypercube", "plain"]);
+  const taken = values.ids("with");
+  const left = values.ids("without");
+  return {
+    ...(iterations === undefined ? {} : { iterations }),
+    ...(seed === undefined ? {} : { seed }),
+    ...(confidence === undefined ? {} : { confidence }),
+    ...(joint === undefined ? {} : { joint }),
+    ...(design === undefined ? {} : { design }),
+    ...(taken === undefined ? {} : { with: taken }),
+    ...(left === undefined ? {} : { without: left }),
+  };
+}
+
+/** Why this confidence and not another: levels side by side, where to stop, date and money together. */
+export async function confidenceVerb(call: Call): Promise<number> {
+  const values = new OptionValues(call.options);
+  const options = readOptions(values);
+  if (values.problems.length > 0) {
+    printProblems(values.problems);
+    return exitCodes.invalid;
+  }
+  const document = await readDocument(call.subject ?? "-");
+  if (document.text === undefined) {
+    if (document.problem !== undefined) printProblems([document.problem], document.name);
+    return exitCodes.invalid;
+  }
+  const { plan, problems } = readPlan(document.text);
+  if (problems.length > 0) printProblems(problems, document.name);
+  if (plan === undefined) return exitCodes.invalid;
+  const tooLarge = memoryProblem(ROWS_AS_TASKS, options.iterations ?? plan.iterations);
+  if (tooLarge !== undefined) {
+    printProblems([tooLarge], document.name);
+    return exitCodes.invalid;
+  }
+  const line = progressLine();
+  const result = whyConfidence(plan, { ...options, onProgress: line.show });
+  line.clear();
+  await hearStops();
+  if (result.problems.length > 0) printProblems(result.problems, document.name);
+  if (result.confidence === undefined) return exitCodes.invalid;
+  if (values.has("json")) printJson(result.confidence);
+  else printAnswer(confidenceText(result.confidence, pageOf(process.env, process.stdout), document.name));
+  return exitCodes.done;
+}
