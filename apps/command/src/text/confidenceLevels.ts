@@ -1,7 +1,7 @@
 import { columnDays, formatDate, formatPercent } from "@leeway/charts";
 import type { Confidence, ConfidenceStep } from "@leeway/core";
 import { bareSum, roughDigits, spendsMoney } from "./confidenceMoney.ts";
-import { type Column, table } from "./page.ts";
+import { type Column, table, wrap } from "./page.ts";
 
 const right = (heading: string): Column => ({ heading, align: "right" });
 const left = (heading: string): Column => ({ heading, align: "left" });
@@ -15,7 +15,7 @@ function label(confidence: Confidence, { p }: ConfidenceStep): string {
 }
 
 /** Dates by level: what each step buys in days, and how late it gets beyond. */
-export function dateLines(confidence: Confidence): string[] {
+export function dateLines(confidence: Confidence, width: number): string[] {
   const columns = [
     right("level  "),
     left("finish by"),
@@ -31,7 +31,7 @@ export function dateLines(confidence: Confidence): string[] {
     step.late.chance === 0 ? "never" : columnDays(step.late.days),
   ]);
   return [
-    "Dates by level (* committed to; days bought are working days, days late calendar days)",
+    ...wrap("Dates by level (* committed to); bought in working days, late in calendar days", width),
     ...table(columns, rows),
   ];
 }
@@ -56,8 +56,8 @@ export function moneyLines(confidence: Confidence, width: number): string[] {
     step.bought === undefined ? "" : roughDigits(step.bought.money),
     ...(priced ? [roughDigits(step.latenessLeft ?? 0), ...paying(step)] : []),
   ]);
-  const lateness = priced ? "; lateness left: expected cost of finishing after that level's date" : "";
-  return [`Money by level, ${confidence.plan.currency}${lateness}`, ...table(head, rows)];
+  const lateness = priced ? "; lateness left: the expected cost of finishing after the level's date" : "";
+  return [...wrap(`Money by level, ${confidence.plan.currency}${lateness}`, width), ...table(head, rows)];
 }
 
 function paying({ avoided, bought, netError, worthIt }: ConfidenceStep): string[] {

@@ -22,13 +22,13 @@ export function confidenceText(given: Confidence, page: Page, planName: string):
       ...stopSentences(confidence).flatMap((sentence) => wrap(sentence, width)),
       ...wrap(missedSentence(confidence), width),
     ],
-    dateLines(confidence),
+    dateLines(confidence, width),
     moneyLines(confidence, width),
     jointLines(confidence, width),
     [
       "What to look at next",
       `  leeway confidence ${planName} --joint 0.7`,
-      `  leeway confidence ${planName} --without IDS   the same without a risk or an optional scope item`,
+      `  leeway confidence ${planName} --without IDS`,
     ],
     wrap(explanationStamp(confidence.stamp), width),
   ];

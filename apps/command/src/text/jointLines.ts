@@ -61,7 +61,10 @@ export function jointLines(confidence: Confidence, width: number): string[] {
     "Date and money together",
     ...sentences.flatMap((sentence) => wrap(sentence, width - 2).map((line) => `  ${line}`)),
     "",
-    `Pairs that hold together ${formatChance(frontier.joint)}; take one, not the dates of one and the sum of another`,
+    ...wrap(
+      `Pairs that hold together ${formatChance(frontier.joint)}; take one whole, not parts of two`,
+      width,
+    ),
     ...table(columns, rows),
   ];
 }

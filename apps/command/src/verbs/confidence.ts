@@ -9,6 +9,7 @@ import { printAnswer, printJson, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import { confidenceText } from "../text/confidenceText.ts";
 import { pageOf } from "../text/page.ts";
+import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
 const MOST_ITERATIONS = 10_000_000;
@@ -62,6 +63,9 @@ export async function confidenceVerb(call: Call): Promise<number> {
   if (result.problems.length > 0) printProblems(result.problems, document.name);
   if (result.confidence === undefined) return exitCodes.invalid;
   if (values.has("json")) printJson(result.confidence);
-  else printAnswer(confidenceText(result.confidence, pageOf(process.env, process.stdout), document.name));
+  else {
+    const page = pageOf(process.env, process.stdout);
+    printAnswer(confidenceText(result.confidence, page, shellWord(document.name)));
+  }
   return exitCodes.done;
 }

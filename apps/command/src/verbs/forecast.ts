@@ -8,6 +8,7 @@ import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import { forecastText } from "../text/forecastText.ts";
 import { pageOf } from "../text/page.ts";
+import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
 const MOST_ITERATIONS = 10_000_000;
@@ -51,12 +52,6 @@ async function writeCharts(forecast: Forecast, folder: string): Promise<boolean>
   // Loaded only here: drawing needs a document and half a second that a forecast does not.
   const { drawCharts } = await import("../charts/drawCharts.ts");
   return drawCharts(forecast, folder);
-}
-
-/** A shell word: quoted where a space or sign in it would be taken apart. */
-function shellWord(name: string): string {
-  if (name === "standard input") return "PLAN";
-  return /^[\w./:@%+,=-]+$/.test(name) ? name : `'${name.replaceAll("'", "'\\''")}'`;
 }
 
 /** Prints the forecast of one plan, as text or as JSON; with `--charts` also writes its pictures. */
