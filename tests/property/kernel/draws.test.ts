@@ -8,6 +8,7 @@ import {
   outcomeTable,
   quantileTable,
   seedBlock,
+  streamText,
 } from "../../../packages/core/src/sampling/index.ts";
 import { both, differing, rng } from "./kernels.ts";
 import { bytesOf, marks, rowOf, seedAndLength, values } from "./rows.ts";
@@ -107,6 +108,64 @@ describe("the kernels' draws", () => {
           expect(differing(out, expected)).toEqual([]);
         }
       }),
+    );
+  });
+
+  it("draw many estimates at once what they draw one by one, whatever the block and however many", () => {
+    fc.assert(
+      fc.property(
+        seedAndLength,
+        fc.array(fc.tuple(address, fc.boolean()), { minLength: 1, maxLength: 9 }),
+        fc.constantFrom(0, 1, 9, 10, 37, 99, 100, 976),
+        ({ seed, n }, list, block) => {
+          const expected = list.map(([[seedText, item, purpose], cut], i) => {
+            const row = new Float64Array(1024).fill(7);
+            const u = fillUniforms("latin-hypercube", seedText, item, purpose, block, new Float64Array(1024));
+            fillFromTable(rangeTable(rng(seed + i)), u, row, n);
+            return { row, below: cut ? cutAtZero(row, n) : 0 };
+          });
+          for (const kernel of both(room)) {
+            const drawer = kernel.drawer(
+              list.map(([[seedText, item, purpose], cut], i) => ({
+                stream: streamText(seedText, item, purpose),
+                table: rangeTable(rng(seed + i), kernel),
+                cut,
+              })),
+            );
+            const outs = list.map(() => rowOf(kernel, new Float64Array(1024).fill(7)));
+            const below = new Float64Array(list.length);
+            // Asked for another block first: what is kept of it must not show.
+            drawer.draw(block + 11, outs, n, below);
+            for (const out of outs) out.fill(7);
+            below.fill(0);
+            drawer.draw(block, outs, n, below);
+            expect([...below]).toEqual(expected.map((one) => one.below));
+            expected.forEach(({ row }, i) => {
+              expect(differing(outs[i] as Float64Array, row)).toEqual([]);
+            });
+          }
+        },
+      ),
+    );
+  });
+
+  it("seed ten blocks as seedBlock seeds each, long texts and other scripts included", () => {
+    const long = fc.string({ unit: "binary", maxLength: 50 }).map((text) => text.repeat(200));
+    fc.assert(
+      fc.property(
+        fc.oneof(address, fc.tuple(long, fc.string(), fc.string(), fc.constant(0))),
+        fc.constantFrom(0, 1, 2, 9, 10, 97, 1000),
+        ([seedText, item, purpose], decade) => {
+          const expected = Array.from({ length: 10 }, (_, k) => [
+            ...seedBlock(seedText, item, purpose, 10 * decade + k),
+          ]).flat();
+          for (const kernel of both(room)) {
+            const words = new Uint32Array(40);
+            kernel.seedTen(streamText(seedText, item, purpose), decade, words);
+            expect([...words]).toEqual(expected);
+          }
+        },
+      ),
     );
   });
 

@@ -1,4 +1,5 @@
 export { fillCalendar } from "./calendar";
+export { drawMany } from "./drawMany";
 export { drawLatin, fillLatin, fillPlain } from "./draws";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";
@@ -10,6 +11,7 @@ export {
   settleEveryDay,
   settleOnCalendar,
 } from "./place";
+export { seedTen } from "./seeds";
 export { selectRanks } from "./select";
 export {
   addCost,

@@ -7,6 +7,10 @@
 export const STRATA: usize = 0;
 /** Eight vectors of masks. */
 export const MASKS: usize = 4096;
+/** Strata of four blocks of a Latin hypercube at once, 2,048 bytes each. */
+export const STRATA4: usize = 8192;
+/** Four words for each of 1,024 rows. */
+export const WORDS4: usize = 16384;
 /** Counts by bin, 8,192 of 32 bits. */
 export const BINS: usize = 8192;
 /** The list a bin is gathered into, 8,192 of 8 bits; 0: none. */
@@ -18,6 +22,9 @@ export const BEGINS: usize = 50176;
 export const RANKS: usize = 51200;
 /** What a call answers besides its return value: up to 200 doubles. */
 export const ANSWERS: usize = 52224;
+
+/** A text to be hashed, up to 5,632 characters of 16 bits. */
+export const CHARS: usize = 54272;
 
 /** The project's tolerance: moments this close are equal. */
 export const TOLERANCE: f64 = 1e-9;

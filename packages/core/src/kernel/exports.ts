@@ -2,6 +2,10 @@
 export interface KernelExports {
   /** Integers at the ends of two rows become doubles in place; the largest distance between working days. */
   fillCalendar(days: number, length: number, order: number, count: number): number;
+  /** The text of `length` characters stands at `charsAt`. */
+  seedTen(length: number, out: number): void;
+  /** Records as in packages/core/kernel/assembly/drawMany.ts. */
+  drawMany(records: number, count: number, which: number, n: number): void;
   fillLatin(w0: number, w1: number, w2: number, w3: number, out: number): void;
   fillPlain(w0: number, w1: number, w2: number, w3: number, out: number): void;
   lookUp(table: number, shift: number, scale: number, u: number, out: number, n: number, cut: number): number;

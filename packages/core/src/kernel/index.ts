@@ -1,5 +1,6 @@
 export { type Arena, bytesOfCalendar, bytesOfRows } from "./arena.ts";
 export type { KernelCalendar } from "./calendar.ts";
+export { bytesOfDrawer } from "./drawerBy.ts";
 export { loadKernel } from "./kernel.ts";
 export { plainKernel } from "./plainKernel.ts";
-export type { Kernel } from "./types.ts";
+export type { Drawing, Kernel } from "./types.ts";

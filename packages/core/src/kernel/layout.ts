@@ -8,5 +8,8 @@ export const ranksAt = 51200;
 /** What a call answers besides its return value: up to 200 doubles. */
 export const answersAt = 52224;
 export const mostRanks = 200;
+/** A text to be hashed, 16 bits a character. */
+export const charsAt = 54272;
+export const mostChars = 5632;
 /** A page of WebAssembly memory. */
 export const pageSize = 65536;

@@ -6,6 +6,7 @@ import { addDaily } from "./twins/addDaily.ts";
 import { addImpact } from "./twins/addImpact.ts";
 import { addTaskCost } from "./twins/addTaskCost.ts";
 import { anySet } from "./twins/anySet.ts";
+import { drawer } from "./twins/drawer.ts";
 import { drawLatin } from "./twins/drawLatin.ts";
 import { fillLatin } from "./twins/fillLatin.ts";
 import { fillPlain } from "./twins/fillPlain.ts";
@@ -18,6 +19,7 @@ import { occur } from "./twins/occur.ts";
 import { raiseAfter } from "./twins/raiseAfter.ts";
 import { raiseTo } from "./twins/raiseTo.ts";
 import { scaleTo } from "./twins/scaleTo.ts";
+import { seedTen } from "./twins/seedTen.ts";
 import { selectRanks } from "./twins/selectRanks.ts";
 import { settle } from "./twins/settle.ts";
 import { sumMasked } from "./twins/sumMasked.ts";
@@ -29,6 +31,8 @@ export function plainKernel(room: number): Kernel {
   return {
     lane: "plain",
     arena: newArena(new ArrayBuffer(room), 0, withoutTables),
+    seedTen,
+    drawer,
     fillLatin,
     fillPlain,
     lookUp,

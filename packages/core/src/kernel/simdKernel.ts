@@ -1,9 +1,11 @@
 import { newArena } from "./arena.ts";
 import type { KernelCalendar } from "./calendar.ts";
 import { tablesBy } from "./calendarTables.ts";
+import { drawerBy } from "./drawerBy.ts";
 import type { KernelExports } from "./exports.ts";
 import { answersAt, firstRow, mostRanks } from "./layout.ts";
 import { ranksSelector } from "./ranksSelector.ts";
+import { seederBy } from "./seederBy.ts";
 import type { Kernel } from "./types.ts";
 
 /** The kernel on top of a module's functions: rows become addresses, nothing else. */
@@ -14,9 +16,16 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
     for (let i = 0; i < count; i++) into[i] = answers[i] as number;
   };
   const daysOf = (calendar: KernelCalendar) => (calendar.everyDay ? 0 : calendar.days.byteOffset);
+  const seedInto = seederBy(wasm, buffer);
+  const seedsAt = new Uint32Array(buffer, answersAt, 40);
   return {
     lane: "simd",
     arena,
+    seedTen(stream, decade, words) {
+      seedInto(stream, decade, seedsAt);
+      words.set(seedsAt);
+    },
+    drawer: (drawings) => drawerBy(wasm, arena, drawings, seedInto),
     fillLatin: (seed, out) =>
       wasm.fillLatin(
         seed[0] as number,

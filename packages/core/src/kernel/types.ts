@@ -3,6 +3,23 @@ import type { QuantileTable } from "../sampling/table/quantileTable.ts";
 import type { Arena } from "./arena.ts";
 import type { KernelCalendar } from "./calendar.ts";
 
+/** Draws of one estimate: which stream, from which table, cut at zero or not. */
+export interface Drawing {
+  /** `streamText` of its address. */
+  stream: string;
+  table: QuantileTable;
+  cut: boolean;
+}
+
+/** Draws Latin hypercube blocks of many estimates at once. */
+export interface Drawer {
+  /**
+   * Block `block` of drawing i into the first n entries of `outs[i]`, rows of the arena; adds to `below[i]` how many
+   * were cut at zero.
+   */
+  draw(block: number, outs: readonly Float64Array[], n: number, below: Float64Array): void;
+}
+
 /**
  * Loops over rows of up to 1,024 iterations, in WebAssembly (`simd`) or in TypeScript (`plain`): the same bits.
  *
@@ -14,6 +31,16 @@ export interface Kernel {
   readonly lane: "simd" | "plain";
   readonly arena: Arena;
 
+  /**
+   * The words that seed ten blocks of a stream, four a block: blocks 10 * `decade` and the nine after it (`seedBlock`).
+   * Cost: about 2 microseconds where WebAssembly is, as it hashes the ten side by side; 20 elsewhere.
+   */
+  seedTen(stream: string, decade: number, words: Uint32Array): void;
+  /**
+   * `drawLatin` of many estimates: three times as fast where WebAssembly is, as it draws four side by side. Takes
+   * `bytesOfDrawer` of the arena.
+   */
+  drawer(drawings: readonly Drawing[]): Drawer;
   /** A block of 1,024 uniforms, one in each stratum, from the four words of its address (`seedBlock`). */
   fillLatin(seed: Uint32Array, out: Float64Array): void;
   /** A block of 1,024 independent uniforms. */

@@ -12,6 +12,6 @@ export { type OutcomeTable, outcomeTable } from "./outcomeTable.ts";
 export { type Law, lawOf } from "./shapes/lawOf.ts";
 export { blockSize } from "./streams/blockSize.ts";
 export { fillUniforms } from "./streams/fillUniforms.ts";
-export { seedBlock } from "./streams/seedBlock.ts";
+export { seedBlock, streamText } from "./streams/seedBlock.ts";
 export { fillFromTable } from "./table/fillFromTable.ts";
 export { type QuantileTable, quantileTable } from "./table/quantileTable.ts";

@@ -1,4 +1,11 @@
-import { bytesOfCalendar, bytesOfRows, type Kernel, loadKernel, plainKernel } from "../kernel/index.ts";
+import {
+  bytesOfCalendar,
+  bytesOfDrawer,
+  bytesOfRows,
+  type Kernel,
+  loadKernel,
+  plainKernel,
+} from "../kernel/index.ts";
 import { blockSize } from "../sampling/streams/blockSize.ts";
 import { tableLength } from "../sampling/table/layout.ts";
 import type { Model, ModelTask } from "./model.ts";
@@ -119,5 +126,5 @@ function bytesOfTables(model: Model): number {
     0,
   );
   const ofCalendars = [...calendars].reduce((sum, calendar) => sum + bytesOfCalendar(calendar), 0);
-  return tables + ofCalendars + bytesOfRows(uniforms, blockSize, 8);
+  return tables + ofCalendars + bytesOfRows(uniforms, blockSize, 8) + bytesOfDrawer(model.slots.length);
 }

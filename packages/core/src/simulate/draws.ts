@@ -1,4 +1,5 @@
-import type { Kernel } from "../kernel/index.ts";
+import type { Drawing, Kernel } from "../kernel/index.ts";
+import type { Drawer } from "../kernel/types.ts";
 import type { Design } from "../sampling/design.ts";
 import {
   normalCdf,
@@ -7,7 +8,7 @@ import {
   outcomeTable,
   type QuantileTable,
   quantileTable,
-  seedBlock,
+  streamText,
 } from "../sampling/index.ts";
 import { type Block, blockSize } from "./block.ts";
 import type { Model, ModelTask, Slot } from "./model.ts";
@@ -31,7 +32,8 @@ export interface Draws {
 type Filler =
   | { kind: "table"; table: QuantileTable }
   | { kind: "outcomes"; table: OutcomeTable }
-  | { kind: "held"; value: number };
+  | { kind: "held"; value: number }
+  | { kind: "many" };
 
 export function draws(model: Model, seed: string, design: Design, overrides: Overrides = {}): Draws {
   const cuts = new Float64Array(model.slots.length);
@@ -40,33 +42,36 @@ export function draws(model: Model, seed: string, design: Design, overrides: Ove
     cuts,
     fill(block, into) {
       const { kernel } = into;
-      if (tools?.kernel !== kernel) tools = toolsFor(model, kernel, overrides);
-      const { fillers, uniforms, correlated } = tools;
+      if (tools?.kernel !== kernel) tools = toolsFor(model, kernel, seed, design, overrides);
+      const { fillers, uniforms, correlated, many, streams } = tools;
       const uniform: Uniform = (item, purpose, out) => {
-        const words = seedBlock(seed, item, purpose, block);
+        const words = streams(item, purpose, block);
         if (design === "plain") kernel.fillPlain(words, out);
         else kernel.fillLatin(words, out);
       };
       correlated.fill(uniform, into.n);
+      many.below.fill(0);
+      const outs = many.slots.map((s) => into.draws[s] as Float64Array);
+      many.drawer.draw(block, outs, into.n, many.below);
+      many.slots.forEach((s, i) => {
+        cuts[s] = (cuts[s] as number) + (many.below[i] as number);
+      });
       for (let s = 0; s < model.slots.length; s++) {
         const slot = model.slots[s] as Slot;
         const filler = fillers[s] as Filler;
         const out = into.draws[s] as Float64Array;
+        if (filler.kind === "many") continue;
         if (filler.kind === "held") {
           out.fill(filler.value, 0, into.n);
           continue;
         }
         const shared = correlated.rows.get(s);
-        let cut = 0;
-        if (filler.kind === "table" && shared === undefined && design !== "plain") {
-          const words = seedBlock(seed, slot.item, slot.purpose, block);
-          cut = kernel.drawLatin(words, filler.table, out, into.n, slot.cut);
-        } else {
-          if (shared === undefined) uniform(slot.item, slot.purpose, uniforms);
-          const u = shared ?? uniforms;
-          if (filler.kind === "table") cut = kernel.lookUp(filler.table, u, out, into.n, slot.cut);
-          else cut = kernel.lookUpOutcomes(filler.table, u, out, into.n, slot.cut);
-        }
+        if (shared === undefined) uniform(slot.item, slot.purpose, uniforms);
+        const u = shared ?? uniforms;
+        const cut =
+          filler.kind === "table"
+            ? kernel.lookUp(filler.table, u, out, into.n, slot.cut)
+            : kernel.lookUpOutcomes(filler.table, u, out, into.n, slot.cut);
         cuts[s] = (cuts[s] as number) + cut;
       }
       for (let j = 0; j < model.tasks.length; j++) {
@@ -88,13 +93,22 @@ export function draws(model: Model, seed: string, design: Design, overrides: Ove
 interface Tools {
   kernel: Kernel;
   fillers: Filler[];
+  /** The slots drawn all at once, and how many values of each were cut in the block. */
+  many: { slots: number[]; drawer: Drawer; below: Float64Array };
+  streams: Streams;
   uniforms: Float64Array;
   groups: Float64Array[];
   correlated: ReturnType<typeof correlatedUniforms>;
 }
 
-function toolsFor(model: Model, kernel: Kernel, overrides: Overrides): Tools {
+/** Four words for a block of a stream. */
+type Streams = (item: string, purpose: string, block: number) => Uint32Array;
+
+function toolsFor(model: Model, kernel: Kernel, seed: string, design: Design, overrides: Overrides): Tools {
   const { arena } = kernel;
+  const correlated = correlatedUniforms(model, kernel);
+  const slots: number[] = [];
+  const drawings: Drawing[] = [];
   const fillers = model.slots.map((slot, s): Filler => {
     const held = overrides.slots?.get(s);
     if (held !== undefined) return { kind: "held", value: held };
@@ -105,14 +119,40 @@ function toolsFor(model: Model, kernel: Kernel, overrides: Overrides): Tools {
       return { kind: "outcomes", table: { values: arena.table(values), upTo: arena.table(upTo) } };
     }
     const { values, shift, scale } = quantileTable(estimate);
-    return { kind: "table", table: { values: arena.table(values), shift, scale } };
+    const table = { values: arena.table(values), shift, scale };
+    if (design === "plain" || correlated.rows.has(s)) return { kind: "table", table };
+    slots.push(s);
+    drawings.push({ stream: streamText(seed, slot.item, slot.purpose), table, cut: slot.cut });
+    return { kind: "many" };
   });
   return {
     kernel,
     fillers,
+    many: { slots, drawer: kernel.drawer(drawings), below: new Float64Array(slots.length) },
+    streams: streamsOf(seed, kernel),
     uniforms: arena.rows(1, blockSize)[0] as Float64Array,
     groups: arena.rows(model.groups.length, blockSize),
-    correlated: correlatedUniforms(model, kernel),
+    correlated,
+  };
+}
+
+/** Seeds come by ten, as blocks are asked for one after the other. */
+function streamsOf(seed: string, kernel: Kernel): Streams {
+  const known = new Map<string, { decade: number; words: Uint32Array }>();
+  return (item, purpose, block) => {
+    const text = streamText(seed, item, purpose);
+    let ten = known.get(text);
+    if (ten === undefined) {
+      ten = { decade: -1, words: new Uint32Array(40) };
+      known.set(text, ten);
+    }
+    const decade = Math.floor(block / 10);
+    if (ten.decade !== decade) {
+      kernel.seedTen(text, decade, ten.words);
+      ten.decade = decade;
+    }
+    const at = 4 * (block - 10 * decade);
+    return ten.words.subarray(at, at + 4);
   };
 }
 
