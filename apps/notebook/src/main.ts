@@ -14,12 +14,17 @@ import { LeewayPage } from "./elements/leewayPage.ts";
 import { createStore } from "./store/store.ts";
 import { createReader } from "./worker/reader.ts";
 import { createRunner } from "./worker/runner.ts";
-import { startForecastWorker, startPlanWorker } from "./worker/startWorkers.ts";
+import { startForecastWorker, startPlanWorker, startTornadoWorker } from "./worker/startWorkers.ts";
+
+/** Ms that the forecast worker has to leave a run: a slice of a large plan may be long. */
+const patience = 1000;
 
 const page = document.querySelector("leeway-page");
 if (page instanceof LeewayPage) {
-  page.store = createStore(examplePlan, createReader(startPlanWorker()), (reply) =>
-    createRunner(startForecastWorker, reply),
+  page.store = createStore(examplePlan, createReader(startPlanWorker()), (kind, reply) =>
+    kind === "forecast"
+      ? createRunner(startForecastWorker, reply, patience)
+      : createRunner(startTornadoWorker, reply),
   );
 }
 

@@ -5,6 +5,8 @@ import type { Pending } from "../store/state.ts";
 export interface PageEvents {
   /** An entry that can be read: put these edits into the plan. */
   "plan-edit": { field: string; cells: Pending["cells"]; edits: readonly Edit[] };
+  /** An entry that is still being typed, and would be these edits now. */
+  "plan-foresee": { edits: readonly Edit[] };
   /** An entry that cannot be read. */
   "plan-refuse": { field: string; pending: Pending };
   /** The reader gave up an entry that waits. */

@@ -1,7 +1,7 @@
 import { columnDays, formatDate, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
-import { type NotebookState, staleWords } from "../store/state.ts";
+import { isFading, type NotebookState, staleWords } from "../store/state.ts";
 import { committedLevel, committedSum, largestDrivers, reasonWords } from "../words/answerWords.ts";
 import { movedWords } from "../words/movedWords.ts";
 import { PageElement } from "./pageElement.ts";
@@ -21,7 +21,7 @@ export class LeewayAnswer extends PageElement {
         : "Computing the first answer.";
       return html`<p class="sentence waiting-answer">${words}</p>`;
     }
-    const settling = state.progress !== undefined && state.answer?.text !== state.text;
+    const settling = isFading(state);
     const stale = staleWords(state);
     const early = state.answer?.stage === "first" && !settling && stale === undefined;
     return html`<div class="answer ${settling ? "settling" : ""} ${stale === undefined ? "" : "stale"}">

@@ -1,7 +1,7 @@
 import { costCurve, driversBars, fiftyFutures, finishCurve, type Theme } from "@leeway/charts";
 import { html, nothing, type PropertyValues } from "lit";
 import { boundsWords } from "../plan/boundsWords.ts";
-import { type NotebookState, staleWords } from "../store/state.ts";
+import { isCurrent, isFading, type NotebookState, staleWords } from "../store/state.ts";
 import type { Store } from "../store/store.ts";
 import { announcement } from "../words/answerWords.ts";
 import { listen } from "./events.ts";
@@ -58,6 +58,7 @@ export class LeewayPage extends PageElement {
       undoKeys(document, { undo: store.undo, redo: store.redo }),
     );
     listen(this, "plan-edit", ({ field, cells, edits }) => store.edit(field, cells, edits));
+    listen(this, "plan-foresee", ({ edits }) => store.foresee(edits));
     listen(this, "plan-refuse", ({ field, pending }) => store.refuse(field, pending));
     listen(this, "plan-drop", ({ field }) => store.drop(field));
     listen(this, "plan-text", ({ text }) => store.setText(text));
@@ -95,16 +96,16 @@ export class LeewayPage extends PageElement {
   protected override render() {
     const { state, theme } = this;
     if (state === undefined) return nothing;
-    const forecast = state.answer?.forecast;
+    const forecast = state.detail;
     const errors = state.problems.some((problem) => problem.severity === "error");
-    const fading = state.progress !== undefined && state.answer?.text !== state.text;
+    const fading = isFading(state);
     const title = state.plan?.title ?? "A plan";
     return html`
       <a class="skip" href="#work">Skip to the work</a>
       <leeway-outline .entries=${outline(state)} current=${this.current}></leeway-outline>
       <div class="report">
         <leeway-bar .state=${state} ?compact=${this.compact}></leeway-bar>
-        <main data-busy=${state.reading || state.progress !== undefined}>
+        <main data-busy=${state.reading || state.computing}>
           <section id="answer" aria-labelledby="title">
             <h1 id="title" dir="auto">${title}</h1>
             <leeway-answer .state=${state}></leeway-answer>
@@ -146,8 +147,8 @@ export class LeewayPage extends PageElement {
   #section(id: "work" | "register" | "commitment", title: string, note: string, errors: boolean) {
     const { state } = this;
     if (state === undefined) return nothing;
-    const forecast = state.answer?.forecast;
-    const fading = state.progress !== undefined && state.answer?.text !== state.text;
+    const forecast = state.detail;
+    const fading = isFading(state);
     const body = {
       work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>`,
@@ -168,7 +169,7 @@ export class LeewayPage extends PageElement {
   #announce(state: NotebookState): string {
     const stale = staleWords(state);
     if (stale !== undefined) this.#said = stale;
-    else if (state.answer?.stage === "full" && state.answer.text === state.text) {
+    else if (state.answer?.stage === "full" && isCurrent(state)) {
       this.#said = announcement(state.answer.forecast, state.previous);
     }
     return this.#said ?? "";

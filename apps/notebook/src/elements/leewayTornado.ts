@@ -14,7 +14,7 @@ export class LeewayTornado extends PageElement {
     const { state } = this;
     if (state === undefined) return nothing;
     const { forecast } = state.tornado;
-    const older = forecast !== undefined && state.tornado.text !== state.text;
+    const older = forecast !== undefined && state.tornado.plan !== state.current;
     return html`<div class="tornado-status">${this.#status(state, older)}</div>
       ${
         forecast === undefined

@@ -1,12 +1,13 @@
 import type { Forecast, Plan, Problem } from "@leeway/core";
 import type { Stage } from "../worker/messages.ts";
 
-/** An answer and the text it answers. */
+/** An answer and the plan it answers. */
 export interface Answer {
   forecast: Forecast;
   /** `first`: from few futures, the full answer is on its way. */
   stage: "first" | "full";
-  text: string;
+  /** Hash of the plan. */
+  plan: string;
 }
 
 /** How far a computation is. `total` 0: not known yet. */
@@ -26,7 +27,8 @@ export interface Pending {
 export interface TornadoState {
   /** The forecast the bars belong to. */
   forecast?: Forecast;
-  text?: string;
+  /** Hash of its plan. */
+  plan?: string;
   progress?: Progress;
   /** The reader stopped it: it starts again only when asked. */
   stopped: boolean;
@@ -48,8 +50,15 @@ export interface NotebookState {
   readonly pending: ReadonlyMap<string, Pending>;
   /** The last good answer. */
   readonly answer: Answer | undefined;
+  /** Hash of the plan that is answered or being computed; an edit's is known before its text is. */
+  readonly current: string | undefined;
+  /** What tables and charts show: the full answer, or the first one where the full one takes long. */
+  readonly detail: Forecast | undefined;
   /** The full answer before the latest change. */
   readonly previous: Forecast | undefined;
+  /** An answer is on its way. */
+  readonly computing: boolean;
+  /** How far it is; only once that takes long enough to be told. */
   readonly progress: Progress | undefined;
   /** The reader stopped the computation of this text. */
   readonly stopped: boolean;
@@ -58,6 +67,16 @@ export interface NotebookState {
   readonly tornado: TornadoState;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
+}
+
+/** Whether the answer shown, early or full, is that of the plan as it stands. */
+export function isCurrent(state: NotebookState): boolean {
+  return state.answer !== undefined && state.answer.plan === state.current;
+}
+
+/** Whether what follows is faded: its successor is being computed, and takes its time. */
+export function isFading(state: NotebookState): boolean {
+  return state.progress !== undefined && !isCurrent(state);
 }
 
 /** Why the answer shown is not the answer to what is stated now, in words; undefined when it is. */
@@ -71,8 +90,8 @@ export function staleWords(state: NotebookState): string | undefined {
   }
   if (state.failure !== undefined) return `This is the last good answer. ${state.failure}`;
   if (state.stopped) {
-    return state.answer?.text === state.text
-      ? `You stopped the computation early: this answer comes from ${state.answer.forecast.iterations} futures.`
+    return isCurrent(state)
+      ? `You stopped the computation early: this answer comes from ${state.answer?.forecast.iterations} futures.`
       : "You stopped the computation: this is the answer before your last change.";
   }
   return undefined;

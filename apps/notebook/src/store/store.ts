@@ -1,15 +1,10 @@
-import { describeProblem, type Forecast, type Problem } from "@leeway/core";
+import { describeProblem, type Problem } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
-import type { Reply, Request } from "../worker/messages.ts";
 import type { PlanRead } from "../worker/planMessages.ts";
 import type { Reader } from "../worker/reader.ts";
-import type { Runner } from "../worker/runner.ts";
-import { createAnswerCache } from "./answerCache.ts";
+import { createAnswering, merged, type StartRunner } from "./answering.ts";
 import { type History, record, redo, startHistory, undo } from "./history.ts";
 import type { NotebookState, Pending } from "./state.ts";
-
-/** Makes a runner that hands its messages to the store. */
-export type StartRunner = (reply: (message: Reply) => void) => Runner;
 
 export interface Store {
   readonly state: NotebookState;
@@ -17,6 +12,8 @@ export interface Store {
   subscribe(listener: () => void): () => void;
   /** Puts edits into the document, or keeps the entry waiting with the reason when they would break it. */
   edit(field: string, cells: Pending["cells"], edits: readonly Edit[]): void;
+  /** An entry is being typed and would be these edits now: its answer is computed ahead. Nothing shows. */
+  foresee(edits: readonly Edit[]): void;
   /** Keeps an entry that could not be read. */
   refuse(field: string, pending: Pending): void;
   /** Gives up an entry that waits. */
@@ -31,21 +28,19 @@ export interface Store {
   startTornado(): void;
 }
 
-/** Futures behind the early answer: one block of draws. */
-const firstFutures = 1024;
+/** Texts kept as they were read. */
+const readsKept = 24;
 
 /**
  * The page's one store. It owns no elements and no workers: both are handed in.
  *
  * @param text  The plan the page opens on.
  * @param reader  Reads and edits plans; edits are made one after the other, each on the text the last one left.
- * @param startRunner  Called twice: for the forecast, and for the tornado in its background.
+ * @param startRunner  Called twice: for forecasts, and for the tornado in their background.
  */
 export function createStore(text: string, reader: Reader, startRunner: StartRunner): Store {
   const listeners = new Set<() => void>();
-  const cache = createAnswerCache(24);
   let history: History = startHistory(text);
-  let run = 0;
   let state: NotebookState = {
     text,
     plan: undefined,
@@ -54,7 +49,10 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     problems: [],
     pending: new Map(),
     answer: undefined,
+    current: undefined,
+    detail: undefined,
     previous: undefined,
+    computing: false,
     progress: undefined,
     stopped: false,
     failure: undefined,
@@ -68,8 +66,24 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     for (const listener of listeners) listener();
   };
 
-  const forecasts = startRunner(onForecast);
-  const tornadoes = startRunner(onTornado);
+  const answering = createAnswering(
+    {
+      get state() {
+        return state;
+      },
+      set,
+    },
+    startRunner,
+  );
+
+  /** The last texts as they were read, for undo and redo. */
+  const reads = new Map<string, PlanRead>();
+  function keepRead(text: string, read: PlanRead): void {
+    reads.delete(text);
+    reads.set(text, read);
+    const oldest = reads.keys().next();
+    if (reads.size > readsKept && !oldest.done) reads.delete(oldest.value);
+  }
 
   let queue: Promise<void> = Promise.resolve();
   let queued = 0;
@@ -93,92 +107,24 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
   /** Reads `next` and takes it as the plan. */
   async function readAndTake(next: History): Promise<void> {
     if (next !== history || state.plan === undefined)
-      take(next, await reader.read(next.present, []), new Map());
+      take(next, reads.get(next.present) ?? (await reader.read(next.present, [])), new Map());
   }
 
   /** Takes `next`, which was read, as the plan; computes it when it could be read. */
   function take(next: History, read: PlanRead, keepPending: ReadonlyMap<string, Pending>): void {
     history = next;
     const { plan, problems, stated } = read;
-    const settled = state.answer;
-    const moved = settled?.stage === "full" && settled.text !== next.present;
-    forecasts.stop();
-    tornadoes.stop();
+    keepRead(next.present, read);
     set({
       text: next.present,
       ...(plan === undefined ? {} : { plan, stated }),
-      problems,
+      problems: plan === undefined ? problems : merged(problems, answering.found(plan)),
       pending: keepPending,
-      previous: moved ? settled.forecast : state.previous,
-      progress: undefined,
-      stopped: false,
-      failure: undefined,
-      tornado: without(state.tornado, "progress"),
       canUndo: next.past.length > 0,
       canRedo: next.future.length > 0,
     });
-    if (plan !== undefined) compute();
-  }
-
-  function compute(): void {
-    const kept = cache.get(state.text);
-    if (kept !== undefined) {
-      settle(kept);
-      return;
-    }
-    run++;
-    set({ progress: { stage: "first", done: 0, total: 0 }, stopped: false, failure: undefined });
-    forecasts.run({ kind: "forecast", run, text: state.text, first: firstFutures });
-  }
-
-  function settle(forecast: Forecast): void {
-    cache.put(state.text, forecast);
-    set({ answer: { forecast, stage: "full", text: state.text }, progress: undefined });
-    if (forecast.tornado !== undefined) {
-      set({ tornado: { forecast, text: state.text, stopped: state.tornado.stopped } });
-    } else if (!state.tornado.stopped) startTornado();
-  }
-
-  function onForecast(message: Reply): void {
-    switch (message.kind) {
-      case "progress":
-        set({ progress: { stage: message.stage, done: message.done, total: message.total } });
-        return;
-      case "forecast":
-        if (message.stage === "full") settle(message.forecast);
-        else set({ answer: { forecast: message.forecast, stage: "first", text: state.text } });
-        return;
-      case "done":
-        set({ progress: undefined, problems: merged(state.problems, message.problems) });
-        return;
-      case "failed":
-        set({ progress: undefined, failure: `The computation failed: ${message.words}` });
-    }
-  }
-
-  function startTornado(): void {
-    if (state.answer?.stage !== "full" || state.answer.text !== state.text) {
-      set({ tornado: { ...state.tornado, stopped: false } });
-      return;
-    }
-    run++;
-    set({ tornado: { ...state.tornado, stopped: false, progress: { stage: "tornado", done: 0, total: 0 } } });
-    const request: Request = { kind: "tornado", run, text: state.text };
-    tornadoes.run(request);
-  }
-
-  function onTornado(message: Reply): void {
-    switch (message.kind) {
-      case "progress":
-        set({ tornado: { ...state.tornado, progress: message } });
-        return;
-      case "forecast":
-        cache.put(state.text, message.forecast);
-        set({ tornado: { forecast: message.forecast, text: state.text, stopped: false } });
-        return;
-      default:
-        set({ tornado: without(state.tornado, "progress") });
-    }
+    if (plan === undefined) answering.halt();
+    else answering.begin(plan);
   }
 
   function pendingWith(field: string, pending: Pending | undefined): ReadonlyMap<string, Pending> {
@@ -200,12 +146,30 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     },
     edit(field, cells, edits) {
       inTurn(async () => {
-        const read = await reader.read(history.present, edits);
+        const before = state.plan;
+        let isAhead = false;
+        const read = await reader.read(history.present, edits, (plan) => {
+          isAhead = true;
+          answering.begin(plan);
+        });
         const first = read.problems.find((problem) => problem.severity === "error");
-        if (first !== undefined) set({ pending: pendingWith(field, { cells, words: problemWords(first) }) });
-        else if (read.text === history.present) set({ pending: pendingWith(field, undefined) });
-        else take(record(history, read.text), read, pendingWith(field, undefined));
+        if (first === undefined && read.text !== history.present) {
+          take(record(history, read.text), read, pendingWith(field, undefined));
+          return;
+        }
+        if (isAhead && before !== undefined) answering.begin(before);
+        const waits = first === undefined ? undefined : { cells, words: problemWords(first) };
+        set({ pending: pendingWith(field, waits) });
       });
+    },
+    foresee(edits) {
+      if (state.reading || state.computing) return;
+      reader.try(history.present, edits).then(
+        (plan) => {
+          if (plan !== undefined && !state.reading) answering.foresee(plan);
+        },
+        () => {}, // the entry itself, once it is made, says what is wrong
+      );
     },
     refuse: (field, pending) => set({ pending: pendingWith(field, pending) }),
     drop(field) {
@@ -219,34 +183,13 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
         else await readAndTake(undo(history));
       }),
     redo: () => inTurn(() => readAndTake(redo(history))),
-    stop() {
-      forecasts.stop();
-      set({
-        progress: undefined,
-        stopped: state.answer?.text !== state.text || state.answer.stage !== "full",
-      });
-    },
-    resume: compute,
-    stopTornado() {
-      tornadoes.stop();
-      set({ tornado: { ...without(state.tornado, "progress"), stopped: true } });
-    },
-    startTornado,
+    stop: answering.stop,
+    resume: answering.resume,
+    stopTornado: answering.stopTornado,
+    startTornado: answering.startTornado,
   };
 }
 
 function problemWords(problem: Problem): string {
   return `${problem.rule} ${problem.remedy}`.trim() || describeProblem(problem);
-}
-
-/** What reading found, and what computing found besides. */
-function merged(read: readonly Problem[], computed: readonly Problem[]): readonly Problem[] {
-  const known = new Set(read.map((problem) => `${problem.code} ${problem.path}`));
-  const more = computed.filter((problem) => !known.has(`${problem.code} ${problem.path}`));
-  return more.length === 0 ? read : [...read, ...more];
-}
-
-function without<T extends object, K extends keyof T>(object: T, key: K): Omit<T, K> {
-  const { [key]: _left, ...rest } = object;
-  return rest;
 }

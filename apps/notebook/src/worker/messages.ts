@@ -1,19 +1,30 @@
-import type { Forecast, Problem } from "@leeway/core";
+import type { Forecast, Plan, Problem, TornadoBar } from "@leeway/core";
 
-/** What the page asks of the worker. Plain objects only; nothing is transferred, nothing is shared. */
+/** What the page asks of the workers that compute. Plain objects only; nothing is shared. */
 export type Request =
   /** A first answer from few futures, then the full one. */
-  | { kind: "forecast"; run: number; text: string; first: number }
-  /** The full answer once more, with the tornado. */
-  | { kind: "tornado"; run: number; text: string };
+  | { kind: "forecast"; run: number; plan: Plan; first: number }
+  /** The bars of the tornado, measured from the full answer. */
+  | { kind: "tornado"; run: number; plan: Plan; from: TornadoFrom };
+
+/** Leave the run that is under way, if any. Only for workers that listen while they work. */
+export interface Leave {
+  kind: "leave";
+}
+
+/** What the re-runs need to know of the answer that they explain. */
+export type TornadoFrom = Pick<Forecast, "seed" | "design" | "iterations" | "committed">;
 
 /** `first`: the early answer from few futures; `full`: the plan's own number of futures. */
 export type Stage = "first" | "full" | "tornado";
 
-/** What the worker answers. `run` is the request's, so that an answer nobody waits for can be told apart. */
+/** What the workers answer. `run` is the request's, so that an answer nobody waits for can be told apart. */
 export type Reply =
+  /** The request has arrived: the worker listens. */
+  | { kind: "begun"; run: number }
   | { kind: "progress"; run: number; stage: Stage; done: number; total: number }
-  | { kind: "forecast"; run: number; stage: Stage; forecast: Forecast }
+  | { kind: "forecast"; run: number; stage: "first" | "full"; forecast: Forecast }
+  | { kind: "tornado"; run: number; bars: TornadoBar[] }
   | { kind: "done"; run: number; problems: Problem[] }
   /** Something broke that is not the plan's fault; `words` says what, for a person. */
   | { kind: "failed"; run: number; words: string };

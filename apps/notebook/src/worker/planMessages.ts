@@ -6,6 +6,8 @@ export interface PlanRequest {
   id: number;
   text: string;
   edits: readonly Edit[];
+  /** Only what the plan would be is asked, while an entry is still being typed: `ahead`, or nothing. */
+  trial?: boolean;
 }
 
 /** A text that was read. `plan` is missing when it has errors; then `problems` says which. */
@@ -18,4 +20,10 @@ export interface PlanRead {
   stated: unknown;
 }
 
-export type PlanReply = { id: number; read: PlanRead } | { id: number; failed: string };
+export type PlanReply =
+  /** Said before the text has been edited: the plan that it is going to say, known by its hash. */
+  | { id: number; ahead: Plan }
+  | { id: number; read: PlanRead }
+  /** Nothing more comes: the trial has been answered, or cannot be. */
+  | { id: number; tried: true }
+  | { id: number; failed: string };

@@ -1,10 +1,17 @@
+import type { Plan } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
 import type { PlanRead, PlanReply, PlanRequest } from "./planMessages.ts";
 
 /** Reads and edits plans away from the page's own thread, in the order asked. */
 export interface Reader {
-  /** The text after the edits, read. Rejects when the reading itself breaks, with words for a person. */
-  read(text: string, edits: readonly Edit[]): Promise<PlanRead>;
+  /**
+   * The text after the edits, read. Rejects when the reading itself breaks, with words for a person.
+   *
+   * @param ahead  Called before, where it can be told early, with the plan that the text is going to say.
+   */
+  read(text: string, edits: readonly Edit[], ahead?: (plan: Plan) => void): Promise<PlanRead>;
+  /** What the plan would be after the edits; undefined where that cannot be told early, or is no plan. */
+  try(text: string, edits: readonly Edit[]): Promise<Plan | undefined>;
 }
 
 /** A worker as far as the reader needs it; tests hand in their own. */
@@ -14,28 +21,50 @@ export interface PlanWorkerLike {
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
+interface Waiting {
+  ahead: (plan: Plan) => void;
+  done: (read: PlanRead | undefined) => void;
+  failed: (error: Error) => void;
+}
+
 /** @param worker  Kept for good: reading is short, and its start is not. */
 export function createReader(worker: PlanWorkerLike): Reader {
-  const waiting = new Map<number, { done: (read: PlanRead) => void; failed: (error: Error) => void }>();
+  const waiting = new Map<number, Waiting>();
   let last = 0;
   worker.onmessage = ({ data }) => {
     const asked = waiting.get(data.id);
+    if ("ahead" in data) {
+      asked?.ahead(data.ahead);
+      return;
+    }
     waiting.delete(data.id);
     if ("failed" in data) asked?.failed(new Error(data.failed));
-    else asked?.done(data.read);
+    else asked?.done("read" in data ? data.read : undefined);
   };
   worker.onerror = (event) => {
     for (const { failed } of waiting.values())
       failed(new Error(event.message || "The plan could not be read."));
     waiting.clear();
   };
+  const ask = (request: Omit<PlanRequest, "id">, ahead: (plan: Plan) => void) => {
+    const id = ++last;
+    return new Promise<PlanRead | undefined>((done, failed) => {
+      waiting.set(id, { ahead, done, failed });
+      worker.postMessage({ id, ...request });
+    });
+  };
   return {
-    read(text, edits) {
-      const id = ++last;
-      return new Promise((done, failed) => {
-        waiting.set(id, { done, failed });
-        worker.postMessage({ id, text, edits });
+    async read(text, edits, ahead = () => {}) {
+      const read = await ask({ text, edits }, ahead);
+      if (read === undefined) throw new Error("The reading was left without an answer.");
+      return read;
+    },
+    async try(text, edits) {
+      let found: Plan | undefined;
+      await ask({ text, edits, trial: true }, (plan) => {
+        found = plan;
       });
+      return found;
     },
   };
 }

@@ -1,6 +1,6 @@
-import type { Reply, Request } from "./messages.ts";
+import type { Leave, Reply, Request } from "./messages.ts";
 
-/** One line of work: the newest request wins, an older one still running is stopped by ending its worker. */
+/** One line of work: the newest request wins, an older one still running is left. */
 export interface Runner {
   run(request: Request): void;
   stop(): void;
@@ -8,24 +8,30 @@ export interface Runner {
 
 /** A worker as far as the runner needs it; tests hand in their own. */
 export interface WorkerLike {
-  postMessage(request: Request): void;
+  postMessage(request: Request | Leave): void;
   terminate(): void;
   onmessage: ((event: MessageEvent<Reply>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
 /**
- * A simulation cannot be interrupted from outside, so stopping means ending the worker; the next request
- * starts a fresh one. An idle worker is kept: its start costs more than a small plan's answer.
+ * Leaving a run means ending its worker, or, with `patience`, telling it: a worker that listens while it works
+ * stays warm for the next request. An idle worker is always kept.
  *
  * @param start  Starts a worker.
  * @param reply  Called with every message of the current request; never with one of an older request.
+ * @param patience  Ms that a busy worker has to take up a newer request before it is ended after all; 0: it does
+ *                  not listen.
  */
-export function createRunner(start: () => WorkerLike, reply: (message: Reply) => void): Runner {
+export function createRunner(start: () => WorkerLike, reply: (message: Reply) => void, patience = 0): Runner {
   let worker: WorkerLike | undefined;
   let current: number | undefined;
+  /** `new`: it has said nothing yet, and may still be loading. */
+  let worked: "new" | "idle" | "busy" = "new";
+  let watch: ReturnType<typeof setTimeout> | undefined;
 
   const end = (): void => {
+    clearTimeout(watch);
     worker?.terminate();
     worker = undefined;
     current = undefined;
@@ -33,9 +39,13 @@ export function createRunner(start: () => WorkerLike, reply: (message: Reply) =>
 
   const begin = (): WorkerLike => {
     const fresh = start();
+    worked = "new";
     fresh.onmessage = (event) => {
       if (fresh !== worker || event.data.run !== current) return;
-      if (event.data.kind === "done" || event.data.kind === "failed") current = undefined;
+      clearTimeout(watch);
+      const over = event.data.kind === "done" || event.data.kind === "failed";
+      worked = over ? "idle" : "busy";
+      if (over) current = undefined;
       reply(event.data);
     };
     fresh.onerror = (event) => {
@@ -48,15 +58,33 @@ export function createRunner(start: () => WorkerLike, reply: (message: Reply) =>
     return fresh;
   };
 
+  const send = (request: Request): void => {
+    worker ??= begin();
+    current = request.run;
+    worker.postMessage(request);
+  };
+
   return {
     run(request) {
-      if (current !== undefined) end();
-      worker ??= begin();
-      current = request.run;
-      worker.postMessage(request);
+      if (patience === 0 && current !== undefined) end();
+      clearTimeout(watch);
+      const busy = worker !== undefined && worked === "busy";
+      send(request);
+      if (!busy || patience === 0) return;
+      watch = setTimeout(() => {
+        end();
+        send(request);
+      }, patience);
     },
-    stop: () => {
-      if (current !== undefined) end();
+    stop() {
+      if (current === undefined) return;
+      if (patience === 0) {
+        end();
+        return;
+      }
+      clearTimeout(watch);
+      current = undefined;
+      worker?.postMessage({ kind: "leave" });
     },
   };
 }

@@ -3,9 +3,14 @@ import type { WorkerLike } from "./runner.ts";
 
 // The addresses are written out so that the build finds and bundles the workers.
 
-/** Starts a worker that computes forecasts. */
+/** Starts a worker that computes forecasts; it listens while it works. */
 export function startForecastWorker(): WorkerLike {
   return new Worker(new URL("./forecastWorker.ts", import.meta.url), { type: "module", name: "forecast" });
+}
+
+/** Starts a worker that computes the tornado; it does not listen while it works. */
+export function startTornadoWorker(): WorkerLike {
+  return new Worker(new URL("./tornadoWorker.ts", import.meta.url), { type: "module", name: "tornado" });
 }
 
 /** Starts the worker that reads and edits plans. */

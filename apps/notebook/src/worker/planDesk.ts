@@ -1,0 +1,66 @@
+import { type Plan, planFromData, readPlan } from "@leeway/core";
+import { parse } from "yaml";
+import { applyEdits } from "../plan/applyEdits.ts";
+import { withEdits } from "../plan/withEdits.ts";
+import type { PlanRead, PlanReply, PlanRequest } from "./planMessages.ts";
+
+/** Texts kept as data: enough for undo and redo. */
+const textsKept = 24;
+
+/**
+ * Reads and edits plans. The last texts are kept as data: what an edit of one makes of the plan is known at once and
+ * said first (`ahead`), as editing and reading the text takes ten times as long. The text then has the last word.
+ */
+export function planDesk(post: (reply: PlanReply) => void): (request: PlanRequest) => void {
+  const known = new Map<string, unknown>();
+  const keep = (text: string, stated: unknown): void => {
+    known.delete(text);
+    known.set(text, stated);
+    const oldest = known.keys().next();
+    if (known.size > textsKept && !oldest.done) known.delete(oldest.value);
+  };
+
+  const answer = ({ id, text, edits, trial }: PlanRequest): void => {
+    const meant = edits.length > 0 ? withEdits(known.get(text), edits) : undefined;
+    const ahead = meant === undefined ? undefined : planFromData(meant).plan;
+    if (ahead !== undefined) post({ id, ahead });
+    if (trial === true) {
+      post({ id, tried: true });
+      return;
+    }
+    const read = readAfter(text, edits, ahead, meant);
+    if (read.plan !== undefined) keep(read.text, read.stated);
+    post({ id, read });
+  };
+
+  return (request) => {
+    try {
+      answer(request);
+    } catch (error) {
+      post({ id: request.id, failed: error instanceof Error ? error.message : String(error) });
+    }
+  };
+}
+
+function readAfter(
+  text: string,
+  edits: PlanRequest["edits"],
+  ahead: Plan | undefined,
+  meant: unknown,
+): PlanRead {
+  const edited = applyEdits(text, edits);
+  if (edited.problems.length > 0) return { text, problems: edited.problems, stated: plainData(text) };
+  const { plan, problems } = readPlan(edited.text);
+  // The same hash: the text says what was meant, and need not be taken apart once more.
+  const same = plan !== undefined && plan.sha256 === ahead?.sha256;
+  const stated = same ? meant : plainData(edited.text);
+  return { text: edited.text, problems, stated, ...(plan === undefined ? {} : { plan }) };
+}
+
+function plainData(text: string): unknown {
+  try {
+    return parse(text);
+  } catch {
+    return undefined; // the problems say why
+  }
+}
