@@ -54,7 +54,7 @@ export interface Explanation {
   walk: WalkStep[];
 }
 
-/** What one response, or a set of them, does. */
+/** What one response does. */
 export interface ResponseWorth {
   id: string;
   action: string;
@@ -77,6 +77,118 @@ export interface ResponseEffect extends Effect {
   latenessAvoided?: number;
   /** Mean money saved in all (risk costs, overheads, lateness) less its cost; lateness only when priced. */
   netWorth: number;
+}
+
+/** Where a set of decisions leaves the plan: at the level committed to, against what is asked, and on average. */
+export interface Outlook {
+  date: string;
+  day: number;
+  workingDays: number;
+  cost: number;
+  /** Of what is asked, in the same draws. */
+  chance: { finishBy?: number; budget?: number; both?: number };
+  /** Means over the futures; lateness only when the plan says what it costs. */
+  mean: { day: number; cost: number; lateness?: number };
+}
+
+/** How a set of decisions was found. */
+export interface SearchMethod {
+  /** `every-set`: all that come into question were tried. `greedy-exchange`: step by step, then exchanged. */
+  kind: "every-set" | "greedy-exchange";
+  /** Sets tried. */
+  tried: number;
+  /** The method in a sentence. */
+  text: string;
+}
+
+/** What is best about a set: the earliest committed date, the best chance of the asked date, the most net worth. */
+export type Objective = "date" | "chance" | "worth";
+
+/** Which responses not adopted yet to adopt with a given sum. */
+export interface BestSet {
+  sum: number;
+  objective: Objective;
+  /** In id order; empty when none that can be afforded helps. */
+  ids: string[];
+  /** Mean of their costs together, at most `sum`. */
+  cost: number;
+  outlook: Outlook;
+  /** Against the plan as it stands. */
+  effect: ResponseEffect;
+  how: SearchMethod;
+}
+
+/** What each response of a plan buys. */
+export interface Responses {
+  stamp: RunStamp;
+  plan: { title: string; currency: string; start: string };
+  confidence: number;
+  asked: { finishBy?: string; budget?: number };
+  /** With no response adopted, and as the plan stands. */
+  none: Outlook;
+  stands: Outlook;
+  /** Most net worth first, given the adopted ones; then by id. */
+  responses: ResponseWorth[];
+  best?: BestSet;
+  /** What could not be told, and why. */
+  notes: string[];
+}
+
+/** One thing to do to make a date or a sum. */
+export interface ReachStep {
+  kind: "response" | "scope" | "capacity";
+  /** Of the response, the scope item or the person. */
+  id: string;
+  /** What is done, what is dropped, or whose capacity is added to. */
+  name: string;
+  /** The risk or assumption a response answers. */
+  entry?: { id: string; name: string };
+  /** What is lost with a scope item, in the plan's words. */
+  lost?: string;
+  /** How much capacity is added, and from when. */
+  capacity?: number;
+  from?: string;
+  /** Money it costs on average; dropping scope costs none. */
+  cost: number;
+  /** Chance of what is asked with this step and those before it, and how much of it this step added. */
+  chance: number;
+  bought: number;
+  /** Change at the level asked for, with this step less before it. */
+  effect: Effect;
+}
+
+/** A combination of steps, each with what it adds in the order listed: the one that adds most first. */
+export interface ReachWay {
+  steps: ReachStep[];
+  /** Sum of the steps' costs. */
+  cost: number;
+  /** Chance of what is asked with all steps taken. */
+  chance: number;
+  outlook: Outlook;
+}
+
+/** What it would take to make a date, a sum or both at a confidence. */
+export interface Reach {
+  stamp: RunStamp;
+  plan: { title: string; currency: string; start: string };
+  asked: { finishBy?: string; sum?: number; confidence: number };
+  /** The plan as it stands, and its chance of what is asked. */
+  stands: Outlook;
+  chance: number;
+  /** How many responses, scope items and people could be decided on. */
+  options: { responses: number; scope: number; capacity: number };
+  /** `already`: nothing is needed. `ways`: it can be made. `nothing`: no combination tried makes it. */
+  answer: "already" | "ways" | "nothing";
+  /**
+   * The least scope dropped, of that the least money; then, if it costs less, the one of least money whatever scope
+   * it drops. Empty unless `answer` is `ways`.
+   */
+  ways: ReachWay[];
+  /** Where `answer` is `nothing`: the combination of highest chance. */
+  best?: ReachWay;
+  how: SearchMethod;
+  /** What could not be told, and why. */
+  notes: string[];
 }
 
 /** A level, what it takes to hold it, and what is left to go wrong beyond it. Steps ascend by `p`. */
