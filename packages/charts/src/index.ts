@@ -1,3 +1,4 @@
+export { confidenceSteps } from "./confidenceSteps.ts";
 export { costCurve } from "./costCurve.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
 export { driversBars } from "./driversBars.ts";
@@ -6,6 +7,7 @@ export { figureSvg } from "./figure/figureSvg.ts";
 export { renderFigure } from "./figure/renderFigure.ts";
 export type { About, Chart, ChartOptions, Figure, FigureTable, Theme } from "./figure/types.ts";
 export { finishCurve } from "./finishCurve.ts";
+export { jointDensity } from "./jointDensity.ts";
 export { movesDays } from "./movesDays.ts";
 export { movesMoney } from "./movesMoney.ts";
 export { type Palette, palette } from "./palette.ts";

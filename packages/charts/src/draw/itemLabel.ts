@@ -37,7 +37,8 @@ export function itemLabel(
   const two = second !== "" || word !== "";
   line(first ?? "", at.x, two ? middle - 7.5 : middle, false);
   // A long name takes both lines and the word stands after its end.
-  const shown = word === "" ? second : fitText(second, at.width - textWidth(word, 12) - 8, 13);
+  const shown =
+    word === "" || second === "" ? second : fitText(second, at.width - textWidth(word, 12) - 8, 13);
   if (shown !== "") line(shown, at.x, middle + 7.5, false);
   if (word !== "") line(word, at.x + (shown === "" ? 0 : textWidth(shown, 13) + 8), middle + 7.5, true);
   return group;

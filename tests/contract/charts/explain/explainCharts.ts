@@ -1,8 +1,19 @@
-import { movesDays, movesMoney, sharesDays, sharesMoney, walkDays, walkMoney } from "@leeway/charts";
+import {
+  confidenceSteps,
+  jointDensity,
+  movesDays,
+  movesMoney,
+  sharesDays,
+  sharesMoney,
+  walkDays,
+  walkMoney,
+} from "@leeway/charts";
 import type { Drawing } from "../readable.ts";
 import { hardComparisons } from "./hardComparisons.ts";
+import { hardConfidences } from "./hardConfidences.ts";
 import { hardExplanations } from "./hardExplanations.ts";
 import { sampleComparison } from "./sampleComparison.ts";
+import { sampleConfidence } from "./sampleConfidence.ts";
 import { sampleExplanation } from "./sampleExplanation.ts";
 
 /** A chart by name: drawn of the sample, and of the hard cases. */
@@ -43,5 +54,13 @@ export const explainCharts: ExplainChart[] = [
     },
     sampleComparison(),
     hardComparisons(),
+  ),
+  ...charts(
+    {
+      confidenceSteps: (data) => (options) => confidenceSteps(data, options),
+      jointDensity: (data) => (options) => jointDensity(data, options),
+    },
+    sampleConfidence(),
+    hardConfidences(),
   ),
 ];
