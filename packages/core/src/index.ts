@@ -3,7 +3,22 @@ export {
   type WhyConfidenceResult,
   whyConfidence,
 } from "./explain/confidence/whyConfidence.ts";
+export {
+  type ExplainOptions,
+  type ExplainResult,
+  explain,
+  explained,
+  progressWithin,
+} from "./explain/contingency/explain.ts";
+export { type Ask, type Explained, explainSteps } from "./explain/contingency/explainSteps.ts";
+export {
+  averageOverOrders,
+  type OrderAverage,
+  type OrderOptions,
+  orderAverage,
+} from "./explain/contingency/orderAverage.ts";
 export { jointConfidence } from "./explain/joint/jointConfidence.ts";
+export { type Measure, measureVariants } from "./explain/measureVariants.ts";
 export { sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
 export type * from "./explain/types.ts";
 export {

@@ -8,7 +8,7 @@ import type { Model, Slot } from "../simulate/model.ts";
 import { type Draw, runVariants, type Settings } from "./variants.ts";
 
 /** One end of a bar. */
-interface End {
+export interface TornadoEnd {
   bar: number;
   side: "low" | "high";
   settings: Settings;
@@ -72,7 +72,7 @@ export function tornadoBars(
   onProgress?: (done: number, total: number) => void,
 ): { at: number; bar: TornadoBar }[] {
   const n = draw.iterations;
-  const { bars, ends: all } = items(model);
+  const { bars, ends: all } = tornadoItems(model);
   const ends = all.filter(({ bar }) => bar % of === part);
   const select = rankSelector(n);
   const rank = rankOf(committed.confidence, n);
@@ -81,7 +81,7 @@ export function tornadoBars(
     draw,
     ends.map(({ settings }) => ({ model, settings })),
     ({ finish, cost }, at) => {
-      const { bar, side } = ends[at] as End;
+      const { bar, side } = ends[at] as TornadoEnd;
       const [day = 0] = select(finish, [rank]);
       const [money = 0] = select(cost, [rank]);
       (bars[bar] as TornadoBar)[side] = {
@@ -94,9 +94,15 @@ export function tornadoBars(
   return bars.flatMap((bar, at) => (at % of === part ? [{ at, bar }] : []));
 }
 
-function items(model: Model): { bars: TornadoBar[]; ends: End[] } {
+/**
+ * The bars of a model, still without figures, and the re-runs that give them; `only` the items with these ids.
+ */
+export function tornadoItems(
+  model: Model,
+  only?: ReadonlySet<string>,
+): { bars: TornadoBar[]; ends: TornadoEnd[] } {
   const bars: TornadoBar[] = [];
-  const ends: End[] = [];
+  const ends: TornadoEnd[] = [];
   const none = () => ({ workingDays: 0, money: 0 });
   const run = (side: "low" | "high", settings: Settings) =>
     ends.push({ bar: bars.length - 1, side, settings });
@@ -106,11 +112,11 @@ function items(model: Model): { bars: TornadoBar[]; ends: End[] } {
   for (const response of model.responses) names.set(response.id, response.name);
   model.slots.forEach((slot, s) => {
     const kind = kindOf(slot, taskIds);
-    if (kind === undefined) return;
+    const id = slot.key.slice(0, slot.key.indexOf(":"));
+    if (kind === undefined || only?.has(id) === false) return;
     const cut = (value: number) => (slot.cut && value < 0 ? 0 : value);
     const low = cut(estimateQuantile(slot.estimate, 0.1));
     const high = cut(estimateQuantile(slot.estimate, 0.9));
-    const id = slot.key.slice(0, slot.key.indexOf(":"));
     bars.push({
       id,
       name: names.get(id) ?? id,
@@ -125,7 +131,7 @@ function items(model: Model): { bars: TornadoBar[]; ends: End[] } {
     run("high", { slots: new Map([[s, high]]) });
   });
   model.register.forEach((entry, e) => {
-    if (entry.fact !== undefined) return;
+    if (entry.fact !== undefined || only?.has(entry.id) === false) return;
     bars.push({
       id: entry.id,
       name: entry.name,

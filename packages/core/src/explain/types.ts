@@ -1,4 +1,4 @@
-import type { Curve, RunStamp } from "../forecast/types.ts";
+import type { Curve, RunStamp, TornadoBar } from "../forecast/types.ts";
 
 /**
  * What explanations return: plain JSON, like the forecast. Working days are those of the plan's calendar, money
@@ -32,6 +32,8 @@ export interface Share extends Effect {
   ifRemoved: Effect;
   /** Ids gathered in it, when it is more than one. */
   gathers?: string[];
+  /** Ids of the tasks whose estimates move together, when it is a shared cause. */
+  members?: string[];
 }
 
 /** One step of the way from the plan as written to the committed value; the steps add up to the contingency. */
@@ -49,9 +51,11 @@ export interface Explanation {
   committed: Standing;
   contingency: Effect;
   shares: Share[];
-  /** How the orders were taken. */
+  /** How the orders were taken, over as many causes as there are rows of `shares`. */
   orders: { causes: number; taken: number; all: boolean };
   walk: WalkStep[];
+  /** One item at a time, for the items of the shares that are named; see `forecast.tornado` for all. */
+  tornado?: TornadoBar[];
 }
 
 /** What one response does. */
@@ -286,8 +290,11 @@ export interface PeopleLoad {
   people: PersonLoad[];
   /** Waits for people, longest mean first; empty when capacity is not respected. */
   waits: Wait[];
-  /** The finish and the sum at the committed level with the limits and without, same draws. */
-  limits: { confidence: number; with: Standing; without: Standing; effect: Effect };
+  /**
+   * The finish and the sum at the committed level with the limits and without, same draws. Absent when capacity is not
+   * respected and a task asks for more than there is of a person.
+   */
+  limits?: { confidence: number; with: Standing; without: Standing; effect: Effect };
   loss?: Loss;
 }
 
