@@ -1,0 +1,124 @@
+import { dayNumber, isoDate } from "../../calendar/dates.ts";
+import { tolerance } from "../../calendar/tolerance.ts";
+import type { Plan } from "../../plan/types.ts";
+import { type AsWritten, planAsWritten } from "../../simulate/asWritten.ts";
+import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
+import { compile } from "../../simulate/compile.ts";
+import { compileCalendars } from "../../simulate/compileCalendars.ts";
+import type { Model } from "../../simulate/model.ts";
+import { standingAt } from "../confidence/standings.ts";
+import { jointChance } from "../joint/jointChance.ts";
+import { BeyondCalendarError } from "../stage.ts";
+import type { Loss } from "../types.ts";
+import { type Draw, type Outcome, runVariants } from "../variants.ts";
+import { assignmentsOf } from "./assignments.ts";
+import { works } from "./loadAsWritten.ts";
+
+/** Who is away, for how many of their own working days, from when. */
+export interface Absent {
+  person: string;
+  /** Working days of the person's own calendar, 1 to 366. */
+  days: number;
+  /** ISO date, neither before the start nor the status date's past; default: when the person first works as written. */
+  from?: string;
+  /** Part of the capacity that is away; default 1, all of it. */
+  part?: number;
+}
+
+/**
+ * What it does to the committed level when a person is away: the plan with that absence added, on the same draws.
+ * People who go `along` do not hold a task up: it goes on without them.
+ *
+ * The person has to be in the plan. Throws BeyondCalendarError when a task then runs past what calendars cover.
+ * Cost: two runs of the model.
+ */
+export function losePerson(
+  model: Model,
+  asWritten: AsWritten,
+  draw: Draw,
+  confidence: number,
+  absent: Absent,
+): Loss {
+  const { plan } = model;
+  const at = model.people.findIndex(({ id }) => id === absent.person);
+  const person = model.people[at] as Model["people"][number];
+  const tasks = assignmentsOf(model)[at] ?? [];
+  const spans = tasks
+    .filter(({ task }) => task.progress?.finished !== true)
+    .map(({ at: j, task, along }) => ({
+      id: task.id,
+      along,
+      start: asWritten.block.start[j]?.[0] ?? 0,
+      finish: asWritten.block.finish[j]?.[0] ?? 0,
+    }))
+    .filter(({ start, finish }) => finish - start > tolerance);
+  const earliest = model.statusDay === undefined ? 0 : model.statusDay + 1;
+  const held = spans.some(({ along }) => !along) ? spans.filter(({ along }) => !along) : spans;
+  const begins = Math.min(...held.map(({ start }) => Math.floor(start + tolerance)));
+  const from =
+    absent.from === undefined
+      ? Math.max(earliest, Number.isFinite(begins) ? begins : 0)
+      : dayNumber(absent.from) - model.startDay;
+  const days = absence(plan, absent.person, from, absent.days);
+  const [first = from, last = first] = [days[0], days[days.length - 1]];
+  const part = absent.part ?? 1;
+  const away = { from: isoDate(model.startDay + first), to: isoDate(model.startDay + last), share: part };
+  const without = compile({
+    ...plan,
+    people: plan.people.map((each) =>
+      each.id === absent.person ? { ...each, away: [...each.away, away] } : each,
+    ),
+  });
+  const { beyond } = planAsWritten(without);
+  if (beyond >= 0) throw new BeyondCalendarError(beyondCalendar(without, beyond));
+  const [before, after] = runVariants(draw, [{ model }, { model: without }], (rows) => ({
+    standing: standingAt(model, rows, confidence),
+    kept: keptBy(model, rows),
+  }));
+  if (before === undefined || after === undefined) throw new Error("two variants, two outcomes");
+  const meets = spans.filter(
+    ({ start, finish }) => start < last + 1 - tolerance && finish > first + tolerance,
+  );
+  const { finishBy, budget } = { finishBy: model.finishByDay, budget: model.budget };
+  return {
+    person: { id: person.id, name: person.name },
+    days: days.length,
+    from: away.from,
+    to: away.to,
+    part,
+    before: before.standing,
+    after: after.standing,
+    effect: {
+      workingDays: after.standing.workingDays - before.standing.workingDays,
+      money: after.standing.cost - before.standing.cost,
+    },
+    chance: {
+      ...(finishBy === undefined ? {} : { finishBy: [before.kept.finish, after.kept.finish] }),
+      ...(budget === undefined ? {} : { budget: [before.kept.cost, after.kept.cost] }),
+      ...(finishBy === undefined || budget === undefined
+        ? {}
+        : { both: [before.kept.both, after.kept.both] }),
+    },
+    stopped: meets.filter(({ along }) => !along).map(({ id }) => id),
+    goOn: meets.filter(({ along }) => along).map(({ id }) => id),
+  };
+}
+
+/** The first `count` days from `from` on that the person works, absences left out; fewer where the calendar ends. */
+function absence(plan: Plan, id: string, from: number, count: number): number[] {
+  const person = plan.people.find((each) => each.id === id);
+  if (person === undefined) return [];
+  const own = compileCalendars(plan).shared(person.calendar, [id]);
+  const days: number[] = [];
+  for (let day = from; days.length < count && day + 1 < own.cum.length; day++) {
+    if (works(own, day)) days.push(day);
+  }
+  return days;
+}
+
+function keptBy(model: Model, { finishDay, cost }: Outcome): { finish: number; cost: number; both: number } {
+  const { finishByDay = Number.POSITIVE_INFINITY, budget } = model;
+  const sum =
+    budget === undefined ? Number.POSITIVE_INFINITY : budget + tolerance * Math.max(1, Math.abs(budget));
+  return jointChance(finishDay, cost, finishByDay, sum);
+}
