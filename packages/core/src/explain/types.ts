@@ -413,28 +413,17 @@ export interface ComparedStanding extends Standing {
   costHigh: number;
 }
 
-/** One driving path: the chain of tasks that set the finish in some iterations. */
-export interface DrivingPath {
-  tasks: string[];
-  names: string[];
-  /** Share of iterations in which it set the finish. */
-  share: number;
-}
-export interface TaskIndices {
-  id: string;
-  name: string;
-  criticality: number;
-  significance: number;
-  cruciality: number;
-  scheduleSensitivity: number;
-  /** Working days the finish at the committed level would gain if the task took no longer than as written. */
-  daysAtStake: number;
-}
-export interface Paths {
-  stamp: RunStamp;
-  paths: DrivingPath[];
-  tasks: TaskIndices[];
-}
+export type { CostLine, Future, FutureDraw, FutureEvent, FutureTask } from "./future/types.ts";
+export type {
+  BoundKind,
+  DrivingPath,
+  Named,
+  Paths,
+  PathWay,
+  StartBound,
+  TaskIndices,
+} from "./paths/types.ts";
+export type { Why, WhyBound } from "./why/types.ts";
 
 /** Cost by month as a band, for the picture of spending against funds; a view of `forecast.months`. */
 export interface SpendBand {
