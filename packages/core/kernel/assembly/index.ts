@@ -3,6 +3,7 @@ export { drawMany } from "./drawMany";
 export { drawLatin, fillLatin, fillPlain } from "./draws";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";
+export { pertBody, pertTable, pertTail } from "./pert";
 export {
   raiseAfterEveryDay,
   raiseAfterOnCalendar,

@@ -6,6 +6,10 @@ export interface KernelExports {
   seedTen(length: number, out: number): void;
   /** Records as in packages/core/kernel/assembly/drawMany.ts. */
   drawMany(records: number, count: number, which: number, n: number): void;
+  /** Layout of a side and a piece: packages/core/kernel/assembly/pert.ts. */
+  pertTail(side: number, logs: number, out: number): void;
+  pertBody(left: number, right: number, logs: number, split: number, out: number): void;
+  pertTable(piece: number, logCells: number, x: number, mirrored: number, table: number): void;
   fillLatin(w0: number, w1: number, w2: number, w3: number, out: number): void;
   fillPlain(w0: number, w1: number, w2: number, w3: number, out: number): void;
   lookUp(table: number, shift: number, scale: number, u: number, out: number, n: number, cut: number): number;

@@ -1,3 +1,4 @@
+import { standardTable } from "../sampling/table/standardTable.ts";
 import { newArena } from "./arena.ts";
 import { withoutTables } from "./calendarTables.ts";
 import { addCost } from "./twins/addCost.ts";
@@ -28,9 +29,11 @@ import type { Kernel } from "./types.ts";
 
 /** The kernel in TypeScript: works everywhere. Its arena holds `room` bytes (`bytesOfRows`). */
 export function plainKernel(room: number): Kernel {
+  const arena = newArena(new ArrayBuffer(room), 0, withoutTables);
   return {
     lane: "plain",
-    arena: newArena(new ArrayBuffer(room), 0, withoutTables),
+    arena,
+    table: (shape, parameter) => arena.table(standardTable(shape, parameter)),
     seedTen,
     drawer,
     fillLatin,

@@ -6,6 +6,7 @@ import type { KernelExports } from "./exports.ts";
 import { answersAt, firstRow, mostRanks } from "./layout.ts";
 import { ranksSelector } from "./ranksSelector.ts";
 import { seederBy } from "./seederBy.ts";
+import { tablesFor } from "./tablesFor.ts";
 import type { Kernel } from "./types.ts";
 
 /** The kernel on top of a module's functions: rows become addresses, nothing else. */
@@ -21,6 +22,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
   return {
     lane: "simd",
     arena,
+    table: tablesFor(wasm, arena),
     seedTen(stream, decade, words) {
       seedInto(stream, decade, seedsAt);
       words.set(seedsAt);

@@ -1,13 +1,14 @@
 import {
   bytesOfCalendar,
   bytesOfDrawer,
+  bytesOfPieces,
   bytesOfRows,
+  bytesOfTable,
   type Kernel,
   loadKernel,
   plainKernel,
 } from "../kernel/index.ts";
 import { blockSize } from "../sampling/streams/blockSize.ts";
-import { tableLength } from "../sampling/table/layout.ts";
 import type { Model, ModelTask } from "./model.ts";
 
 export { blockSize };
@@ -119,12 +120,18 @@ function bytesOfTables(model: Model): number {
     (sum, { estimate }) =>
       sum +
       (estimate.kind === "range"
-        ? bytesOfRows(1, tableLength, 8)
+        ? bytesOfTable
         : estimate.kind === "outcomes"
           ? bytesOfRows(2, estimate.outcomes.length, 8)
           : 0),
     0,
   );
   const ofCalendars = [...calendars].reduce((sum, calendar) => sum + bytesOfCalendar(calendar), 0);
-  return tables + ofCalendars + bytesOfRows(uniforms, blockSize, 8) + bytesOfDrawer(model.slots.length);
+  return (
+    bytesOfPieces +
+    tables +
+    ofCalendars +
+    bytesOfRows(uniforms, blockSize, 8) +
+    bytesOfDrawer(model.slots.length)
+  );
 }

@@ -7,9 +7,9 @@ import {
   type OutcomeTable,
   outcomeTable,
   type QuantileTable,
-  quantileTable,
   streamText,
 } from "../sampling/index.ts";
+import { standardise } from "../sampling/shapes/standardise.ts";
 import { type Block, blockSize } from "./block.ts";
 import type { Model, ModelTask, Slot } from "./model.ts";
 
@@ -118,8 +118,8 @@ function toolsFor(model: Model, kernel: Kernel, seed: string, design: Design, ov
       const { values, upTo } = outcomeTable(estimate);
       return { kind: "outcomes", table: { values: arena.table(values), upTo: arena.table(upTo) } };
     }
-    const { values, shift, scale } = quantileTable(estimate);
-    const table = { values: arena.table(values), shift, scale };
+    const { shape, parameter, shift, scale } = standardise(estimate);
+    const table = { values: kernel.table(shape, parameter), shift, scale };
     if (design === "plain" || correlated.rows.has(s)) return { kind: "table", table };
     slots.push(s);
     drawings.push({ stream: streamText(seed, slot.item, slot.purpose), table, cut: slot.cut });

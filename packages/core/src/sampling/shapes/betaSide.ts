@@ -15,6 +15,11 @@ const logHalf = -Math.LN2;
  */
 export interface BetaSide {
   readonly alpha: number;
+  readonly beta: number;
+  /** ln B(alpha, beta). */
+  readonly logB: number;
+  /** Of the series of F(y) B / y^alpha in y. */
+  readonly coefficients: Float64Array;
   /** ln(alpha B(alpha, beta)). */
   readonly logAlphaB: number;
   /** F(1/2). */
@@ -64,6 +69,9 @@ export function betaSide(t: number): BetaSide {
 
   return {
     alpha,
+    beta,
+    logB,
+    coefficients: coefficient,
     logAlphaB: logB + logarithm(alpha),
     atHalf: cdf(0.5),
     cdf,

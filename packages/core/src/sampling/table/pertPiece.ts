@@ -21,10 +21,11 @@ export interface PertPiece {
 /** Points per interval; 4 intervals of width 1/8 cover x = 0 ... 1/2. */
 export const nodeCount = 9;
 
-const logTail = Float64Array.from({ length: tailLength }, (_, e) =>
+/** ln u of the entries of a tail (0 at entry 0), and of the body's. */
+export const logTail = Float64Array.from({ length: tailLength }, (_, e) =>
   e === 0 ? 0 : logarithm(tailProbability(e)),
 );
-const logBody = Float64Array.from({ length: bodyLength }, (_, e) => logarithm((32 + e) / 1024));
+export const logBody = Float64Array.from({ length: bodyLength }, (_, e) => logarithm((32 + e) / 1024));
 
 /**
  * Tabulates the PERT law at the Chebyshev points of [from, from + 1/8].
@@ -32,19 +33,38 @@ const logBody = Float64Array.from({ length: bodyLength }, (_, e) => logarithm((3
  * Cost   about 7 milliseconds, once per interval that a plan touches.
  */
 export function pertPiece(from: number): PertPiece {
+  const nodes = pertNodes(from);
+  const weights = pertWeights(nodes);
+  const values = new Float64Array((2 * tailLength - 2 + bodyLength) * nodeCount);
+  for (let j = 0; j < nodeCount; j++) fillNode(values, j, nodes[j] as number);
+  return { nodes, weights, values };
+}
+
+/** The Chebyshev points of [from, from + 1/8]. */
+export function pertNodes(from: number): Float64Array {
   const nodes = new Float64Array(nodeCount);
   for (let j = 0; j < nodeCount; j++) {
     nodes[j] = from + 0.125 * chebyshevPoint((2 * j + 1) / (4 * nodeCount));
   }
+  return nodes;
+}
+
+/** The constant parts of their Lagrange polynomials. */
+export function pertWeights(nodes: Float64Array): Float64Array {
   const weights = new Float64Array(nodeCount).fill(1);
   for (let j = 0; j < nodeCount; j++) {
     for (let k = 0; k < nodeCount; k++) {
       if (k !== j) weights[j] = (weights[j] as number) / ((nodes[j] as number) - (nodes[k] as number));
     }
   }
-  const values = new Float64Array((2 * tailLength - 2 + bodyLength) * nodeCount);
-  for (let j = 0; j < nodeCount; j++) fillNode(values, j, nodes[j] as number);
-  return { nodes, weights, values };
+  return weights;
+}
+
+/** How many cells of the body lie below 1/2 as F counts, and are so the left side's. */
+export function pertSplit(atHalf: number): number {
+  let split = 0;
+  while (split < bodyLength && (32 + split) / 1024 <= atHalf) split++;
+  return split;
 }
 
 function fillNode(values: Float64Array, j: number, x: number): void {
@@ -64,8 +84,7 @@ function fillNode(values: Float64Array, j: number, x: number): void {
       at += nodeCount;
     }
   }
-  let split = 0;
-  while (split < bodyLength && (32 + split) / 1024 <= left.atHalf) split++;
+  const split = pertSplit(left.atHalf);
   const body = at;
   let before = -1;
   let logY = -1;

@@ -4,7 +4,8 @@ import { bodyLength, bodyStart, tableLength, tailLength, upperStart } from "./la
 import { nodeCount, type PertPiece, pertPiece } from "./pertPiece.ts";
 
 const pieces: (PertPiece | undefined)[] = [];
-const logCell = Float64Array.from({ length: 16 }, (_, c) => logarithm(16 + c));
+/** ln 16 ... ln 31: the cells of an octave. */
+export const logCell = Float64Array.from({ length: 16 }, (_, c) => logarithm(16 + c));
 const basis = new Float64Array(nodeCount);
 const ofOctave = new Float64Array(28);
 const ofCell = new Float64Array(16);
@@ -22,7 +23,7 @@ export function pertTable(x: number): Float64Array {
   // The law with mode 1 - x is this one seen from the other end.
   const mirrored = x > 0.5;
   const mode = mirrored ? 1 - x : x;
-  const number = mode >= 0.375 ? 3 : Math.floor(mode * 8);
+  const number = pieceOf(mode);
   let piece = pieces[number];
   if (piece === undefined) {
     piece = pertPiece(number / 8);
@@ -47,6 +48,11 @@ export function pertTable(x: number): Float64Array {
   table[bodyStart] = table[tailLength - 1] as number;
   table[tableLength - 1] = table[upperStart + tailLength - 1] as number;
   return table;
+}
+
+/** Which of the four pieces has mode x in [0, 1/2]. */
+export function pieceOf(x: number): number {
+  return x >= 0.375 ? 3 : Math.floor(x * 8);
 }
 
 /** The Lagrange polynomials of the piece's nodes at x. */
