@@ -114,6 +114,8 @@ export interface BestSet {
   objective: Objective;
   /** In id order; empty when none that can be afforded helps. */
   ids: string[];
+  /** Members without which, one at a time, the committed date stays the same and net worth does not fall. */
+  idle: string[];
   /** Mean of their costs together, at most `sum`. */
   cost: number;
   outlook: Outlook;

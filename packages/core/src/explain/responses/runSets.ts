@@ -1,0 +1,196 @@
+import { planAsWritten } from "../../simulate/asWritten.ts";
+import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
+import { type Block, blockSize, kernelFor, newBlock } from "../../simulate/block.ts";
+import { markFinish } from "../../simulate/critical.ts";
+import { draws } from "../../simulate/draws.ts";
+import type { Model, ModelEntry, ModelTask } from "../../simulate/model.ts";
+import { addMoney, newMoneySums } from "../../simulate/money.ts";
+import { newCapacity } from "../../simulate/people.ts";
+import { place } from "../../simulate/place.ts";
+import { realiseTask } from "../../simulate/realise.ts";
+import { lateCost } from "../../simulate/worth.ts";
+import { reachOf, touchesOf } from "../settings.ts";
+import { BeyondCalendarError, type Outcome } from "../stage.ts";
+import type { Draw } from "../variants.ts";
+import { inNearOrder } from "./nearOrder.ts";
+import type { Scenarios, SwitchSet } from "./scenarios.ts";
+
+/** Rows of outcomes kept at once. */
+const keptBytes = 64e6;
+
+/** One set, and what has to be computed again once the set before it has been. */
+interface Step {
+  at: number;
+  model: Model;
+  /** By entry: the row of its occurrences. */
+  occurs: number[];
+  changed: number[];
+  placed: Uint8Array;
+  count: number;
+  planned: Float64Array;
+}
+
+/**
+ * Runs the plan with each of these sets of switches on, all on the same draws, and hands each one's outcome to
+ * `measure`; what it answers comes back in the order of the sets.
+ *
+ * Estimates are drawn once for all sets, an entry's occurrences once for each chance it can have. Sets are gone
+ * through so that neighbours differ by little, and only what a difference reaches is placed again. The outcome of
+ * a set is that of `compile` and `simulate` of the plan with these decisions taken, to the bit.
+ *
+ * @param measure  Gets rows that are used again afterwards: copy what is to be kept.
+ *
+ * Throws BeyondCalendarError when a task of a scenario runs past what calendars cover.
+ */
+export function runSets<T>(
+  scenarios: Scenarios,
+  draw: Draw,
+  sets: readonly SwitchSet[],
+  measure: (outcome: Outcome, at: number) => T,
+  onProgress?: (done: number, total: number) => void,
+): T[] {
+  const n = draw.iterations;
+  const results = new Array<T>(sets.length);
+  const order = inNearOrder(scenarios, sets);
+  const priced = scenarios.drawn.lateness !== undefined;
+  const most = Math.max(1, Math.floor(keptBytes / (n * (priced ? 28 : 20))));
+  const rows = order.slice(0, most).map(() => newOutcome(n, priced));
+  let done = 0;
+  for (let from = 0; from < order.length; from += most) {
+    const batch = order.slice(from, from + most);
+    const run = runner(scenarios, draw, sets, batch);
+    for (let first = 0, b = 0; first < n; first += blockSize, b++) {
+      const size = Math.min(blockSize, n - first);
+      run.load(b, size);
+      batch.forEach((_, i) => {
+        run.compute(i, rows[i] as Outcome, first);
+      });
+      done += size * batch.length;
+      onProgress?.(done, sets.length * n);
+    }
+    batch.forEach((at, i) => {
+      results[at] = measure(rows[i] as Outcome, at);
+    });
+  }
+  return results;
+}
+
+function newOutcome(n: number, priced: boolean): Outcome {
+  return {
+    finish: new Float64Array(n),
+    finishDay: new Int32Array(n),
+    cost: new Float64Array(n),
+    ...(priced ? { lateness: new Float64Array(n) } : {}),
+  };
+}
+
+/** Rows for the draws, and one block that becomes one set after the other. */
+function runner(scenarios: Scenarios, draw: Draw, sets: readonly SwitchSet[], batch: readonly number[]) {
+  const { drawn, frame } = scenarios;
+  const size = Math.min(draw.iterations, blockSize);
+  const variants: ModelEntry[] = [];
+  const steps = stepsOf(scenarios, sets, batch, variants);
+  const calendars = new Set(steps.map((step) => scenarios.capacityOf(sets[step.at] as SwitchSet)));
+  const kernel = kernelFor(frame, size, 3 + roomFor(frame, variants.length, calendars.size));
+  const work = newBlock(frame, size, kernel);
+  const [never] = kernel.arena.bytes(1, size) as [Uint8Array];
+  const occurs = kernel.arena.bytes(variants.length, size);
+  const slots = draws({ ...drawn, register: [], groups: [] }, draw.seed, draw.design);
+  const events = draws(eventsOf(drawn, variants), draw.seed, draw.design);
+  const block: Block = { ...work, needed: [...work.needed], occurs: [] };
+
+  return {
+    load(b: number, n: number): void {
+      work.n = n;
+      block.n = n;
+      slots.fill(b, { ...work, occurs: [] });
+      events.fill(b, { ...work, draws: [], needed: [], occurs });
+    },
+    compute(i: number, into: Outcome, first: number): void {
+      const { model, changed, placed, count, planned, occurs: rows } = steps[i] as Step;
+      const { n } = block;
+      block.occurs = rows.map((row) => occurs[row] as Uint8Array);
+      model.tasks.forEach(({ chance }, j) => {
+        block.needed[j] = chance >= 1 ? undefined : chance <= 0 ? never : work.needed[j];
+      });
+      for (const j of changed) realiseTask(model, block, j);
+      if (count > 0) {
+        const capacity = model.limitedPeople ? newCapacity(model) : undefined;
+        const beyond = place(model, block, planned, capacity, placed);
+        if (beyond >= 0) throw new BeyondCalendarError(beyondCalendar(model, beyond));
+        markFinish(model, block);
+      }
+      addMoney(model, block, newMoneySums(model));
+      into.finish.set(block.planFinish.subarray(0, n), first);
+      into.finishDay.set(block.planFinishDay.subarray(0, n), first);
+      into.cost.set(block.cost.subarray(0, n), first);
+      if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
+    },
+  };
+}
+
+/** A model of nothing but events, to have them drawn by the one function that draws them. */
+function eventsOf(model: Model, register: ModelEntry[]): Model {
+  return { ...model, tasks: [], slots: [], correlated: undefined, register };
+}
+
+/** Blocks' worth of room for rows of events and for the calendars of added capacity. */
+function roomFor(frame: Model, events: number, families: number): number {
+  return families + Math.ceil(events / (8 * (frame.slots.length + 4 * frame.tasks.length)));
+}
+
+function stepsOf(
+  scenarios: Scenarios,
+  sets: readonly SwitchSet[],
+  batch: readonly number[],
+  variants: ModelEntry[],
+): Step[] {
+  const { drawn } = scenarios;
+  const touches = touchesOf(drawn);
+  const holds = drawn.tasks.some((task) => task.holdToPlan);
+  const rowOf = new Map<string, number>();
+  const all = drawn.tasks.map((_, j) => j);
+  let before: { model: Model; capacity: SwitchSet } | undefined;
+  return batch.map((at) => {
+    const set = sets[at] as SwitchSet;
+    const model = scenarios.model(set);
+    const capacity = scenarios.capacityOf(set);
+    const occurs = model.register.map((entry, e) => {
+      const key = `${e}/${entry.lo}/${entry.hi}/${entry.fact}`;
+      const known = rowOf.get(key);
+      if (known !== undefined) return known;
+      rowOf.set(key, variants.length);
+      return variants.push(entry) - 1;
+    });
+    const anew = before === undefined || before.capacity !== capacity || holds;
+    const reach = anew
+      ? { changed: all, placed: new Uint8Array(all.length).fill(1), count: all.length }
+      : reachOf(model, touches, difference((before as { model: Model }).model, model), model.limitedPeople);
+    before = { model, capacity };
+    // Only tasks that hold to the plan look at where the plan as written has them.
+    const planned = holds ? planAsWritten(model).starts : noStarts(all.length);
+    return { at, model, occurs, planned, ...reach };
+  });
+}
+
+function noStarts(tasks: number): Float64Array {
+  return new Float64Array(tasks);
+}
+
+function difference(a: Model, b: Model) {
+  const entries = new Set<number>();
+  const needed = new Set<number>();
+  b.register.forEach((entry, e) => {
+    const other = a.register[e] as ModelEntry;
+    const same =
+      entry.lo === other.lo &&
+      entry.hi === other.hi &&
+      entry.fact === other.fact &&
+      entry.scale === other.scale;
+    if (!same) entries.add(e);
+  });
+  b.tasks.forEach((task, j) => {
+    if (task.chance !== (a.tasks[j] as ModelTask).chance) needed.add(j);
+  });
+  return { slots: new Set<number>(), entries, needed, people: false };
+}
