@@ -19,6 +19,8 @@ export {
 } from "./explain/contingency/orderAverage.ts";
 export { jointConfidence } from "./explain/joint/jointConfidence.ts";
 export { type Measure, measureVariants } from "./explain/measureVariants.ts";
+export type { Absent } from "./explain/people/losePerson.ts";
+export { type PeopleLoadOptions, type PeopleLoadResult, peopleLoad } from "./explain/people/peopleLoad.ts";
 export { sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
 export type * from "./explain/types.ts";
 export {

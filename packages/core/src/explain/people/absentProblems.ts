@@ -1,4 +1,5 @@
 import { dayNumber } from "../../calendar/dates.ts";
+import { isCalendarDate } from "../../plan/definition/dates.ts";
 import { nearest } from "../../plan/definition/nearest.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
@@ -33,7 +34,9 @@ export function absentProblems(plan: Plan, absent: Absent | undefined): Problem[
   if (!(part > 0 && part <= 1)) {
     say("--part", String(part), "It must be above 0 and at most 1.", "Write 1 for all of the capacity.");
   }
-  if (absent.from !== undefined) {
+  if (absent.from !== undefined && !isCalendarDate(absent.from)) {
+    say("--from", absent.from, "That is not a date.", "Write it as 2027-03-01.");
+  } else if (absent.from !== undefined) {
     const start = dayNumber(plan.start);
     const first = plan.statusDate === undefined ? start : Math.max(start, dayNumber(plan.statusDate) + 1);
     const reason =
