@@ -14,7 +14,7 @@ export interface OrderOptions {
   exactUpTo?: number;
   /** Sampled orders end when every standard error is below this share of v(all) - v(none); default 0.015. */
   within?: number;
-  /** Pairs of orders at most; default 400. */
+  /** Pairs of orders at most; default 160. */
   most?: number;
   /** Of the sampled orders. */
   seed?: string;
@@ -125,7 +125,7 @@ function* sampledOrders({
   total,
   options,
 }: Sampling): Generator<readonly number[], OrderAverage, ValuesOfSets> {
-  const { within = 0.015, most = 400, seed = "" } = options;
+  const { within = 0.015, most = 160, seed = "" } = options;
   const sums = table(players, total.length);
   const squares = table(players, total.length);
   let errors = table(players, total.length);
