@@ -1,3 +1,4 @@
+export { explainInParallel } from "./explainInParallel.ts";
 export { forecastInParallel } from "./forecastInParallel.ts";
 export type { FromThread, RunOptions, ToThread } from "./messages.ts";
 export type { ParallelOptions } from "./options.ts";

@@ -1,4 +1,15 @@
-import type { Design, Draw, Forecast, Plan, TornadoBar, TornadoPart, TrialSums, Trials } from "@leeway/core";
+import type {
+  Design,
+  Draw,
+  Forecast,
+  Measure,
+  Plan,
+  Settings,
+  TornadoBar,
+  TornadoPart,
+  TrialSums,
+  Trials,
+} from "@leeway/core";
 
 /** What the draws and the rows of trials depend on besides the plan. */
 export interface RunOptions {
@@ -17,6 +28,8 @@ export type ToThread =
   /** Compute `iterations` iterations from block `fromBlock` on. */
   | { kind: "stretch"; fromBlock: number; iterations: number }
   | { kind: "summarise"; trials: Trials; confidence: number | undefined }
+  /** Where variants of the plan stand at a level. */
+  | { kind: "measure"; draw: Draw; confidence: number; settings: readonly Settings[] }
   | ({ kind: "tornado"; draw: Draw; committed: Forecast["committed"] } & TornadoPart)
   /** Drop the plan and all that was made of it. */
   | { kind: "forget" };
@@ -30,6 +43,7 @@ export type FromThread =
   /** `sums` block by block. `beyond`: a task that ran past its calendar in the block after the last of `sums`, or -1. */
   | { kind: "stretch"; rows: Row[]; sums: TrialSums[]; beyond: number }
   | { kind: "summary"; forecast: Forecast }
+  | { kind: "measures"; measures: Measure[] }
   | { kind: "bars"; bars: { at: number; bar: TornadoBar }[] }
   | { kind: "failed"; name: string; message: string; stack: string };
 

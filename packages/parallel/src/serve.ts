@@ -2,6 +2,7 @@ import {
   type AsWritten,
   compile,
   type Model,
+  measureVariants,
   newTrials,
   planAsWritten,
   runBlocks,
@@ -69,6 +70,11 @@ function answer(
       const { trials, confidence } = message;
       const forecast = summarise(model, trials, asWritten, confidence === undefined ? {} : { confidence });
       return { kind: "summary", forecast };
+    }
+    case "measure": {
+      const { draw, confidence, settings } = message;
+      const measures = measureVariants(model, draw, confidence, settings, sparingly(progress));
+      return { kind: "measures", measures };
     }
     case "tornado": {
       const bars = tornadoBars(
