@@ -6,6 +6,7 @@ import { compileCalendars } from "../../simulate/compileCalendars.ts";
 import { compileRegister } from "../../simulate/compileRegister.ts";
 import { constant, type Model, type ModelTask } from "../../simulate/model.ts";
 import { slotList } from "../../simulate/slots.ts";
+import { freeOfSlackPeople } from "./freeOfSlackPeople.ts";
 import type { Switch } from "./switches.ts";
 
 /** Which switches are on: bit i for switch i. */
@@ -64,7 +65,7 @@ export function scenariosOf(plan: Plan, switches: readonly Switch[]): Scenarios 
     const ids = new Set(switches.filter((_, i) => (capacity & bit(i)) !== 0n).map(({ id }) => id));
     // The payment is put among the responses below: as an entry of the register it would move the others' places.
     const { people } = addCapacity(plan, ids);
-    const made = compile({ ...plan, ...adopt(responseMask), people });
+    const made = freeOfSlackPeople(compile({ ...plan, ...adopt(responseMask), people }));
     bases.set(capacity, made);
     return made;
   };
