@@ -8,6 +8,7 @@ import { confidenceVerb } from "./verbs/confidence.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { newVerb } from "./verbs/new.ts";
+import { peopleVerb } from "./verbs/people.ts";
 import { schemaVerb } from "./verbs/schema.ts";
 
 function run(call: Call): number | Promise<number> {
@@ -16,6 +17,8 @@ function run(call: Call): number | Promise<number> {
       return forecastVerb(call);
     case "confidence":
       return confidenceVerb(call);
+    case "people":
+      return peopleVerb(call);
     case "check":
       return checkVerb(call);
     case "schema":

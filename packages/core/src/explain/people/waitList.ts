@@ -19,9 +19,9 @@ export function waitList(model: Model): {
   /** Longest mean first, then as written, then by id. */
   list(iterations: number): Wait[];
 } {
-  const all = new Map<string, Tally>();
+  const all = new Map<number, Tally>();
   const tallyOf = (task: number, person: number, behind: number): Tally => {
-    const key = `${task}/${person}/${behind}`;
+    const key = (task * model.people.length + person) * (model.tasks.length + 1) + behind + 1;
     const known = all.get(key);
     if (known !== undefined) return known;
     const made = { task, person, behind, asWritten: 0, sum: 0, futures: 0, last: -1 };

@@ -1,0 +1,44 @@
+import type { PeopleLoad } from "@leeway/core";
+import { explanationHead, explanationStamp } from "./confidenceHead.ts";
+import { type Page, wrap } from "./page.ts";
+import { limitsSentence, lossSentences } from "./peopleAnswer.ts";
+import { waitLines } from "./peopleWaits.ts";
+import { personLines, personWeeks, weekStrips } from "./peopleWeeks.ts";
+import { plainTexts } from "./plainText.ts";
+
+/**
+ * Load against capacity as a person reads it: what limited people cost, who is missed when away, who waits for whom,
+ * then the load. Every figure is the library's own.
+ *
+ * @param wanted  Id of a person to be shown week by week.
+ * @returns text ending with a newline
+ */
+export function peopleText(given: PeopleLoad, page: Page, planName: string, wanted?: string): string {
+  const load = plainTexts(given);
+  const { width, strong } = page;
+  const person = load.people.find(({ id }) => id === wanted);
+  const loss = lossSentences(load);
+  const [first] = load.people;
+  const blocks: string[][] = [
+    [explanationHead(load.plan.title, load.stamp, page)],
+    [
+      ...loss.flatMap((sentence, k) => wrap(sentence, width).map(k === 0 ? strong : String)),
+      ...wrap(limitsSentence(load), width).map(loss.length === 0 ? strong : String),
+    ],
+    waitLines(load, width),
+    personLines(load, width),
+    person === undefined ? weekStrips(load, width) : personWeeks(load, person, width),
+    first === undefined
+      ? []
+      : [
+          "What to look at next",
+          `  leeway people ${planName} --person ${first.id}`,
+          `  leeway people ${planName} --lose ${first.id} --days 10`,
+        ],
+    wrap(explanationStamp(load.stamp), width),
+  ];
+  return `${blocks
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join("\n"))
+    .join("\n\n")}\n`;
+}
