@@ -14,13 +14,9 @@ export function barePlan(plan: Plan): Plan {
     purpose: { goals: [], scopeIn: [], scopeOut: [], constraints: [] },
     benefits: [],
     stakeholders: [],
-    phases: plan.phases.map(({ name }) => ({
-      name,
-      responsible: [],
-      accountable: [],
-      consulted: [],
-      informed: [],
-    })),
+    phases: plan.phases.map(({ name, calendar }) =>
+      present({ name, calendar, responsible: [], accountable: [], consulted: [], informed: [] }),
+    ),
     tasks: plan.tasks.map(bareTask),
     intervals: [],
     risks: plan.risks.map(bareEntry),
