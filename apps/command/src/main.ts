@@ -5,6 +5,7 @@ import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
 import { checkVerb } from "./verbs/check.ts";
 import { confidenceVerb } from "./verbs/confidence.ts";
+import { explainVerb } from "./verbs/explain.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { newVerb } from "./verbs/new.ts";
@@ -15,6 +16,8 @@ function run(call: Call): number | Promise<number> {
   switch (call.verb.name) {
     case "forecast":
       return forecastVerb(call);
+    case "explain":
+      return explainVerb(call);
     case "confidence":
       return confidenceVerb(call);
     case "people":

@@ -52,6 +52,28 @@ export const verbs: readonly VerbRule[] = [
     ],
   },
   {
+    name: "explain",
+    summary: "why this much contingency: shares of its causes, step by step, one at a time",
+    plans: 1,
+    options: [
+      json,
+      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out risks, optional scope, adopted responses; ids with commas",
+      },
+      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+    ],
+    notes:
+      "Shares add up to the contingency. What would change if a cause alone vanished stands beside them.",
+  },
+  {
     name: "confidence",
     summary: "why this level: what each step buys and costs; date and money together",
     plans: 1,

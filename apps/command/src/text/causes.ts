@@ -38,17 +38,20 @@ function side(days: number): string {
   return columnDays(days, true);
 }
 
-/** What each item alone does to the committed level, held low and held high. */
-export function tornadoLines(forecast: Forecast, bars: readonly TornadoBar[], width: number): string[] {
+/** What each item alone does to the committed level, held low and held high. `money`: whether the plan speaks of it. */
+export function tornadoLines(
+  bars: readonly TornadoBar[],
+  { money, currency }: { money: boolean; currency: string },
+  width: number,
+): string[] {
   if (bars.length === 0) return ["One at a time: no single item moves the committed finish or sum."];
-  const money = hasMoney(forecast);
   const columns: Column[] = [
     { heading: "", align: "left" },
     { heading: "low", align: "right" },
     { heading: "days", align: "right" },
     { heading: "high", align: "right" },
     { heading: "days", align: "right" },
-    ...(money ? [{ heading: `${forecast.plan.currency}, low to high`, align: "left" } as const] : []),
+    ...(money ? [{ heading: `${currency}, low to high`, align: "left" } as const] : []),
   ];
   const rows = bars
     .slice(0, 10)

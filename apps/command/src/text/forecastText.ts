@@ -9,6 +9,7 @@ import {
 } from "./answer.ts";
 import { driverLines, tornadoLines } from "./causes.ts";
 import { levelLines } from "./levels.ts";
+import { hasMoney } from "./moneyWords.ts";
 import { cut, type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
 import { intervalLines, targetLines } from "./watched.ts";
@@ -41,7 +42,15 @@ export function forecastText(given: Forecast, page: Page, planName: string): str
       ...wrap(contingencySentence(forecast), width),
     ],
     driverLines(forecast, width),
-    ...(forecast.tornado === undefined ? [] : [tornadoLines(forecast, forecast.tornado, width)]),
+    ...(forecast.tornado === undefined
+      ? []
+      : [
+          tornadoLines(
+            forecast.tornado,
+            { money: hasMoney(forecast), currency: forecast.plan.currency },
+            width,
+          ),
+        ]),
     levelLines(forecast, width),
     worthLines(forecast, width),
     targetLines(forecast, width),

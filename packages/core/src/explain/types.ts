@@ -49,6 +49,8 @@ export interface Explanation {
   confidence: number;
   asWritten: Standing;
   committed: Standing;
+  /** Sampling limits of the committed value, at 95 %: how far to trust its digits. */
+  limits?: { lowDate: string; highDate: string; low: Effect; high: Effect };
   contingency: Effect;
   shares: Share[];
   /** How the orders were taken, over as many causes as there are rows of `shares`. */

@@ -1,3 +1,6 @@
+import { isoDate } from "../../calendar/dates.ts";
+import { workAt } from "../../calendar/workCalendar.ts";
+import { limitRanks } from "../../forecast/ranks.ts";
 import type { TornadoBar } from "../../forecast/types.ts";
 import type { AsWritten } from "../../simulate/asWritten.ts";
 import type { Model } from "../../simulate/model.ts";
@@ -7,7 +10,7 @@ import { type Measure, measureOf } from "../measureVariants.ts";
 import type { Settings } from "../settings.ts";
 import { sortedBars, type TornadoEnd, tornadoItems } from "../tornado.ts";
 import type { Effect, Explanation, Share } from "../types.ts";
-import { type Draw, runVariants } from "../variants.ts";
+import { type Draw, type Outcome, runVariants } from "../variants.ts";
 import { type Cause, causesOf, settingsWith } from "./causes.ts";
 import { freeOffset } from "./freeOffset.ts";
 import { type OrderAverage, orderAverage } from "./orderAverage.ts";
@@ -51,6 +54,7 @@ export function* explainSteps(explained: Explained): Generator<Ask, Explanation,
   const written: Pair = [asWritten.workingDays, asWritten.cost];
   const [whole] = runVariants(draw, [{ model }], (outcome) => ({
     standing: standingAt(model, outcome, confidence),
+    limits: limitsAt(model, outcome, confidence),
     measure: measureOf(model, outcome, confidence),
   }));
   if (whole === undefined) throw new Error("A variant has no outcome.");
@@ -106,6 +110,7 @@ export function* explainSteps(explained: Explained): Generator<Ask, Explanation,
     confidence,
     asWritten: standingAsWritten(model, asWritten),
     committed: standing,
+    limits: whole.limits,
     contingency: effect(minus(committed, written)),
     shares: sharesOf(
       players,
@@ -146,6 +151,23 @@ function* overOrders(
     step = steps.next(measures.map(({ level }, i) => added(settings[i] as Settings, level)));
   }
   return step.value;
+}
+
+/** The sampling limits of a level's percentiles. Sorts copies. */
+function limitsAt(model: Model, rows: Outcome, p: number): NonNullable<Explanation["limits"]> {
+  const ranks = limitRanks(p, rows.finish.length);
+  const finish = rows.finish.slice().sort();
+  const days = rows.finishDay.slice().sort();
+  const cost = rows.cost.slice().sort();
+  const at = (rank: number) => ({
+    date: isoDate(model.startDay + (days[rank - 1] as number)),
+    effect: {
+      workingDays: workAt(model.planCalendar, finish[rank - 1] as number),
+      money: cost[rank - 1] as number,
+    },
+  });
+  const [low, high] = [at(ranks.low), at(ranks.high)];
+  return { lowDate: low.date, highDate: high.date, low: low.effect, high: high.effect };
 }
 
 /** Largest first, in days and then in money; what is gathered comes last. */

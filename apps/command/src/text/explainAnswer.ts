@@ -1,0 +1,70 @@
+import { formatChance, formatDate, formatDays, quoteName } from "@leeway/charts";
+import type { Explanation, Share } from "@leeway/core";
+import { spends, supportedSum } from "./explainMoney.ts";
+import { statedSum } from "./moneyWords.ts";
+
+/** What is explained: from where to where, and how far that is. */
+export function gapSentence(explanation: Explanation): string {
+  const { asWritten, committed, contingency, plan, confidence } = explanation;
+  const money = spends(explanation);
+  const from =
+    formatDate(asWritten.date, "long") + (money ? ` and ${statedSum(asWritten.cost, plan.currency)}` : "");
+  const to =
+    formatDate(committed.date, "long") + (money ? ` and ${supportedSum(explanation, committed.cost)}` : "");
+  const days = formatDays(contingency.workingDays);
+  const sum = money ? ` and ${supportedSum(explanation, contingency.money)}` : "";
+  return (
+    `The plan as written says ${from}; ${to} is what holds ${formatChance(confidence)}. ` +
+    `Between the two lie ${days}${sum}.`
+  );
+}
+
+/** What most of it comes from. */
+export function reasonSentence(explanation: Explanation): string {
+  const { shares, contingency } = explanation;
+  if (shares.length === 0) return "Nothing in the plan is uncertain, so nothing lies between them.";
+  const named = shares.filter(({ gathers }) => gathers === undefined);
+  const byDays = largest(named, (share) => share.workingDays);
+  const byMoney = largest(named, (share) => share.money);
+  const parts: string[] = [];
+  if (byDays !== undefined && byDays.workingDays >= 0.05) {
+    const of = contingency.workingDays > 0 ? ` of the ${formatDays(contingency.workingDays, "")}` : "";
+    parts.push(
+      `Most of the time is held for ${quoteName(byDays.name)}: ${formatDays(byDays.workingDays)}${of}`,
+    );
+  }
+  if (spends(explanation) && byMoney !== undefined && byMoney.money > 0) {
+    parts.push(
+      `${parts.length > 0 ? "most" : "Most"} of the money for ${quoteName(byMoney.name)}: ${supportedSum(explanation, byMoney.money)}`,
+    );
+  }
+  return parts.length === 0 ? "No single cause adds to it." : `${parts.join("; ")}.`;
+}
+
+function largest(shares: readonly Share[], of: (share: Share) => number): Share | undefined {
+  return shares.reduce(
+    (best: Share | undefined, share) => (best === undefined || of(share) > of(best) ? share : best),
+    undefined,
+  );
+}
+
+/** What a share is, and that the other columns answer another question. */
+export function meaningSentence({ orders }: Explanation): string {
+  const how = orders.all
+    ? `every order in which the ${orders.causes} causes can come`
+    : `${orders.taken} orders in which the ${orders.causes} causes can come`;
+  return (
+    `A share is what a cause adds, averaged over ${how}; shares add up to the whole. "If it vanished" is another ` +
+    `question: how the commitment would move if that cause alone were gone; those figures do not add up.`
+  );
+}
+
+/** How far sampled shares may be off; undefined where every order was taken. */
+export function errorSentence(explanation: Explanation): string | undefined {
+  const { orders, shares } = explanation;
+  if (orders.all) return undefined;
+  const days = Math.max(...shares.map(({ error }) => error.workingDays));
+  const money = Math.max(...shares.map(({ error }) => error.money));
+  const sum = spends(explanation) ? ` and ${statedSum(money, explanation.plan.currency)}` : "";
+  return `Standard error of a share from the orders sampled: at most ${formatDays(days)}${sum}.`;
+}

@@ -1,0 +1,42 @@
+import type { Explanation } from "@leeway/core";
+import { tornadoLines } from "./causes.ts";
+import { explanationHead, explanationStamp } from "./confidenceHead.ts";
+import { errorSentence, gapSentence, meaningSentence, reasonSentence } from "./explainAnswer.ts";
+import { spends } from "./explainMoney.ts";
+import { shareLines, walkLines } from "./explainShares.ts";
+import { type Page, wrap } from "./page.ts";
+import { plainTexts } from "./plainText.ts";
+
+/**
+ * Why this much contingency, as a person reads it: how much it is and what most of it is held for, the shares of all
+ * causes, what a share is, the way there step by step, and one item at a time. Every figure is the explanation's own.
+ *
+ * @returns text ending with a newline
+ */
+export function explainText(given: Explanation, page: Page, planName: string): string {
+  const explanation = plainTexts(given);
+  const { width, strong } = page;
+  const { plan, stamp, shares, tornado = [] } = explanation;
+  const error = errorSentence(explanation);
+  const some = shares.length > 0;
+  const blocks: string[][] = [
+    [explanationHead(plan.title, stamp, page)],
+    [...wrap(gapSentence(explanation), width).map(strong), ...wrap(reasonSentence(explanation), width)],
+    shareLines(explanation, width),
+    some
+      ? [...wrap(meaningSentence(explanation), width), ...(error === undefined ? [] : wrap(error, width))]
+      : [],
+    walkLines(explanation, width),
+    some ? tornadoLines(tornado, { money: spends(explanation), currency: plan.currency }, width) : [],
+    [
+      "What to look at next",
+      `  leeway confidence ${planName}`,
+      ...(some ? [`  leeway forecast ${planName} --without IDS`] : []),
+    ],
+    wrap(explanationStamp(stamp), width),
+  ];
+  return `${blocks
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join("\n"))
+    .join("\n\n")}\n`;
+}
