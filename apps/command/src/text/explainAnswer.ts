@@ -1,4 +1,4 @@
-import { formatChance, formatDate, formatDays, quoteName } from "@leeway/charts";
+import { formatChance, formatDate, formatDays } from "@leeway/charts";
 import type { Explanation, Share } from "@leeway/core";
 import { spends, supportedSum } from "./explainMoney.ts";
 import { statedSum } from "./moneyWords.ts";
@@ -29,13 +29,11 @@ export function reasonSentence(explanation: Explanation): string {
   const parts: string[] = [];
   if (byDays !== undefined && byDays.workingDays >= 0.05) {
     const of = contingency.workingDays > 0 ? ` of the ${formatDays(contingency.workingDays, "")}` : "";
-    parts.push(
-      `Most of the time is held for ${quoteName(byDays.name)}: ${formatDays(byDays.workingDays)}${of}`,
-    );
+    parts.push(`Most of the time is held for “${byDays.name}”: ${formatDays(byDays.workingDays)}${of}`);
   }
   if (spends(explanation) && byMoney !== undefined && byMoney.money > 0) {
     parts.push(
-      `${parts.length > 0 ? "most" : "Most"} of the money for ${quoteName(byMoney.name)}: ${supportedSum(explanation, byMoney.money)}`,
+      `${parts.length > 0 ? "most" : "Most"} of the money for “${byMoney.name}”: ${supportedSum(explanation, byMoney.money)}`,
     );
   }
   return parts.length === 0 ? "No single cause adds to it." : `${parts.join("; ")}.`;
