@@ -21,6 +21,12 @@ export { jointConfidence } from "./explain/joint/jointConfidence.ts";
 export { type Measure, measureVariants } from "./explain/measureVariants.ts";
 export type { Absent } from "./explain/people/losePerson.ts";
 export { type PeopleLoadOptions, type PeopleLoadResult, peopleLoad } from "./explain/people/peopleLoad.ts";
+export { type ReachOptions, type ReachResult, reach } from "./explain/reach/reach.ts";
+export {
+  type ResponsesOptions,
+  type ResponsesResult,
+  responses,
+} from "./explain/responses/responses.ts";
 export { sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
 export type * from "./explain/types.ts";
 export {
@@ -37,6 +43,7 @@ export type * from "./forecast/types.ts";
 export * from "./models/index.ts";
 export { applyScenario } from "./plan/applyScenario.ts";
 export * from "./plan/index.ts";
+export { type ScenarioChoice, scenarioNotes } from "./plan/scenarioProblems.ts";
 export * from "./sampling/index.ts";
 export { type AsWritten, planAsWritten } from "./simulate/asWritten.ts";
 export { beyondCalendar } from "./simulate/beyondCalendar.ts";

@@ -1,0 +1,130 @@
+import { dayNumber } from "../../calendar/dates.ts";
+import type { Problem } from "../../plan/problem.ts";
+import type { IsoDate, Plan } from "../../plan/types.ts";
+import { planAsWritten } from "../../simulate/asWritten.ts";
+import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
+import { stampOf } from "../confidence/stampOf.ts";
+import { drawOf, type RunOptions, runProblems } from "../responses/drawOf.ts";
+import { outlookOf, type Targets } from "../responses/gauge.ts";
+import { gaugesOf } from "../responses/gauges.ts";
+import { scenariosOf } from "../responses/scenarios.ts";
+import { has } from "../responses/sets.ts";
+import { capacitySwitches, responseSwitches, type Switch, scopeSwitches } from "../responses/switches.ts";
+import { BeyondCalendarError } from "../stage.ts";
+import type { Reach, SearchMethod } from "../types.ts";
+import type { Draw } from "../variants.ts";
+import { everySet } from "./everySet.ts";
+import { greedySets } from "./greedySets.ts";
+import { hitsIn, isReached, type Question } from "./question.ts";
+import { targetOf } from "./targetOf.ts";
+import { wayOf } from "./wayOf.ts";
+
+export interface ReachOptions extends RunOptions {
+  /** The date to make and the sum to keep; when neither is given, what the plan's commitment asks for. */
+  finishBy?: IsoDate;
+  sum?: number;
+}
+export interface ReachResult {
+  reach?: Reach;
+  problems: Problem[];
+}
+
+/** Up to so many options every combination is tried: 4,096 of them. */
+const mostOptions = 12;
+/** Iterations on which a way is looked for where there are more. */
+const fewIterations = 2048;
+
+/**
+ * What it would take to make a date, a sum or both at a confidence: responses not adopted yet, optional scope that
+ * may be dropped, capacity that people `couldAdd`. Each step with the chance it adds, in order; or that nothing does,
+ * and how close the best combination comes.
+ *
+ * A chance told here is the one `forecast` tells of the plan with these steps taken (`with`, `without`), to the bit.
+ *
+ * Problems are values. Cost: one run for each combination, each only of what it reaches; beyond twelve options see
+ * `greedySets`.
+ */
+export function reach(plan: Plan, options: ReachOptions = {}): ReachResult {
+  const target = targetOf(plan, options);
+  const problems = [...runProblems(options), ...target.problems];
+  if (problems.length > 0) return { problems };
+  const { finishBy, sum } = target;
+  const [responses, scope, capacity] = [responseSwitches(plan), scopeSwitches(plan), capacitySwitches(plan)];
+  const switches = [...responses.list, ...scope.list, ...capacity.list].sort((a, b) =>
+    a.id < b.id ? -1 : 1,
+  );
+  const scenarios = scenariosOf(plan, switches);
+  const { stands } = scenarios;
+  const standing = scenarios.model(stands);
+  const asWritten = planAsWritten(standing);
+  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(standing, asWritten.beyond)] };
+  const draw = drawOf(plan, options);
+  const targets: Targets = {
+    confidence: options.confidence ?? standing.confidence,
+    ...(finishBy === undefined ? {} : { finishByDay: dayNumber(finishBy) - standing.startDay }),
+    ...(sum === undefined ? {} : { budget: sum }),
+  };
+  const free = switches.map((_, i) => i).filter((i) => !has(stands, i));
+  const ask = (own: Draw): Question => ({
+    scenarios,
+    gauges: gaugesOf(scenarios, own, targets, free.length <= mostOptions ? options.onProgress : undefined),
+    targets,
+    free,
+    costs: switches.map(({ cost }) => cost),
+  });
+  const count = (kind: Switch["kind"]) => free.filter((i) => switches[i]?.kind === kind).length;
+  try {
+    const question = ask(draw);
+    const few = ask({ ...draw, iterations: Math.min(draw.iterations, fewIterations) });
+    const already = isReached(question, 0n);
+    const found = already
+      ? { ways: [], best: 0n }
+      : free.length <= mostOptions
+        ? everySet(question)
+        : greedySets(question, few, options.onProgress);
+    const tried = question.gauges.tried + few.gauges.tried;
+    return {
+      problems: [],
+      reach: {
+        stamp: stampOf(standing, draw),
+        plan: { title: plan.title, currency: plan.currency, start: plan.start },
+        asked: {
+          ...(finishBy === undefined ? {} : { finishBy }),
+          ...(sum === undefined ? {} : { sum }),
+          confidence: targets.confidence,
+        },
+        stands: outlookOf(question.gauges.of(stands), standing, targets, draw.iterations),
+        chance: hitsIn(question, 0n) / draw.iterations,
+        options: { responses: count("response"), scope: count("scope"), capacity: count("capacity") },
+        answer: already ? "already" : found.ways.length > 0 ? "ways" : "nothing",
+        ways: found.ways.map((set) => wayOf(question, set)),
+        ...(already || found.ways.length > 0 ? {} : { best: wayOf(question, found.best) }),
+        how: methodOf(already, free.length, tried),
+        notes: [...responses.notes, ...scope.notes, ...capacity.notes],
+      },
+    };
+  } catch (error) {
+    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
+    throw error;
+  }
+}
+
+function methodOf(already: boolean, options: number, tried: number): SearchMethod {
+  if (already)
+    return { kind: "every-set", tried, text: "The plan as it stands was run: nothing more is needed." };
+  if (options <= mostOptions) {
+    const text =
+      `Every combination of the ${options} options was tried, ${tried} in all; nothing was assumed of how they work ` +
+      "together.";
+    return { kind: "every-set", tried, text };
+  }
+  return {
+    kind: "greedy-exchange",
+    tried,
+    text:
+      `With ${options} options there are too many combinations to try them all. Steps were added by the chance they ` +
+      `buy for their money on the first ${fewIterations} futures until all futures hold the confidence, and all ` +
+      `steps were taken together; then every step that is not needed was left out, the dearest first: ${tried} ` +
+      "combinations. A cheaper way may exist.",
+  };
+}
