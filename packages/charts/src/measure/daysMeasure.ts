@@ -17,6 +17,7 @@ export function daysMeasure(amounts: readonly number[]): Measure {
     amount: (effect) => effect.workingDays,
     what: "date",
     unit: "working days",
+    currency: "",
     less: "earlier",
     more: "later",
     least,

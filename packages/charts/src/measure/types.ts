@@ -7,6 +7,8 @@ export interface Measure {
   what: string;
   /** Heading of a column of figures: "working days", "EUR". */
   unit: string;
+  /** The plan's currency; "" for days. */
+  currency: string;
   /** Which way is which: "earlier" and "later". */
   less: string;
   more: string;

@@ -22,12 +22,12 @@ export function standingFlags(
 /** The date of a standing, or its sum: what its limits support where it has any, else four significant digits. */
 export function standingWords(
   { date, cost, costLow, costHigh }: Standing & { costLow?: number; costHigh?: number },
-  { what, unit }: Measure,
+  { what, currency }: Measure,
 ): string {
   if (what === "date") return formatDate(date);
   const rounded =
     costLow === undefined || costHigh === undefined
       ? roundSignificant(cost, 4)
       : roundToLimits(cost, costLow, costHigh);
-  return formatMoney(rounded, unit);
+  return formatMoney(rounded, currency);
 }

@@ -3,8 +3,10 @@ import {
   jointDensity,
   movesDays,
   movesMoney,
+  responseWorth,
   sharesDays,
   sharesMoney,
+  spending,
   walkDays,
   walkMoney,
 } from "@leeway/charts";
@@ -15,6 +17,8 @@ import { hardExplanations } from "./hardExplanations.ts";
 import { sampleComparison } from "./sampleComparison.ts";
 import { sampleConfidence } from "./sampleConfidence.ts";
 import { sampleExplanation } from "./sampleExplanation.ts";
+import { hardResponses, sampleResponses } from "./sampleResponses.ts";
+import { hardSpendings, sampleSpending } from "./sampleSpending.ts";
 
 /** A chart by name: drawn of the sample, and of the hard cases. */
 export interface ExplainChart {
@@ -63,4 +67,10 @@ export const explainCharts: ExplainChart[] = [
     sampleConfidence(),
     hardConfidences(),
   ),
+  ...charts(
+    { responseWorth: (data) => (options) => responseWorth(data, options) },
+    sampleResponses(),
+    hardResponses(),
+  ),
+  ...charts({ spending: (data) => (options) => spending(data, options) }, sampleSpending(), hardSpendings()),
 ];
