@@ -1,4 +1,4 @@
-import { type Forecast, type ForecastOptions, type Problem, readPlan } from "@leeway/core";
+import { type Forecast, type ForecastOptions, type Problem, readPlan, scenarioNotes } from "@leeway/core";
 import { forecastInParallel } from "@leeway/parallel";
 import { nodePool } from "@leeway/parallel/node";
 import { memoryProblem } from "./memoryProblem.ts";
@@ -52,7 +52,7 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   line.clear();
   return {
     ...(result.forecast === undefined ? {} : { forecast: result.forecast }),
-    problems: [...problems, ...result.problems],
+    problems: [...problems, ...scenarioNotes(plan, options), ...result.problems],
     timing: { ...timing, ...result.timing },
   };
 }

@@ -1,10 +1,11 @@
-import type { Confidence } from "@leeway/core";
+import type { Confidence, ScenarioChoice } from "@leeway/core";
 import { levelSentence, missedSentence, stopSentences } from "./confidenceAnswer.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { dateLines, moneyLines } from "./confidenceLevels.ts";
 import { jointLines } from "./jointLines.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
+import { scenarioLines } from "./scenarioLines.ts";
 
 /**
  * Why this confidence, as a person reads it: what the level means, what lateness costs says about it, the levels
@@ -12,11 +13,17 @@ import { plainTexts } from "./plainText.ts";
  *
  * @returns text ending with a newline
  */
-export function confidenceText(given: Confidence, page: Page, planName: string): string {
+export function confidenceText(
+  given: Confidence,
+  page: Page,
+  planName: string,
+  scenario: ScenarioChoice = {},
+): string {
   const confidence = plainTexts(given);
   const { width, strong } = page;
   const blocks: string[][] = [
     [explanationHead(confidence.plan.title, confidence.stamp, page)],
+    scenarioLines(scenario, width),
     [
       ...wrap(levelSentence(confidence), width).map(strong),
       ...stopSentences(confidence).flatMap((sentence) => wrap(sentence, width)),

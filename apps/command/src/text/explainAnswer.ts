@@ -19,7 +19,7 @@ export function gapSentence(explanation: Explanation): string {
   );
 }
 
-/** What most of it comes from. */
+/** What the largest parts come from. */
 export function reasonSentence(explanation: Explanation): string {
   const { shares, contingency } = explanation;
   if (shares.length === 0) return "Nothing in the plan is uncertain, so nothing lies between them.";
@@ -29,11 +29,11 @@ export function reasonSentence(explanation: Explanation): string {
   const parts: string[] = [];
   if (byDays !== undefined && byDays.workingDays >= 0.05) {
     const of = contingency.workingDays > 0 ? ` of the ${formatDays(contingency.workingDays, "")}` : "";
-    parts.push(`Most of the time is held for “${byDays.name}”: ${formatDays(byDays.workingDays)}${of}`);
+    parts.push(`The largest cause of the time is “${byDays.name}”: ${formatDays(byDays.workingDays)}${of}`);
   }
   if (spends(explanation) && byMoney !== undefined && byMoney.money > 0) {
     parts.push(
-      `${parts.length > 0 ? "most" : "Most"} of the money for “${byMoney.name}”: ${supportedSum(explanation, byMoney.money)}`,
+      `${parts.length > 0 ? "that of the money" : "The largest cause of the money"} is “${byMoney.name}”: ${supportedSum(explanation, byMoney.money)}`,
     );
   }
   return parts.length === 0 ? "No single cause adds to it." : `${parts.join("; ")}.`;

@@ -1,5 +1,5 @@
 import { groupDigits } from "@leeway/charts";
-import type { Forecast } from "@leeway/core";
+import type { Forecast, ScenarioChoice } from "@leeway/core";
 import {
   askedSentence,
   asWrittenSentence,
@@ -12,6 +12,7 @@ import { levelLines } from "./levels.ts";
 import { hasMoney } from "./moneyWords.ts";
 import { cut, type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
+import { scenarioLines } from "./scenarioLines.ts";
 import { intervalLines, targetLines } from "./watched.ts";
 import { worthLines } from "./worth.ts";
 
@@ -27,14 +28,21 @@ function headLine(forecast: Forecast, { width, strong }: Page): string {
  * drives it, the neighbouring levels, and how to get the same figures again. Every figure is the forecast's own.
  *
  * @param planName  As the caller named the plan, for the commands that come next.
+ * @param scenario  What was taken in and left out: it is said, and the commands that come next leave it to the reader.
  * @returns text ending with a newline
  */
-export function forecastText(given: Forecast, page: Page, planName: string): string {
+export function forecastText(
+  given: Forecast,
+  page: Page,
+  planName: string,
+  scenario: ScenarioChoice = {},
+): string {
   const forecast = plainTexts(given);
   const { width, strong } = page;
   const asked = askedSentence(forecast);
   const blocks: string[][] = [
     [headLine(forecast, page)],
+    scenarioLines(scenario, width),
     [
       ...wrap(commitSentence(forecast), width).map(strong),
       ...(asked === undefined ? [] : wrap(asked, width)),

@@ -31,7 +31,8 @@ export function pageOf(
 export function wrap(text: string, width: number, indent = ""): string[] {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(" ")) {
+  // "61 %" stays in one piece.
+  for (const word of text.split(/ (?!%)/)) {
     if (line !== "" && line.length + 1 + word.length > width) {
       lines.push(line);
       line = indent + word;

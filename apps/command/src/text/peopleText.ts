@@ -1,10 +1,11 @@
-import type { PeopleLoad } from "@leeway/core";
+import type { PeopleLoad, ScenarioChoice } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
 import { limitsSentence, lossSentences } from "./peopleAnswer.ts";
 import { waitLines } from "./peopleWaits.ts";
 import { personLines, personWeeks, weekStrips } from "./peopleWeeks.ts";
 import { plainTexts } from "./plainText.ts";
+import { scenarioLines } from "./scenarioLines.ts";
 
 /**
  * Load against capacity as a person reads it: what limited people cost, who is missed when away, who waits for whom,
@@ -13,7 +14,13 @@ import { plainTexts } from "./plainText.ts";
  * @param wanted  Id of a person to be shown week by week.
  * @returns text ending with a newline
  */
-export function peopleText(given: PeopleLoad, page: Page, planName: string, wanted?: string): string {
+export function peopleText(
+  given: PeopleLoad,
+  page: Page,
+  planName: string,
+  scenario: ScenarioChoice = {},
+  wanted?: string,
+): string {
   const load = plainTexts(given);
   const { width, strong } = page;
   const person = load.people.find(({ id }) => id === wanted);
@@ -21,6 +28,7 @@ export function peopleText(given: PeopleLoad, page: Page, planName: string, want
   const [first] = load.people;
   const blocks: string[][] = [
     [explanationHead(load.plan.title, load.stamp, page)],
+    scenarioLines(scenario, width),
     [
       ...loss.flatMap((sentence, k) => wrap(sentence, width).map(k === 0 ? strong : String)),
       ...wrap(limitsSentence(load), width).map(loss.length === 0 ? strong : String),

@@ -92,7 +92,7 @@ export function personLines(load: PeopleLoad, width: number): string[] {
   });
   return [
     ...wrap(
-      "Load in the plan as written, and what no week goes beyond 8 times in 10 over the futures" +
+      "Load in the plan as written; 8 in 10: what its fullest week stays within that often, over the futures" +
         (missed ? "; while away: somebody stands in, or the task goes on without" : ""),
       width,
     ),

@@ -1,4 +1,4 @@
-import { readPlan, type WhyConfidenceOptions, whyConfidence } from "@leeway/core";
+import { readPlan, scenarioNotes, type WhyConfidenceOptions, whyConfidence } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
@@ -9,6 +9,7 @@ import { printAnswer, printJson, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import { confidenceText } from "../text/confidenceText.ts";
 import { pageOf } from "../text/page.ts";
+import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
@@ -60,12 +61,13 @@ export async function confidenceVerb(call: Call): Promise<number> {
   const result = whyConfidence(plan, { ...options, onProgress: line.show });
   line.clear();
   await hearStops();
-  if (result.problems.length > 0) printProblems(result.problems, document.name);
+  const told = [...scenarioNotes(plan, options), ...result.problems];
+  if (told.length > 0) printProblems(told, document.name);
   if (result.confidence === undefined) return exitCodes.invalid;
-  if (values.has("json")) printJson(result.confidence);
+  if (values.has("json")) printJson({ ...scenarioKey(options), ...result.confidence });
   else {
     const page = pageOf(process.env, process.stdout);
-    printAnswer(confidenceText(result.confidence, page, shellWord(document.name)));
+    printAnswer(confidenceText(result.confidence, page, shellWord(document.name), options));
   }
   return exitCodes.done;
 }

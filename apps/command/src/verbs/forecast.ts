@@ -8,6 +8,7 @@ import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import { forecastText } from "../text/forecastText.ts";
 import { pageOf } from "../text/page.ts";
+import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
@@ -78,10 +79,10 @@ export async function forecastVerb(call: Call): Promise<number> {
   if (wanted.charts !== undefined && !(await writeCharts(result.forecast, wanted.charts))) {
     return exitCodes.invalid;
   }
-  if (wanted.json) printJson(result.forecast);
+  if (wanted.json) printJson({ ...scenarioKey(wanted.engine), ...result.forecast });
   else {
     const page = pageOf(process.env, process.stdout);
-    printAnswer(forecastText(result.forecast, page, shellWord(document.name)));
+    printAnswer(forecastText(result.forecast, page, shellWord(document.name), wanted.engine));
   }
   if (wanted.timing) printNote(JSON.stringify(result.timing));
   return exitCodes.done;

@@ -1,4 +1,12 @@
-import { nearest, type PeopleLoadOptions, type Plan, type Problem, peopleLoad, readPlan } from "@leeway/core";
+import {
+  nearest,
+  type PeopleLoadOptions,
+  type Plan,
+  type Problem,
+  peopleLoad,
+  readPlan,
+  scenarioNotes,
+} from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -10,6 +18,7 @@ import { printAnswer, printJson, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import { pageOf } from "../text/page.ts";
 import { peopleText } from "../text/peopleText.ts";
+import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
@@ -93,12 +102,13 @@ export async function peopleVerb(call: Call): Promise<number> {
   const result = peopleLoad(plan, { ...engine, onProgress: line.show });
   line.clear();
   await hearStops();
-  if (result.problems.length > 0) printProblems(result.problems, document.name);
+  const told = [...scenarioNotes(plan, engine), ...result.problems];
+  if (told.length > 0) printProblems(told, document.name);
   if (result.people === undefined) return exitCodes.invalid;
-  if (values.has("json")) printJson(result.people);
+  if (values.has("json")) printJson({ ...scenarioKey(engine), ...result.people });
   else {
     const page = pageOf(process.env, process.stdout);
-    printAnswer(peopleText(result.people, page, shellWord(document.name), wanted));
+    printAnswer(peopleText(result.people, page, shellWord(document.name), engine, wanted));
   }
   return exitCodes.done;
 }
