@@ -98,7 +98,7 @@ function remedyFor(plan: Plan, option: Option, id: string, known: readonly strin
       ? "That person has no `couldAdd`: say there what could be added."
       : "That is a person: see `people --lose`, which shows what an absence does.";
   }
-  if (plan.tasks.some((task) => task.id === id)) {
+  if (option === "without" && plan.tasks.some((task) => task.id === id)) {
     return "That is a task: name the optional scope item that it delivers (`scope`).";
   }
   if (known.length === 0) return "This plan has none.";
