@@ -4,6 +4,7 @@ import { exitCodes } from "./exitCodes.ts";
 import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
 import { checkVerb } from "./verbs/check.ts";
+import { compareVerb } from "./verbs/compare.ts";
 import { confidenceVerb } from "./verbs/confidence.ts";
 import { explainVerb } from "./verbs/explain.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
@@ -22,6 +23,8 @@ function run(call: Call): number | Promise<number> {
       return confidenceVerb(call);
     case "people":
       return peopleVerb(call);
+    case "compare":
+      return compareVerb(call);
     case "check":
       return checkVerb(call);
     case "schema":

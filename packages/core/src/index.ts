@@ -1,4 +1,15 @@
 export {
+  type Compared,
+  type ComparedProblem,
+  type CompareOptions,
+  type CompareResult,
+  compare,
+  compared,
+  compareSteps,
+} from "./explain/compare/compare.ts";
+export type { PlansAsked, ValuesOfPlans } from "./explain/compare/movesBetween.ts";
+export { valuesOfPlans } from "./explain/compare/run/valuesOfPlans.ts";
+export {
   type WhyConfidenceOptions,
   type WhyConfidenceResult,
   whyConfidence,

@@ -1,3 +1,4 @@
+export { compareInParallel } from "./compareInParallel.ts";
 export { explainInParallel } from "./explainInParallel.ts";
 export { forecastInParallel } from "./forecastInParallel.ts";
 export type { FromThread, RunOptions, ToThread } from "./messages.ts";

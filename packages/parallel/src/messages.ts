@@ -1,4 +1,5 @@
 import type {
+  Compared,
   Design,
   Draw,
   Forecast,
@@ -9,6 +10,7 @@ import type {
   TornadoPart,
   TrialSums,
   Trials,
+  ValuesOfPlans,
 } from "@leeway/core";
 
 /** What the draws and the rows of trials depend on besides the plan. */
@@ -30,6 +32,8 @@ export type ToThread =
   | { kind: "summarise"; trials: Trials; confidence: number | undefined }
   /** Where variants of the plan stand at a level. */
   | { kind: "measure"; draw: Draw; confidence: number; settings: readonly Settings[] }
+  /** Committed values of other plans, in the terms of a comparison with this one. */
+  | { kind: "values"; terms: Omit<Compared["terms"], "newer">; plans: readonly Plan[] }
   | ({ kind: "tornado"; draw: Draw; committed: Forecast["committed"] } & TornadoPart)
   /** Drop the plan and all that was made of it. */
   | { kind: "forget" };
@@ -44,6 +48,7 @@ export type FromThread =
   | { kind: "stretch"; rows: Row[]; sums: TrialSums[]; beyond: number }
   | { kind: "summary"; forecast: Forecast }
   | { kind: "measures"; measures: Measure[] }
+  | { kind: "values"; values: ValuesOfPlans }
   | { kind: "bars"; bars: { at: number; bar: TornadoBar }[] }
   | { kind: "failed"; name: string; message: string; stack: string };
 

@@ -9,6 +9,7 @@ import {
   summarise,
   type TrialSums,
   tornadoBars,
+  valuesOfPlans,
 } from "@leeway/core";
 import type { Answer, FromThread, RunOptions, ToThread } from "./messages.ts";
 import { buffersOf, rowsOf } from "./rows.ts";
@@ -75,6 +76,10 @@ function answer(
       const { draw, confidence, settings } = message;
       const measures = measureVariants(model, draw, confidence, settings, sparingly(progress));
       return { kind: "measures", measures };
+    }
+    case "values": {
+      const terms = { ...message.terms, newer: model.plan };
+      return { kind: "values", values: valuesOfPlans(terms, message.plans, sparingly(progress)) };
     }
     case "tornado": {
       const bars = tornadoBars(

@@ -9,6 +9,8 @@ export interface Call {
   verb: VerbRule;
   /** The plan (`-`: standard input), or for `help` the verb asked about. */
   subject?: string;
+  /** The plan it is compared with, for a verb that takes two. */
+  second?: string;
   /** Values given, in order; a switch has one empty text. */
   options: Map<string, string[]>;
 }
@@ -40,17 +42,23 @@ function findVerb(word: string | undefined): VerbRule | Problem {
   return callProblem("unknown-verb", word, "There is no such verb.", remedy);
 }
 
-function subjectOf(verb: VerbRule, words: string[], problems: Problem[]): string | undefined {
+function checkSubjects(verb: VerbRule, words: readonly string[], problems: Problem[]): void {
   const most = verb.name === "help" ? 1 : verb.plans;
   if (words.length < verb.plans) {
-    const remedy = `Write \`leeway ${verb.name} PLAN\`, a file or - for standard input.`;
-    problems.push(callProblem("missing-plan", "", `${verb.name} needs a plan.`, remedy));
+    const [needs, names] = verb.plans === 2 ? ["two plans", "OLD NEW"] : ["a plan", "PLAN"];
+    const what =
+      verb.plans === 2 ? "files, one of them - for standard input" : "a file or - for standard input";
+    const remedy = `Write \`leeway ${verb.name} ${names}\`, ${what}.`;
+    problems.push(callProblem("missing-plan", words.join(" "), `${verb.name} needs ${needs}.`, remedy));
+  }
+  if (verb.plans === 2 && words[0] === "-" && words[1] === "-") {
+    const rule = "Standard input can be one of the plans only.";
+    problems.push(callProblem("repeated-plan", "- -", rule, "Name a file for the other."));
   }
   for (const extra of words.slice(most)) {
-    const takes = most === 0 ? "takes no file." : "takes one plan at a time.";
+    const takes = ["takes no file.", "takes one plan at a time.", "takes two plans."][most] ?? "";
     problems.push(callProblem("extra-word", extra, `${verb.name} ${takes}`, "Leave it out."));
   }
-  return words[0];
 }
 
 /**
@@ -115,7 +123,16 @@ export function parseCall(words: readonly string[]): ParsedCall {
     }
   }
   if (!("options" in verb)) return { kind: "problems", problems: [verb] };
-  const subject = subjectOf(verb, positionals.slice(1), problems);
+  const [, subject, second] = positionals;
+  checkSubjects(verb, positionals.slice(1), problems);
   if (problems.length > 0) return { kind: "problems", problems };
-  return { kind: "call", call: { verb, options, ...(subject === undefined ? {} : { subject }) } };
+  return {
+    kind: "call",
+    call: {
+      verb,
+      options,
+      ...(subject === undefined ? {} : { subject }),
+      ...(second === undefined ? {} : { second }),
+    },
+  };
 }

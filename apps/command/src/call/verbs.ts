@@ -13,11 +13,14 @@ export interface VerbRule {
   /** One line for the list of verbs. */
   summary: string;
   /** How many plans it takes. */
-  plans: 0 | 1;
+  plans: 0 | 1 | 2;
   options: OptionRule[];
   /** Further lines for `help VERB`. */
   notes?: string;
 }
+
+/** The plans of a call, as help writes them after the verb. */
+export const planWords = { 0: "", 1: " PLAN", 2: " OLD NEW" } as const;
 
 const json: OptionRule = { name: "json", help: "one JSON document on standard output and nothing else" };
 
@@ -117,6 +120,21 @@ export const verbs: readonly VerbRule[] = [
       },
       { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
     ],
+  },
+  {
+    name: "compare",
+    summary: "what moved the commitment between two plans",
+    plans: 2,
+    options: [
+      json,
+      { name: "iterations", value: "N", help: "how many futures (default: the new plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the new plan's)" },
+      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
+      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+    ],
+    notes:
+      "Both plans run on the same draws, with the new plan's seed; changes are found by id, and by `was`\n" +
+      "where something was renamed. The moves add up to the difference.",
   },
   {
     name: "check",

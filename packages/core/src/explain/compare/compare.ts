@@ -3,15 +3,17 @@ import type { Plan } from "../../plan/types.ts";
 import type { Design } from "../../sampling/design.ts";
 import { version } from "../../version.ts";
 import type { Comparison, Effect, Move } from "../types.ts";
-import { BeyondCalendarError, type Draw } from "../variants.ts";
+import { BeyondCalendarError } from "../variants.ts";
 import { alignPlan } from "./align/alignPlan.ts";
 import { alsoChanged } from "./changes/alsoChanged.ts";
 import { changesBetween } from "./changes/changesBetween.ts";
 import { pairOf } from "./changes/pair.ts";
 import { comparisonWarnings } from "./comparisonWarnings.ts";
 import { barePlan } from "./hybrid/bare.ts";
-import { movesBetween } from "./movesBetween.ts";
-import { type Asked, type Chances, type Runner, runner, type Standpoint } from "./run/runner.ts";
+import { movesBetween, type PlansAsked, type ValuesOfPlans } from "./movesBetween.ts";
+import { type Asked, type Chances, type Standpoint, standpointOf } from "./run/standpointOf.ts";
+import type { Terms } from "./run/terms.ts";
+import { valuesOfPlans } from "./run/valuesOfPlans.ts";
 
 export interface CompareOptions {
   /** Defaults: the new plan's own. */
@@ -32,9 +34,6 @@ export interface CompareResult {
   problems: ComparedProblem[];
 }
 
-/** Groups are ranked on so many iterations where there are too many to list. */
-const rankingIterations = 2048;
-
 /**
  * What moved between two plans: the changes that can move a number, found by id (and `was`), in groups that can be
  * taken apart; what each group moved the committed finish and the committed cost by, averaged over the orders in
@@ -48,64 +47,112 @@ const rankingIterations = 2048;
  * eight, a few hundred beyond.
  */
 export function compare(oldPlan: Plan, newPlan: Plan, options: CompareOptions = {}): CompareResult {
-  const draw: Draw = {
-    seed: options.seed ?? newPlan.seed,
-    design: options.design ?? "latin-hypercube",
-    iterations: options.iterations ?? newPlan.iterations,
+  const ready = compared(oldPlan, newPlan, options);
+  if (ready.compared === undefined) return { problems: ready.problems };
+  const { terms } = ready.compared;
+  const steps = compareSteps(ready.compared);
+  let step = steps.next();
+  while (step.done !== true) {
+    const { plans, iterations, from, to } = step.value;
+    const tell = options.onProgress;
+    const values = valuesOfPlans(
+      { ...terms, draw: { ...terms.draw, iterations } },
+      plans,
+      tell && ((done, total) => tell(Math.floor(1000 * (from + ((to - from) * done) / total)), 1000)),
+    );
+    step = steps.next(values);
+  }
+  options.onProgress?.(1000, 1000);
+  return { comparison: step.value, problems: [] };
+}
+
+/** Two plans ready to be compared: where each stands. */
+export interface Compared {
+  oldPlan: Plan;
+  newPlan: Plan;
+  terms: Terms;
+  from: Standpoint;
+  to: Standpoint;
+}
+
+/** Runs both plans; the problems of both where one cannot be run. Cost: two runs. */
+export function compared(
+  oldPlan: Plan,
+  newPlan: Plan,
+  options: CompareOptions,
+): { compared?: Compared; problems: ComparedProblem[] } {
+  const terms: Terms = {
+    newer: newPlan,
+    earliest: oldPlan.start < newPlan.start ? oldPlan.start : newPlan.start,
+    draw: {
+      seed: options.seed ?? newPlan.seed,
+      design: options.design ?? "latin-hypercube",
+      iterations: options.iterations ?? newPlan.iterations,
+    },
+    confidence: options.confidence ?? newPlan.commitment.confidence,
   };
-  const confidence = options.confidence ?? newPlan.commitment.confidence;
-  const earliest = oldPlan.start < newPlan.start ? oldPlan.start : newPlan.start;
-  const run = runner(newPlan, earliest, draw, confidence);
-  const quick = { ...draw, iterations: Math.min(draw.iterations, rankingIterations) };
-  const bareNew = barePlan(newPlan);
-  const { finishBy, budget } = newPlan.commitment;
-  const asked: Asked = {
-    ...(finishBy === undefined ? {} : { finishBy }),
-    ...(budget === undefined ? {} : { budget }),
-  };
-  const from = tryStanding(run, barePlan(oldPlan), asked, "old");
-  const to = tryStanding(run, bareNew, asked, "new");
+  const asked = askedOf(newPlan);
+  const from = tryStandpoint(terms, oldPlan, asked, "old");
+  const to = tryStandpoint(terms, newPlan, asked, "new");
   if ("of" in from || "of" in to) {
     return { problems: [from, to].filter((one): one is ComparedProblem => "of" in one) };
   }
+  return { compared: { oldPlan, newPlan, terms, from, to }, problems: [] };
+}
 
+/** `compare` as a generator that yields the plans whose committed values it needs: see `movesBetween`. */
+export function* compareSteps({
+  oldPlan,
+  newPlan,
+  terms,
+  from,
+  to,
+}: Compared): Generator<PlansAsked, Comparison, ValuesOfPlans> {
+  const { draw, confidence } = terms;
   const aligned = alignPlan(oldPlan, newPlan);
   const bareOld = barePlan(aligned.plan);
-  const pair = pairOf(bareOld, bareNew);
-  const none = aligned.differs ? run.valueOf(bareOld) : from.value;
-  const { moves, orders } = movesBetween(
-    pair,
-    changesBetween(pair),
-    run,
-    runner(newPlan, earliest, quick, confidence),
-    { none, all: to.value, seed: draw.seed, onProgress: options.onProgress },
-  );
+  const pair = pairOf(bareOld, barePlan(newPlan));
+  const changes = changesBetween(pair);
+  // In the new plan's names equals may fall otherwise.
+  const none =
+    aligned.differs && changes.length > 0 ? (valuesOfPlans(terms, [bareOld])[0] ?? from.value) : from.value;
+  const { iterations, seed } = draw;
+  const { moves, orders } = yield* movesBetween(pair, changes, { none, all: to.value, seed, iterations });
   const difference: Effect = {
     workingDays: to.value[0] - from.value[0],
     money: to.value[1] - from.value[1],
   };
   return {
-    problems: [],
-    comparison: {
-      stamp: { ...draw, version, sha256: newPlan.sha256 },
-      plan: { title: newPlan.title, currency: newPlan.currency, start: newPlan.start },
-      old: { title: oldPlan.title, start: oldPlan.start, sha256: oldPlan.sha256 },
-      confidence,
-      from: from.standing,
-      to: to.standing,
-      difference,
-      moves: [...moves, ...restOf(moves, difference, [from.value, to.value])],
-      orders,
-      asked: chancesIn(asked, from.chance, to.chance),
-      alsoChanged: alsoChanged(pairOf(aligned.plan, newPlan), aligned.renamed),
-      warnings: comparisonWarnings(oldPlan, newPlan, { ...draw, confidence }),
-    },
+    stamp: { ...draw, version, sha256: newPlan.sha256 },
+    plan: { title: newPlan.title, currency: newPlan.currency, start: newPlan.start },
+    old: { title: oldPlan.title, start: oldPlan.start, sha256: oldPlan.sha256 },
+    confidence,
+    from: from.standing,
+    to: to.standing,
+    difference,
+    moves: [...moves, ...restOf(moves, difference, [from.value, to.value])],
+    orders,
+    asked: chancesIn(askedOf(newPlan), from.chance, to.chance),
+    alsoChanged: alsoChanged(pairOf(aligned.plan, newPlan), aligned.renamed),
+    warnings: comparisonWarnings(oldPlan, newPlan, { ...draw, confidence }),
   };
 }
 
-function tryStanding(run: Runner, plan: Plan, asked: Asked, of: "old" | "new"): Standpoint | ComparedProblem {
+function askedOf({ commitment: { finishBy, budget } }: Plan): Asked {
+  return {
+    ...(finishBy === undefined ? {} : { finishBy }),
+    ...(budget === undefined ? {} : { budget }),
+  };
+}
+
+function tryStandpoint(
+  terms: Terms,
+  plan: Plan,
+  asked: Asked,
+  of: "old" | "new",
+): Standpoint | ComparedProblem {
   try {
-    return run.standingOf(plan, asked);
+    return standpointOf(terms, barePlan(plan), asked);
   } catch (error) {
     if (error instanceof BeyondCalendarError) return { ...error.problem, of };
     throw error;

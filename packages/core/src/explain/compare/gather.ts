@@ -1,9 +1,9 @@
 import type { MoveKind } from "../types.ts";
 import type { Group } from "./groups/groupChanges.ts";
-import type { Value } from "./run/runner.ts";
+import type { Value } from "./run/valuesOfPlans.ts";
 
 /** Up to so many groups each stand for themselves. */
-const mostAlone = 12;
+export const mostAlone = 12;
 /** Beyond, so many are left: few enough for every order to be taken. */
 const leftOver = 8;
 
@@ -13,16 +13,17 @@ export interface Player {
   kind: MoveKind;
 }
 
+export function playerOf(group: Group): Player {
+  return { groups: [group], kind: group.kind };
+}
+
 /**
- * The groups as players of the averaging. Where there are many, those that move least by themselves are gathered by
- * kind, so that the list can be read and every order taken.
+ * Many groups as few players: those that move least by themselves are gathered by kind, so that the list can be read
+ * and every order taken.
  *
- * @param effectsOf  What each group moves alone; asked only where some are gathered.
+ * @param effects  What each group moves alone.
  */
-export function gather(groups: readonly Group[], effectsOf: () => readonly Value[]): Player[] {
-  const alone = (group: Group): Player => ({ groups: [group], kind: group.kind });
-  if (groups.length <= mostAlone) return groups.map(alone);
-  const effects = effectsOf();
+export function gather(groups: readonly Group[], effects: readonly Value[]): Player[] {
   const most = [0, 1].map((d) => Math.max(...effects.map((effect) => Math.abs(effect[d] ?? 0))));
   const weight = (at: number) =>
     Math.max(...[0, 1].map((d) => Math.abs(effects[at]?.[d] ?? 0) / (most[d] || 1)));
@@ -37,6 +38,6 @@ export function gather(groups: readonly Group[], effectsOf: () => readonly Value
       const own = rest.filter(({ group }) => group.kind === kind).sort((a, b) => a.at - b.at);
       return { groups: own.map(({ group }) => group), kind };
     });
-    return [...ranked.slice(0, kept).map(({ group }) => alone(group)), ...minor];
+    return [...ranked.slice(0, kept).map(({ group }) => playerOf(group)), ...minor];
   }
 }

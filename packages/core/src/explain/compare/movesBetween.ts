@@ -1,56 +1,61 @@
-import { averageOverOrders } from "../contingency/orderAverage.ts";
+import type { Plan } from "../../plan/types.ts";
+import { orderAverage } from "../contingency/orderAverage.ts";
 import type { Comparison, Move } from "../types.ts";
-import { BeyondCalendarError } from "../variants.ts";
 import { type Change, sentenceOf } from "./changes/change.ts";
 import type { Pair } from "./changes/pair.ts";
 import { whatMoved } from "./describe.ts";
-import { gather, type Player } from "./gather.ts";
+import { gather, mostAlone, type Player, playerOf } from "./gather.ts";
 import { type Group, groupChanges } from "./groups/groupChanges.ts";
 import { hybridPlan } from "./hybrid/hybridPlan.ts";
-import type { Runner, Value } from "./run/runner.ts";
+import type { Value } from "./run/valuesOfPlans.ts";
 
-/** Pairs of sampled orders at most, beyond eight groups. */
+/** Every order is taken up to so many groups; beyond, pairs of sampled orders, so many at most. */
+const exactUpTo = 8;
 const mostPairs = 32;
+/** Groups are ranked on so many iterations where there are too many to list. */
+const rankingIterations = 2048;
+
+/** Plans whose committed values are wanted, on the first `iterations` iterations. */
+export interface PlansAsked {
+  plans: Plan[];
+  iterations: number;
+  /** How much of the whole work is done before and after, 0 to 1. */
+  from: number;
+  to: number;
+}
+/** Undefined: a plan that has no finish. */
+export type ValuesOfPlans = readonly (Value | undefined)[];
 
 export interface MovesOptions {
-  /** Of the old plan (in the new one's names) and of the new one. */
+  /** Committed values of the old plan (in the new one's names) and of the new one. */
   none: Value;
   all: Value;
   /** Of sampled orders. */
   seed: string;
-  onProgress?: ((done: number, total: number) => void) | undefined;
+  iterations: number;
 }
 export type Moves = Pick<Comparison, "moves" | "orders">;
+type Asking<T> = Generator<PlansAsked, T, ValuesOfPlans>;
 
 /**
- * What each group of changes moved, averaged over the orders in which they may come.
+ * What each group of changes moved, averaged over the orders in which they may come. Yields the plans whose values
+ * it needs, and takes their values in the same order: whoever drives it may compute them anywhere.
  *
  * A hybrid may have no finish at all (people who no longer share a working day): then the changes that could be
  * the reason are taken together, at last all of them.
  *
- * @param pair   Of bare plans.
- * @param quick  Runs few iterations: it only ranks groups where there are too many to list.
+ * @param pair  Of bare plans.
  */
-export function movesBetween(
-  pair: Pair,
-  changes: readonly Change[],
-  run: Runner,
-  quick: Runner,
-  options: MovesOptions,
-): Moves {
-  const attempts: readonly (readonly Change["kind"][])[] = [[], ["calendar", "people"], everyKind];
-  for (const kinds of attempts) {
+export function* movesBetween(pair: Pair, changes: readonly Change[], options: MovesOptions): Asking<Moves> {
+  for (const kinds of [[], ["calendar", "people"], everyKind]) {
     const apart = changes.filter(({ kind }) => kinds.includes(kind)).flatMap((change) => change.places);
-    try {
-      return tryMoves(pair, groupChanges(pair, changes, [apart]), run, quick, options);
-    } catch (error) {
-      if (!(error instanceof BeyondCalendarError)) throw error;
-    }
+    const moves = yield* tryMoves(pair, groupChanges(pair, changes, [apart]), options);
+    if (moves !== undefined) return moves;
   }
-  throw new Error("one group of everything runs neither hybrid"); // its two ends have been run already
+  throw new Error("one group of everything asks for no hybrid"); // its ends are given
 }
 
-const everyKind: Change["kind"][] = [
+const everyKind: string[] = [
   "actuals",
   "estimates",
   "scope",
@@ -62,44 +67,52 @@ const everyKind: Change["kind"][] = [
   "other",
 ];
 
-function tryMoves(
+/** Undefined when a hybrid has no finish. */
+function* tryMoves(
   pair: Pair,
   groups: readonly Group[],
-  run: Runner,
-  quick: Runner,
-  { none, all, seed, onProgress }: MovesOptions,
-): Moves {
-  const valueWith = (taken: readonly Group[], by: Runner): Value => {
+  { none, all, seed, iterations }: MovesOptions,
+): Asking<Moves | undefined> {
+  const planWith = (taken: readonly Group[]): Plan => {
     const left = new Set(
       groups.filter((group) => !taken.includes(group)).flatMap((group) => [...group.places]),
     );
-    return by.valueOf(hybridPlan(pair, (place) => !left.has(place)));
+    return hybridPlan(pair, (place) => !left.has(place));
   };
-  const players = gather(groups, () => {
-    const [days, money] = valueWith([], quick);
-    return groups.map((group): Value => {
-      const value = valueWith([group], quick);
-      return [value[0] - days, value[1] - money];
-    });
-  });
-  if (players.length === 0) return { moves: [], orders: { groups: 0, taken: 0, all: true } };
-
+  let players: Player[] = groups.map(playerOf);
+  let from = 0;
+  if (groups.length > mostAlone) {
+    from = 0.3;
+    const quick = Math.min(iterations, rankingIterations);
+    const plans = [planWith([]), ...groups.map((group) => planWith([group]))];
+    const [start, ...alone] = yield { plans, iterations: quick, from: 0, to: from };
+    if (start === undefined) return undefined;
+    // One that cannot stand alone weighs most: what is wrong with it shows below.
+    const effects = alone.map(
+      (value): Value => (value === undefined ? [1 / 0, 1 / 0] : [value[0] - start[0], value[1] - start[1]]),
+    );
+    players = gather(groups, effects);
+  }
   const k = players.length;
-  const total = k <= 8 ? 2 ** k : Math.min(2 ** k, 2 * mostPairs * (k - 1));
+  if (k === 0) return { moves: [], orders: { groups: 0, taken: 0, all: true } };
+
+  const expected = k <= exactUpTo ? 2 ** k : Math.min(2 ** k, 2 * mostPairs * (k - 1));
+  const steps = orderAverage(k, { none, all, seed, exactUpTo, most: mostPairs });
   let done = 0;
-  const valueOfSet = (set: number): Value => {
-    const taken = players.flatMap((player, i) => ((set >> i) & 1 ? player.groups : []));
-    const value = valueWith(taken, run);
-    onProgress?.(Math.min(++done, total), total);
-    return value;
-  };
-  const average = averageOverOrders(k, (sets) => sets.map(valueOfSet), {
-    none,
-    all,
-    seed,
-    exactUpTo: 8,
-    most: mostPairs,
-  });
+  let step = steps.next();
+  while (step.done !== true) {
+    const before = done;
+    done = Math.min(expected, done + step.value.length);
+    const plans = step.value.map((set) =>
+      planWith(players.flatMap((player, i) => ((set >> i) & 1 ? player.groups : []))),
+    );
+    const part = (count: number) => from + ((1 - from) * count) / expected;
+    const values = yield { plans, iterations, from: part(before), to: part(done) };
+    const known = values.filter((value) => value !== undefined);
+    if (known.length < values.length) return undefined;
+    step = steps.next(known);
+  }
+  const average = step.value;
   const moves = players.map((player, i) => moveOf(player, average.shares[i] ?? [], average.errors[i] ?? []));
   return {
     moves: moves.sort(byReach(moves)),

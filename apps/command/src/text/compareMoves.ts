@@ -1,0 +1,65 @@
+import { columnDays, groupDigits } from "@leeway/charts";
+import type { Comparison, Effect } from "@leeway/core";
+import { hasSums, roundMove } from "./compareAnswer.ts";
+import { wrap } from "./page.ts";
+
+/** Changes of one move, and of those that moved nothing, that are spelled out. */
+const shown = 8;
+
+/** Each move with its days and money before its sentence, and the sum of all. */
+export function moveLines(comparison: Comparison, width: number): string[] {
+  const { moves, difference, plan } = comparison;
+  if (moves.length === 0) return [];
+  const money = hasSums(comparison);
+  const cells = (effect: Effect) => [
+    columnDays(effect.workingDays, true),
+    ...(money ? [signed(roundMove(effect.money))] : []),
+  ];
+  const rows = [...moves.map((move) => cells(move)), cells(difference)];
+  const headings = ["days", ...(money ? [plan.currency] : [])];
+  const widths = headings.map((heading, k) =>
+    Math.max(...[heading, ...rows.map((row) => row[k] ?? "")].map((text) => text.length)),
+  );
+  const figures = (row: readonly string[]) =>
+    `  ${row.map((text, k) => text.padStart(widths[k] ?? 0)).join("  ")}  `;
+  const blank = " ".repeat(figures(headings).length);
+  const room = width - blank.length;
+  const lines = moves.flatMap(({ what, changes }, at) => {
+    const [first = "", ...more] = wrap(what, room);
+    const row = rows[at] ?? [];
+    return [
+      figures(row) + first,
+      ...more.map((line) => blank + line),
+      ...details(changes, what, room).map((line) => blank + line),
+    ];
+  });
+  const total = rows[rows.length - 1] ?? [];
+  return ["What moved it", figures(headings).trimEnd(), ...lines, `${figures(total)}in all`];
+}
+
+function signed(value: number): string {
+  return value > 0 ? `+${groupDigits(value)}` : groupDigits(value);
+}
+
+/** Changes that the sentence of a move only counts. */
+function details(changes: readonly string[], what: string, width: number): string[] {
+  if (
+    changes.length < 2 ||
+    changes.every((change) => what.includes(change.slice(change.indexOf(": ") + 2)))
+  ) {
+    return [];
+  }
+  const rest = changes.length > shown ? [`and ${changes.length - shown} more`] : [];
+  return [...changes.slice(0, shown), ...rest].flatMap((change) => wrap(`- ${change}`, width, "  "));
+}
+
+/** What changed without moving date or sum. */
+export function alsoLines({ alsoChanged }: Comparison, width: number): string[] {
+  if (alsoChanged.length === 0) return [];
+  const rest = alsoChanged.length > shown ? [`  and ${alsoChanged.length - shown} more`] : [];
+  return [
+    "Changed too, without moving date or sum",
+    ...alsoChanged.slice(0, shown).flatMap((text) => wrap(`  ${text}`, width, "    ")),
+    ...rest,
+  ];
+}

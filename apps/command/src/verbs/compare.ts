@@ -1,0 +1,66 @@
+import { type CompareOptions, type Plan, readPlan } from "@leeway/core";
+import { OptionValues } from "../call/optionValues.ts";
+import type { Call } from "../call/parseCall.ts";
+import { computeComparison } from "../compute/computeComparison.ts";
+import { exitCodes } from "../exitCodes.ts";
+import { readDocument } from "../files/readDocument.ts";
+import { printAnswer, printJson, printProblems } from "../output.ts";
+import { hearStops } from "../stopping.ts";
+import { compareText } from "../text/compareText.ts";
+import { pageOf } from "../text/page.ts";
+import { shellWord } from "../text/shellWord.ts";
+
+/** The plan format's own limit. */
+const MOST_ITERATIONS = 10_000_000;
+
+function readOptions(values: OptionValues): CompareOptions {
+  const iterations = values.count("iterations", MOST_ITERATIONS);
+  const seed = values.text("seed");
+  const confidence = values.chance("confidence");
+  return {
+    ...(iterations === undefined ? {} : { iterations }),
+    ...(seed === undefined ? {} : { seed }),
+    ...(confidence === undefined ? {} : { confidence }),
+  };
+}
+
+/** The plan of a document; its problems are printed with the document's name. */
+async function planOf(subject: string): Promise<{ plan?: Plan; name: string }> {
+  const { name, text, problem } = await readDocument(subject);
+  if (text === undefined) {
+    if (problem !== undefined) printProblems([problem], name);
+    return { name };
+  }
+  const { plan, problems } = readPlan(text);
+  if (problems.length > 0) printProblems(problems, name);
+  return plan === undefined ? { name } : { plan, name };
+}
+
+/** What moved between two plans, change by change. The problems of both are listed before anything is run. */
+export async function compareVerb(call: Call): Promise<number> {
+  const values = new OptionValues(call.options);
+  const options = readOptions(values);
+  const workers = values.count("workers", 64);
+  if (values.problems.length > 0) {
+    printProblems(values.problems);
+    return exitCodes.invalid;
+  }
+  const older = await planOf(call.subject ?? "-");
+  const newer = await planOf(call.second ?? "-");
+  if (older.plan === undefined || newer.plan === undefined) return exitCodes.invalid;
+  const { comparison, problems } = await computeComparison({
+    oldPlan: older.plan,
+    newPlan: newer.plan,
+    options,
+    ...(workers === undefined ? {} : { workers }),
+  });
+  await hearStops();
+  for (const problem of problems) printProblems([problem], problem.of === "old" ? older.name : newer.name);
+  if (comparison === undefined) return exitCodes.invalid;
+  if (values.has("json")) printJson(comparison);
+  else {
+    const page = pageOf(process.env, process.stdout);
+    printAnswer(compareText(comparison, page, shellWord(newer.name)));
+  }
+  return exitCodes.done;
+}
