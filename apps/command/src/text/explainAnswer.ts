@@ -1,12 +1,16 @@
-import { formatChance, formatDate, formatDays } from "@leeway/charts";
+import { formatChance, formatDate, formatDays, formatMoney, roundSignificant } from "@leeway/charts";
 import type { Explanation, Share } from "@leeway/core";
 import { spends, supportedSum } from "./explainMoney.ts";
 import { statedSum } from "./moneyWords.ts";
 
 /** What is explained: from where to where, and how far that is. */
 export function gapSentence(explanation: Explanation): string {
-  const { asWritten, committed, contingency, plan, confidence } = explanation;
+  const { asWritten, committed, contingency, plan, confidence, shares } = explanation;
   const money = spends(explanation);
+  if (shares.length === 0) {
+    const sum = money ? ` and costs ${statedSum(asWritten.cost, plan.currency)}` : "";
+    return `Every future ends on ${formatDate(asWritten.date, "long")}${sum}, as the plan is written.`;
+  }
   const from =
     formatDate(asWritten.date, "long") + (money ? ` and ${statedSum(asWritten.cost, plan.currency)}` : "");
   const to =
@@ -22,7 +26,7 @@ export function gapSentence(explanation: Explanation): string {
 /** What the largest parts come from. */
 export function reasonSentence(explanation: Explanation): string {
   const { shares, contingency } = explanation;
-  if (shares.length === 0) return "Nothing in the plan is uncertain, so nothing lies between them.";
+  if (shares.length === 0) return "Nothing in the plan is uncertain, so there is no contingency to explain.";
   const named = shares.filter(({ gathers }) => gathers === undefined);
   const byDays = largest(named, (share) => share.workingDays);
   const byMoney = largest(named, (share) => share.money);
@@ -52,8 +56,8 @@ export function meaningSentence({ orders }: Explanation): string {
     ? `every order in which the ${orders.causes} causes can come`
     : `${orders.taken} orders in which the ${orders.causes} causes can come`;
   return (
-    `A share is what a cause adds, averaged over ${how}; shares add up to the whole. "If it vanished" is another ` +
-    `question: how the commitment would move if that cause alone were gone; those figures do not add up.`
+    `A share is what a cause adds, averaged over ${how}; shares add up to the whole. "If gone" is another question: ` +
+    `how the commitment would move if that cause alone vanished; those figures do not add up.`
   );
 }
 
@@ -63,6 +67,8 @@ export function errorSentence(explanation: Explanation): string | undefined {
   if (orders.all) return undefined;
   const days = Math.max(...shares.map(({ error }) => error.workingDays));
   const money = Math.max(...shares.map(({ error }) => error.money));
-  const sum = spends(explanation) ? ` and ${statedSum(money, explanation.plan.currency)}` : "";
+  const sum = spends(explanation)
+    ? ` and ${formatMoney(roundSignificant(money, 2), explanation.plan.currency)}`
+    : "";
   return `Standard error of a share from the orders sampled: at most ${formatDays(days)}${sum}.`;
 }
