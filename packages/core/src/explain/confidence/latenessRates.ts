@@ -1,4 +1,4 @@
-import { blockSize, newBlock } from "../../simulate/block.ts";
+import { blockSize, kernelFor, newBlock } from "../../simulate/block.ts";
 import { draws } from "../../simulate/draws.ts";
 import type { Amount, Model } from "../../simulate/model.ts";
 import type { Draw } from "../variants.ts";
@@ -33,7 +33,8 @@ export function latenessRates(model: Model, draw: Draw): LatenessRates | undefin
       slots: drawn.map(({ amount }) => slotOf(model, amount)),
     };
     const source = draws(only, draw.seed, draw.design);
-    const block = newBlock(only, Math.min(n, blockSize));
+    const size = Math.min(n, blockSize);
+    const block = newBlock(only, size, kernelFor(only, size));
     for (let first = 0, b = 0; first < n; first += blockSize, b++) {
       block.n = Math.min(blockSize, n - first);
       source.fill(b, block);
