@@ -1,6 +1,7 @@
 import { defineConfig } from "vite";
 import { contentPolicyPlugin } from "./build/contentPolicy.ts";
 import { offlinePlugin } from "./build/offline.ts";
+import { openingPlanPlugin } from "./build/openingPlan.ts";
 
 // base "./": the built folder works from any path. Nothing is inlined as a data: address, which the content
 // policy would refuse for fonts. The worker is a module, so that it shares the engine's chunks.
@@ -16,5 +17,5 @@ export default defineConfig({
     modulePreload: { polyfill: false },
   },
   worker: { format: "es" },
-  plugins: [contentPolicyPlugin(), offlinePlugin()],
+  plugins: [openingPlanPlugin(), contentPolicyPlugin(), offlinePlugin()],
 });

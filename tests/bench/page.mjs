@@ -16,7 +16,7 @@
  */
 import { execFileSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { gzipSync } from "node:zlib";
@@ -219,7 +219,7 @@ function pageTasks(events) {
 
 const { address, server } = await serve(folder, 4380);
 try {
-  console.log(`The page at ${address}`);
+  console.log(`The page at ${address}; load of the machine ${loadavg()[0].toFixed(1)}`);
   sizes();
   await loads(address);
   await edits(address);

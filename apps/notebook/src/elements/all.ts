@@ -4,9 +4,10 @@ import "./leewayBar.ts";
 import "./leewayCommitment.ts";
 import "./leewayFigure.ts";
 import "./leewayOutline.ts";
-import "./leewayPage.ts";
 import "./leewayPlanText.ts";
 import "./leewayRegister.ts";
 import "./leewayStamp.ts";
 import "./leewayTasks.ts";
 import "./leewayTornado.ts";
+
+export { LeewayPage } from "./leewayPage.ts";

@@ -34,9 +34,12 @@ export function estimateInputs(options: EstimateCellsOptions): TemplateResult[] 
   const { estimate, path, stated, unit, pending, host } = options;
   const committed = estimateCells(estimate);
   if (committed === undefined) return [];
-  const commit = (part: (typeof parts)[number], text: string): void => {
+  const entry = (part: (typeof parts)[number], text: string) => {
     const cells = { ...committed, ...pending?.cells, [part]: text };
-    const result = readEstimateCells(cells, estimate, path, statedAt(stated, path), unit);
+    return { cells, result: readEstimateCells(cells, estimate, path, statedAt(stated, path), unit) };
+  };
+  const commit = (part: (typeof parts)[number], text: string): void => {
+    const { cells, result } = entry(part, text);
     if ("words" in result)
       send(host, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(host, "plan-edit", { field: path, cells, edits: result.edits });
@@ -52,6 +55,10 @@ export function estimateInputs(options: EstimateCellsOptions): TemplateResult[] 
       column: options.column + at,
       readonly: options.readonly || (part === "likely" && !takesLikely(estimate)),
       commit: (text) => commit(part, text),
+      foresee: (text) => {
+        const { result } = entry(part, text);
+        if ("edits" in result) send(host, "plan-foresee", { edits: result.edits });
+      },
       drop: () => {
         if (pending === undefined) return;
         const cells = { ...committed, ...pending.cells, [part]: committed[part] };

@@ -18,6 +18,8 @@ export interface FieldOptions {
   readonly?: boolean;
   /** The reader finished an entry that differs from what was there. */
   commit: (text: string) => void;
+  /** The reader is typing: what the entry would be now. */
+  foresee?: (text: string) => void;
   /** Escape: the reader gives the entry up. */
   drop: () => void;
 }
@@ -43,6 +45,11 @@ export function field(options: FieldOptions): TemplateResult {
     data-shown=${shown}
     ?readonly=${options.readonly ?? false}
     ${keepTyping(shown)}
+    @input=${(event: Event) => {
+      const input = event.target;
+      if (input instanceof HTMLInputElement && input.value.trim() !== options.committed)
+        options.foresee?.(input.value);
+    }}
     @change=${(event: Event) => {
       const input = event.target;
       if (!(input instanceof HTMLInputElement)) return;

@@ -15,7 +15,7 @@ import { roundMoney } from "../words/answerWords.ts";
 import { send } from "./events.ts";
 import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
-import { PageElement } from "./pageElement.ts";
+import { LongElement } from "./longElement.ts";
 
 type Reading = { value: unknown } | { words: string };
 
@@ -29,7 +29,7 @@ interface Asked {
 }
 
 /** The level committed to, the date asked for, the money available; and what each level would mean. */
-export class LeewayCommitment extends PageElement {
+export class LeewayCommitment extends LongElement {
   static override properties = {
     plan: { attribute: false },
     forecast: { attribute: false },

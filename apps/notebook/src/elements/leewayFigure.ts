@@ -1,24 +1,36 @@
-import { type Chart, type Figure, figureSvg, renderFigure, type Theme } from "@leeway/charts";
+import type { Figure, Theme } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
-import { drawQueue } from "./drawQueue.ts";
+import type * as Charts from "./charts.ts";
 import { PageElement } from "./pageElement.ts";
+import { pageTurns } from "./pageTurns.ts";
 import { plainEmptyHeaders } from "./plainEmptyHeaders.ts";
 import { saveText } from "./saveText.ts";
 
 /** Widths are rounded to this many px, so that a window being dragged does not redraw every frame. */
 const widthStep = 20;
 
+let drawing: typeof Charts | undefined;
+let loading: Promise<void> | undefined;
+
+/** Loads what draws, once. */
+function loadDrawing(): Promise<void> {
+  loading ??= import("./charts.ts").then((module) => {
+    drawing = module;
+  });
+  return loading;
+}
+
 /** One chart of a forecast, drawn to the width it is given and redrawn when forecast, theme or width change. */
 export class LeewayFigure extends PageElement {
   static override properties = {
-    chart: { attribute: false },
+    chart: { type: String },
     forecast: { attribute: false },
     theme: { type: String },
     width: { state: true },
     figure: { state: true },
   };
-  chart: Chart | undefined;
+  chart: keyof typeof Charts.charts | undefined;
   forecast: Forecast | undefined;
   theme: Theme = "light";
   width = 0;
@@ -38,7 +50,7 @@ export class LeewayFigure extends PageElement {
     super.disconnectedCallback();
     this.#observer?.disconnect();
     this.#print.removeEventListener("change", this.#onPrint);
-    drawQueue.remove(this);
+    pageTurns.drop(this);
   }
 
   #measure(): void {
@@ -62,7 +74,11 @@ export class LeewayFigure extends PageElement {
     if (chart === undefined || forecast === undefined || width === 0) return;
     const wanted = [chart, forecast, width, theme];
     if (wanted.every((part, at) => part === this.#drawnFor[at])) return;
-    drawQueue.add(this, () => {
+    if (drawing === undefined) {
+      loadDrawing().then(() => this.requestUpdate());
+      return;
+    }
+    pageTurns.take(this, () => {
       this.#drawnFor = wanted;
       this.#draw(theme);
     });
@@ -71,10 +87,11 @@ export class LeewayFigure extends PageElement {
   #draw(theme: Theme): void {
     const { chart, forecast, width } = this;
     const place = this.querySelector(".figure-place");
-    if (place === null || chart === undefined || forecast === undefined || width === 0) return;
-    const figure = chart(forecast, { document, width, theme });
+    if (drawing === undefined || place === null) return;
+    if (chart === undefined || forecast === undefined || width === 0) return;
+    const figure = drawing.charts[chart](forecast, { document, width, theme });
     const open = place.querySelector("details")?.open ?? false;
-    const drawn = renderFigure(figure, document);
+    const drawn = drawing.renderFigure(figure, document);
     const details = drawn.querySelector("details");
     if (details !== null) details.open = open;
     plainEmptyHeaders(drawn);
@@ -87,9 +104,9 @@ export class LeewayFigure extends PageElement {
 
   /** A file is for others to read: light, and of one width, whatever this screen is. */
   #save = (): void => {
-    if (this.chart === undefined || this.forecast === undefined) return;
-    const figure = this.chart(this.forecast, { document, width: 720, theme: "light" });
-    saveText(figureSvg(figure), "image/svg+xml", fileName(figure.title));
+    if (drawing === undefined || this.chart === undefined || this.forecast === undefined) return;
+    const figure = drawing.charts[this.chart](this.forecast, { document, width: 720, theme: "light" });
+    saveText(drawing.figureSvg(figure), "image/svg+xml", fileName(figure.title));
   };
 }
 

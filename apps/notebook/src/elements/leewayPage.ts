@@ -1,4 +1,4 @@
-import { costCurve, driversBars, fiftyFutures, finishCurve, type Theme } from "@leeway/charts";
+import type { Theme } from "@leeway/charts";
 import { html, nothing, type PropertyValues } from "lit";
 import { boundsWords } from "../plan/boundsWords.ts";
 import { isCurrent, isFading, type NotebookState, staleWords } from "../store/state.ts";
@@ -8,7 +8,11 @@ import { listen } from "./events.ts";
 import { inView } from "./inView.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
+import { pageTurns } from "./pageTurns.ts";
 import { undoKeys } from "./undoKeys.ts";
+
+/** Ms that tables and charts let an answer go first; they mostly change with it. */
+const answerFirst = 250;
 
 /** The page: hands the store's state to its sections and their events back to the store. */
 export class LeewayPage extends PageElement {
@@ -53,6 +57,11 @@ export class LeewayPage extends PageElement {
     this.state = store.state;
     this.#end.push(
       store.subscribe(() => {
+        const { computing } = store.state;
+        if (computing !== this.state?.computing) {
+          if (computing) pageTurns.hold(answerFirst);
+          else pageTurns.go();
+        }
         this.state = store.state;
       }),
       undoKeys(document, { undo: store.undo, redo: store.redo }),
@@ -113,17 +122,17 @@ export class LeewayPage extends PageElement {
           <section id="futures" aria-labelledby="futures-title">
             <h2 id="futures-title">Futures</h2>
             <div class="figures two ${fading ? "settling" : ""}">
-              <leeway-figure .chart=${finishCurve} .forecast=${forecast} theme=${theme}></leeway-figure>
-              <leeway-figure .chart=${costCurve} .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="finishCurve" .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="costCurve" .forecast=${forecast} theme=${theme}></leeway-figure>
             </div>
             <div class="figures ${fading ? "settling" : ""}">
-              <leeway-figure .chart=${fiftyFutures} .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="fiftyFutures" .forecast=${forecast} theme=${theme}></leeway-figure>
             </div>
           </section>
           <section id="drivers" aria-labelledby="drivers-title">
             <h2 id="drivers-title">What drives it</h2>
             <div class="figures ${fading ? "settling" : ""}">
-              <leeway-figure .chart=${driversBars} .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="driversBars" .forecast=${forecast} theme=${theme}></leeway-figure>
             </div>
             <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>
           </section>

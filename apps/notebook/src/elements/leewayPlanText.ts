@@ -2,13 +2,13 @@ import type { Problem } from "@leeway/core";
 import { html, nothing, type PropertyValues } from "lit";
 import { codeWords } from "./codeWords.ts";
 import { send } from "./events.ts";
-import { PageElement } from "./pageElement.ts";
+import { LongElement } from "./longElement.ts";
 
 /** How long the reader pauses before what was typed is taken as the plan, in ms. */
 const pause = 700;
 
 /** The document itself, and what is wrong with it, by line. */
-export class LeewayPlanText extends PageElement {
+export class LeewayPlanText extends LongElement {
   static override properties = { text: { attribute: false }, problems: { attribute: false } };
   text = "";
   problems: readonly Problem[] = [];

@@ -108,6 +108,7 @@ export class LeewayRegister extends LongElement {
         column: 1,
         readonly: this.readonly,
         commit: (text) => this.#commitChance(chancePath, text),
+        foresee: (text) => this.#foreseeChance(chancePath, text),
         drop: () => send(this, "plan-drop", { field: chancePath }),
       })}</td>
       ${
@@ -188,20 +189,23 @@ export class LeewayRegister extends LongElement {
 
   #commitChance(path: string, text: string): void {
     const cells = { value: text };
-    const entry = readNumber(text.replace(/\s*%$/, ""), "a percentage from 0 to 100", "30");
-    const words =
-      "words" in entry
-        ? entry.words
-        : entry.value < 0 || entry.value > 100
-          ? `A chance lies between 0 and 100 %. Write 30 for three times in ten.`
-          : undefined;
-    if ("words" in entry || words !== undefined) {
-      send(this, "plan-refuse", { field: path, pending: { cells, words: words ?? "" } });
-      return;
-    }
-    const value = Number((entry.value / 100).toPrecision(12));
-    send(this, "plan-edit", { field: path, cells, edits: [{ path: path, value }] });
+    const entry = readChance(text);
+    if ("words" in entry) send(this, "plan-refuse", { field: path, pending: { cells, words: entry.words } });
+    else send(this, "plan-edit", { field: path, cells, edits: [{ path, value: entry.value }] });
   }
+
+  #foreseeChance(path: string, text: string): void {
+    const entry = readChance(text);
+    if ("value" in entry) send(this, "plan-foresee", { edits: [{ path, value: entry.value }] });
+  }
+}
+
+function readChance(text: string): { value: number } | { words: string } {
+  const entry = readNumber(text.replace(/\s*%$/, ""), "a percentage from 0 to 100", "30");
+  if ("words" in entry) return entry;
+  if (entry.value < 0 || entry.value > 100)
+    return { words: "A chance lies between 0 and 100 %. Write 30 for three times in ten." };
+  return { value: Number((entry.value / 100).toPrecision(12)) };
 }
 
 function fromRegister(driver: Forecast["drivers"][number]): boolean {

@@ -1,10 +1,10 @@
 import { groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
-import { PageElement } from "./pageElement.ts";
+import { LongElement } from "./longElement.ts";
 
 /** The run stamp: what is needed to get the same figures again. */
-export class LeewayStamp extends PageElement {
+export class LeewayStamp extends LongElement {
   static override properties = { forecast: { attribute: false } };
   forecast: Forecast | undefined;
 

@@ -1,11 +1,11 @@
-import { type Theme, tornadoDays, tornadoMoney } from "@leeway/charts";
+import type { Theme } from "@leeway/charts";
 import { html, nothing } from "lit";
 import type { NotebookState } from "../store/state.ts";
 import { send } from "./events.ts";
-import { PageElement } from "./pageElement.ts";
+import { LongElement } from "./longElement.ts";
 
 /** What moves the committed date and sum most. It needs many re-runs, so it comes after the answer. */
-export class LeewayTornado extends PageElement {
+export class LeewayTornado extends LongElement {
   static override properties = { state: { attribute: false }, theme: { type: String } };
   state: NotebookState | undefined;
   theme: Theme = "light";
@@ -20,8 +20,8 @@ export class LeewayTornado extends PageElement {
         forecast === undefined
           ? nothing
           : html`<div class="figures two ${older ? "settling" : ""}">
-              <leeway-figure .chart=${tornadoDays} .forecast=${forecast} .theme=${this.theme}></leeway-figure>
-              <leeway-figure .chart=${tornadoMoney} .forecast=${forecast} .theme=${this.theme}></leeway-figure>
+              <leeway-figure chart="tornadoDays" .forecast=${forecast} .theme=${this.theme}></leeway-figure>
+              <leeway-figure chart="tornadoMoney" .forecast=${forecast} .theme=${this.theme}></leeway-figure>
             </div>`
       }`;
   }

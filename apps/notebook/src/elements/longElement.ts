@@ -1,12 +1,13 @@
 import { PageElement } from "./pageElement.ts";
+import { pageTurns } from "./pageTurns.ts";
 
 /**
- * The base of sections with many rows. Each redraws in a task of its own, so that the page answers the reader
- * between one and the next.
+ * The base of sections that follow the answer. Each redraws in a turn of its own, so that the page answers the
+ * reader between one and the next.
  */
 export class LongElement extends PageElement {
   protected override async scheduleUpdate(): Promise<void> {
-    await new Promise((resolve) => setTimeout(resolve, 0));
+    await new Promise<void>((resolve) => pageTurns.take(this, resolve));
     await super.scheduleUpdate();
   }
 }

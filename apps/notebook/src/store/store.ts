@@ -37,8 +37,9 @@ const readsKept = 24;
  * @param text  The plan the page opens on.
  * @param reader  Reads and edits plans; edits are made one after the other, each on the text the last one left.
  * @param startRunner  Called twice: for forecasts, and for the tornado in their background.
+ * @param stated  The text as plain data, where that is known: the first answer then comes before the text is read.
  */
-export function createStore(text: string, reader: Reader, startRunner: StartRunner): Store {
+export function createStore(text: string, reader: Reader, startRunner: StartRunner, stated?: unknown): Store {
   const listeners = new Set<() => void>();
   let history: History = startHistory(text);
   let state: NotebookState = {
@@ -134,7 +135,7 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     return next;
   }
 
-  inTurn(() => readAndTake(history));
+  inTurn(async () => take(history, await reader.read(text, [], answering.begin, stated), new Map()));
 
   return {
     get state() {

@@ -23,7 +23,7 @@ export interface Slices {
 }
 
 /** A slice takes about this long, in ms: so long does a newer request wait at most. */
-const sliceLength = 24;
+const sliceLength = 40;
 
 /**
  * The library's forecast of a plan, to the bit, computed a few blocks at a time. The early answer is read off the

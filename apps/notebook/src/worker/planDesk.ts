@@ -20,8 +20,8 @@ export function planDesk(post: (reply: PlanReply) => void): (request: PlanReques
     if (known.size > textsKept && !oldest.done) known.delete(oldest.value);
   };
 
-  const answer = ({ id, text, edits, trial }: PlanRequest): void => {
-    const meant = edits.length > 0 ? withEdits(known.get(text), edits) : undefined;
+  const answer = ({ id, text, edits, stated, trial }: PlanRequest): void => {
+    const meant = edits.length > 0 ? withEdits(known.get(text), edits) : stated;
     const ahead = meant === undefined ? undefined : planFromData(meant).plan;
     if (ahead !== undefined) post({ id, ahead });
     if (trial === true) {

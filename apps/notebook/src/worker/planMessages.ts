@@ -6,6 +6,8 @@ export interface PlanRequest {
   id: number;
   text: string;
   edits: readonly Edit[];
+  /** The text as data, where whoever asks has it: the plan is then known before the text is read. */
+  stated?: unknown;
   /** Only what the plan would be is asked, while an entry is still being typed: `ahead`, or nothing. */
   trial?: boolean;
 }

@@ -8,8 +8,14 @@ export interface Reader {
    * The text after the edits, read. Rejects when the reading itself breaks, with words for a person.
    *
    * @param ahead  Called before, where it can be told early, with the plan that the text is going to say.
+   * @param stated  The text as plain data, where that is known: a promise, and checked.
    */
-  read(text: string, edits: readonly Edit[], ahead?: (plan: Plan) => void): Promise<PlanRead>;
+  read(
+    text: string,
+    edits: readonly Edit[],
+    ahead?: (plan: Plan) => void,
+    stated?: unknown,
+  ): Promise<PlanRead>;
   /** What the plan would be after the edits; undefined where that cannot be told early, or is no plan. */
   try(text: string, edits: readonly Edit[]): Promise<Plan | undefined>;
 }
@@ -54,8 +60,8 @@ export function createReader(worker: PlanWorkerLike): Reader {
     });
   };
   return {
-    async read(text, edits, ahead = () => {}) {
-      const read = await ask({ text, edits }, ahead);
+    async read(text, edits, ahead = () => {}, stated = undefined) {
+      const read = await ask({ text, edits, stated }, ahead);
       if (read === undefined) throw new Error("The reading was left without an answer.");
       return read;
     },

@@ -64,6 +64,9 @@ export function createRunner(start: () => WorkerLike, reply: (message: Reply) =>
     worker.postMessage(request);
   };
 
+  // Its start takes longer than most answers: it is there before it is asked.
+  if (patience > 0) worker = begin();
+
   return {
     run(request) {
       if (patience === 0 && current !== undefined) end();
