@@ -142,6 +142,66 @@ describe.each(seeds)("plan %i", (seed) => {
   });
 });
 
+describe.each([1, 2, 3, 4, 5, 6, 7, 8])("plan %i, counted day by day", (seed) => {
+  const plan = planOf(seed);
+  const load = peopleLoad(plan, { iterations: 61 }).people;
+  const model = compile(plan);
+  const trials = simulate(model, { iterations: 61 }).trials;
+  const week = (day: number) => Math.floor((day + ((new Date(plan.start).getUTCDay() + 6) % 7)) / 7);
+
+  /** Person-days by week in one future: each day on which the task's calendar works, as far as the task covers it. */
+  function counted(id: string, k: number, weeks: number): number[] {
+    const asked = new Array<number>(weeks).fill(0);
+    model.tasks.forEach((task, j) => {
+      const source = plan.tasks.find((each) => each.id === task.id);
+      const named = source?.milestone === false ? source.people.find((each) => each.id === id) : undefined;
+      const [start, finish] = [trials?.starts[j]?.[k] ?? 0, trials?.finishes[j]?.[k] ?? 0];
+      if (named === undefined) return;
+      for (let day = Math.floor(start); day < finish; day++) {
+        const works =
+          task.calendar.everyDay || (task.calendar.cum[day + 1] ?? 0) > (task.calendar.cum[day] ?? 0);
+        const part = Math.max(0, Math.min(finish, day + 1) - Math.max(start, day));
+        if (works) asked[week(day)] = (asked[week(day)] ?? 0) + named.share * part;
+      }
+    });
+    return asked;
+  }
+
+  it("asks for the same, week by week: mean and 80 % of the futures", () => {
+    if (load === undefined || trials === undefined) return;
+    for (const person of load.people) {
+      const futures = Array.from({ length: 61 }, (_, k) => counted(person.id, k, load.weeks.length));
+      load.weeks.forEach((_, w) => {
+        const loads = futures.map((asked) => asked[w] ?? 0).sort((a, b) => a - b);
+        expect(person.mean[w]).toBeCloseTo(sum(loads) / 61, 6);
+        // Rank 49 of 61: the smallest load that at least 80 % stay within.
+        expect(person.p80[w]).toBeCloseTo(loads[48] ?? Number.NaN, 6);
+      });
+    }
+  });
+
+  it("counts the days present: working, not away", () => {
+    if (load === undefined) return;
+    const first = Date.parse(plan.start) / 86_400_000;
+    for (const person of load.people) {
+      const source = plan.people.find(({ id }) => id === person.id);
+      const calendar = plan.calendars.get(source?.calendar ?? "");
+      const present = load.weeks.map(() => 0);
+      for (let day = 0; week(day) < load.weeks.length; day++) {
+        const date = new Date((first + day) * 86_400_000).toISOString().slice(0, 10);
+        const name = ["sun", "mon", "tue", "wed", "thu", "fri", "sat"][new Date(date).getUTCDay()];
+        const inside = ({ from, to }: { from: string; to: string }) => from <= date && date <= to;
+        if (!calendar?.workdays.some((each) => each === name) || calendar.holidays.some(inside)) continue;
+        const away = sum(source?.away.filter(inside).map(({ share }) => share) ?? []);
+        present[week(day)] = (present[week(day)] ?? 0) + person.capacity * Math.max(0, 1 - away);
+      }
+      expect(person.present.map((days) => Number(days.toFixed(6)))).toEqual(
+        present.map((days) => Number(days.toFixed(6))),
+      );
+    }
+  });
+});
+
 it("the plans do make people wait, and go on without them", () => {
   const all = seeds.map((seed) => peopleLoad(planOf(seed), { iterations: 20 }).people);
   expect(all.filter((load) => (load?.waits.length ?? 0) > 0).length).toBeGreaterThan(5);
