@@ -30,6 +30,11 @@ export {
 } from "./explain/contingency/orderAverage.ts";
 export { jointConfidence } from "./explain/joint/jointConfidence.ts";
 export { type Measure, measureVariants } from "./explain/measureVariants.ts";
+export {
+  type DrivingPathsOptions,
+  type DrivingPathsResult,
+  drivingPaths,
+} from "./explain/paths/drivingPaths.ts";
 export type { Absent } from "./explain/people/losePerson.ts";
 export { type PeopleLoadOptions, type PeopleLoadResult, peopleLoad } from "./explain/people/peopleLoad.ts";
 export { type ReachOptions, type ReachResult, reach } from "./explain/reach/reach.ts";

@@ -1,6 +1,5 @@
-import type { RunStamp } from "../../forecast/types.ts";
+import type { Moment, RunStamp } from "../../forecast/types.ts";
 import type { LinkKind } from "../../plan/types.ts";
-import type { Standing } from "../types.ts";
 
 /**
  * What can keep a task from starting earlier. `person`: somebody it names is held by another task; `away`: somebody
@@ -43,7 +42,10 @@ export interface StartBound {
   binds: boolean;
 }
 
-/** How a task on a path hangs on the one before it, or, of the first, what it stands on. */
+/**
+ * How a task on a path hangs on the one before it, or, of the first, what it stands on: a link or a person there means
+ * a task that is finished.
+ */
 export interface PathWay {
   kind: BoundKind;
   /** Whom both tasks need. */
@@ -76,7 +78,7 @@ export interface TaskIndices {
   slack?: number;
   /**
    * Working days the finish at the committed level would gain if the task never took longer than as written, same
-   * draws; only for the tasks most often critical.
+   * draws; only for the twenty tasks most often critical, milestones aside.
    */
   daysAtStake?: number;
 }
@@ -86,7 +88,8 @@ export interface Paths {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
   confidence: number;
-  committed: Standing;
+  /** The finish at the level committed to. */
+  committed: Moment;
   /** The most frequent, at most five, most frequent first. */
   paths: DrivingPath[];
   /** How many different paths set the finish in some iteration. */

@@ -1,0 +1,157 @@
+import { isoDate } from "../../calendar/dates.ts";
+import { workAt } from "../../calendar/workCalendar.ts";
+import { rankOf } from "../../forecast/ranks.ts";
+import { applyScenario } from "../../plan/applyScenario.ts";
+import type { Problem } from "../../plan/problem.ts";
+import type { Plan } from "../../plan/types.ts";
+import type { Design } from "../../sampling/design.ts";
+import { type AsWritten, planAsWritten } from "../../simulate/asWritten.ts";
+import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
+import { compile } from "../../simulate/compile.ts";
+import { markMoving } from "../../simulate/critical.ts";
+import type { Model } from "../../simulate/model.ts";
+import { stampOf } from "../confidence/stampOf.ts";
+import { BeyondCalendarError } from "../stage.ts";
+import type { DrivingPath, Paths, TaskIndices } from "../types.ts";
+import type { Draw } from "../variants.ts";
+import { daysAtStake } from "./daysAtStake.ts";
+import { eachBlock } from "./eachBlock.ts";
+import { addToIndexSums, type IndexSums, newIndexSums, type TaskSums } from "./indexSums.ts";
+import { indicesOf } from "./indicesOf.ts";
+import { fillLateRows } from "./lateRows.ts";
+import { type CountedPath, countPaths, mostFrequent, type PathCounts } from "./pathCounts.ts";
+import { placedOf } from "./placed.ts";
+
+/** Paths listed. */
+const shownPaths = 5;
+/** Tasks whose days at stake are computed at most, and how often they must be critical. */
+const nearTasks = 20;
+const nearShare = 0.01;
+
+export interface DrivingPathsOptions {
+  /** Defaults: the plan's own. */
+  iterations?: number;
+  seed?: string;
+  confidence?: number;
+  /** Default `latin-hypercube`. */
+  design?: Design;
+  /** Ids taken in and left out, as for `forecast`. */
+  with?: readonly string[];
+  without?: readonly string[];
+  onProgress?: (done: number, total: number) => void;
+}
+
+export interface DrivingPathsResult {
+  paths?: Paths;
+  problems: Problem[];
+}
+
+/**
+ * Which chains of tasks set the finish, how often, and how much each task has to do with it: the five most frequent
+ * paths, the trade's indices of every unfinished task, and the days at stake on the twenty that are critical most often
+ * (in at least one future of a hundred). The draws are the forecast's, and so is the criticality.
+ *
+ * Problems are values. Cost: about twice the time of `simulate`, plus a re-run of what can move with each of the twenty;
+ * memory 8 bytes * n for each of them and a text for each different path.
+ */
+export function drivingPaths(plan: Plan, options: DrivingPathsOptions = {}): DrivingPathsResult {
+  const scenario = applyScenario(plan, options);
+  if (scenario.problems.length > 0) return { problems: scenario.problems };
+  const model = compile(scenario.plan);
+  const asWritten = planAsWritten(model);
+  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
+  const draw: Draw = {
+    seed: options.seed ?? plan.seed,
+    iterations: options.iterations ?? plan.iterations,
+    design: options.design ?? "latin-hypercube",
+  };
+  try {
+    return { paths: pathsOf(model, asWritten, draw, options), problems: [] };
+  } catch (error) {
+    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
+    throw error;
+  }
+}
+
+function pathsOf(model: Model, asWritten: AsWritten, draw: Draw, options: DrivingPathsOptions): Paths {
+  const n = draw.iterations;
+  let done = 0;
+  const progress = (iterations: number) => {
+    done += iterations;
+    options.onProgress?.(done, 2 * n);
+  };
+  const confidence = options.confidence ?? model.confidence;
+  const counts: PathCounts = new Map();
+  const sums = newIndexSums(model.tasks.length);
+  const finish = new Float64Array(n);
+  const finishDay = new Int32Array(n);
+  let late: Float64Array[] | undefined;
+  eachBlock(model, draw, asWritten.starts, (block, first) => {
+    markMoving(model, block, model.limitedPeople);
+    const placed = placedOf(model, block, asWritten.starts);
+    late ??= model.tasks.map(() => new Float64Array(block.n));
+    fillLateRows(placed, late);
+    countPaths(placed, counts);
+    addToIndexSums(sums, placed, late);
+    finish.set(block.planFinish.subarray(0, block.n), first);
+    finishDay.set(block.planFinishDay.subarray(0, block.n), first);
+    progress(block.n);
+  });
+  const tasks = indexed(model, sums);
+  const at = new Map(model.tasks.map((task, j) => [task.id, j]));
+  const near = tasks
+    .filter(
+      ({ id, criticality }) => criticality >= nearShare && model.tasks[at.get(id) ?? 0]?.kind === "task",
+    )
+    .slice(0, nearTasks);
+  const stakes = daysAtStake(
+    model,
+    draw,
+    asWritten.starts,
+    near.map(({ id }) => at.get(id) as number),
+    asWritten.block.duration.map((row) => row[0] as number),
+    confidence,
+    progress,
+  );
+  near.forEach((task, i) => {
+    task.daysAtStake = stakes[i] as number;
+  });
+  const rank = rankOf(confidence, n) - 1;
+  const day = finish.sort()[rank] as number;
+  return {
+    stamp: stampOf(model, draw),
+    plan: { title: model.plan.title, currency: model.plan.currency, start: model.plan.start },
+    confidence,
+    committed: {
+      date: isoDate(model.startDay + (finishDay.sort()[rank] as number)),
+      day,
+      workingDays: workAt(model.planCalendar, day),
+    },
+    paths: mostFrequent(counts, shownPaths).map((path) => named(model, path, n)),
+    different: counts.size,
+    tasks,
+  };
+}
+
+/** Unfinished tasks with their indices, most often critical first, then by id. */
+function indexed(model: Model, sums: IndexSums): TaskIndices[] {
+  return model.tasks
+    .flatMap((task, j): TaskIndices[] => {
+      if (task.progress?.finished === true) return [];
+      const { slack, ...indices } = indicesOf(sums, sums.tasks[j] as TaskSums);
+      return [{ id: task.id, name: task.name, ...indices, ...(slack === undefined ? {} : { slack }) }];
+    })
+    .sort((a, b) => b.criticality - a.criticality || (a.id < b.id ? -1 : 1));
+}
+
+function named(model: Model, { tasks, ways, count }: CountedPath, n: number): DrivingPath {
+  return {
+    tasks: tasks.map((j) => model.tasks[j]?.id ?? ""),
+    names: tasks.map((j) => model.tasks[j]?.name ?? ""),
+    ways: ways.map(({ kind, person }) => {
+      const who = model.people[person];
+      return { kind, ...(who === undefined ? {} : { person: { id: who.id, name: who.name } }) };
+    }),
+    share: count / n,
+  };
+}
