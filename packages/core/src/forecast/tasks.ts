@@ -3,7 +3,7 @@ import { tolerance } from "../calendar/tolerance.ts";
 import type { AsWritten } from "../simulate/asWritten.ts";
 import { finishDay, startDay } from "../simulate/critical.ts";
 import type { Model } from "../simulate/model.ts";
-import type { Trials } from "../simulate/trials.ts";
+import { kernelOf, type Trials } from "../simulate/trials.ts";
 import { rankSelector } from "./rankSelector.ts";
 import { rankOf } from "./ranks.ts";
 import type { IntervalForecast, TaskForecast } from "./types.ts";
@@ -19,7 +19,7 @@ export function summariseTasks(
   const dateOf = (day: number) => isoDate(model.startDay + Math.max(0, day));
   const ranks = [0.1, 0.5, 0.9, confidence].map((p) => rankOf(p, n));
   const { sums } = trials;
-  const selectRanks = rankSelector(n);
+  const selectRanks = kernelOf(trials.starts[0])?.selectRanks ?? rankSelector(n);
   return model.tasks.map((task, j): TaskForecast => {
     const starts = selectRanks(trials.starts[j] as Float64Array, ranks.slice(0, 3));
     const finishes = selectRanks(trials.finishes[j] as Float64Array, ranks);

@@ -6,6 +6,8 @@ import type { KernelCalendar } from "./calendar.ts";
  * is made once and never grows.
  */
 export interface Arena {
+  /** The memory that all rows lie in. */
+  readonly buffer: ArrayBuffer;
   /** `count` rows of `length` doubles, all 0. */
   rows(count: number, length: number): Float64Array[];
   /** `count` rows of `length` bytes, all 0. */
@@ -65,6 +67,7 @@ export function newArena(buffer: ArrayBuffer, from: number, tablesOf: TablesOf):
   const list = <T>(count: number, make: () => T): T[] => Array.from({ length: count }, make);
   const row = (length: number) => new Float64Array(buffer, take(length, 8), length);
   return {
+    buffer,
     rows: (count, length) => list(count, () => row(length)),
     bytes: (count, length) => list(count, () => new Uint8Array(buffer, take(length, 1), length)),
     int32: (count, length) => list(count, () => new Int32Array(buffer, take(length, 4), length)),

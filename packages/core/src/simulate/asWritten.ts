@@ -1,5 +1,5 @@
 import { workAt } from "../calendar/workCalendar.ts";
-import { type Block, newBlock } from "./block.ts";
+import { type Block, newBlock, undrawnKernel } from "./block.ts";
 import { markMoving } from "./critical.ts";
 import { fillAsWritten } from "./draws.ts";
 import type { Model } from "./model.ts";
@@ -25,13 +25,12 @@ export interface AsWritten {
 }
 
 export function planAsWritten(model: Model): AsWritten {
-  const bare = newBlock(model, 1);
-  fillAsWritten(model, bare);
-  for (const row of bare.occurs) row.fill(0);
-  realise(model, bare);
-  const bareDurations = Float64Array.from(bare.duration, (row) => row[0] as number);
+  const block = newBlock(model, 1, undrawnKernel(model, 1));
+  fillAsWritten(model, block);
+  for (const row of block.occurs) row.fill(0);
+  realise(model, block);
+  const bareDurations = Float64Array.from(block.duration, (row) => row[0] as number);
 
-  const block = newBlock(model, 1);
   fillAsWritten(model, block);
   realise(model, block);
   const beyond = place(model, block, undefined, model.limitedPeople ? newCapacity(model) : undefined);

@@ -50,9 +50,12 @@ export interface Block {
   scratch2: Float64Array;
 }
 
-/** The WebAssembly kernel with room for `blocks` blocks of the model, or the plain one: the same bits. */
-export function kernelFor(model: Model, size: number, blocks = 1): Kernel {
-  const room = blocks * bytesOfBlock(model, size) + bytesOfTables(model);
+/**
+ * The WebAssembly kernel with room for `blocks` blocks of the model, what is needed to draw them, and `more` bytes; or
+ * the plain one: the same bits.
+ */
+export function kernelFor(model: Model, size: number, blocks = 1, more = 0): Kernel {
+  const room = blocks * bytesOfBlock(model, size) + bytesOfTables(model) + more;
   return loadKernel(room) ?? plainKernel(room);
 }
 
@@ -83,6 +86,11 @@ export function newBlock(model: Model, size: number, kernel: Kernel = plainKerne
     scratch: row(),
     scratch2: row(),
   };
+}
+
+/** A plain kernel for a block that nothing is drawn into: without room for tables. */
+export function undrawnKernel(model: Model, size: number): Kernel {
+  return plainKernel(bytesOfBlock(model, size));
 }
 
 function plainKernelFor(model: Model, size: number): Kernel {

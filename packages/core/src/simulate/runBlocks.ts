@@ -9,7 +9,7 @@ import { newCapacity } from "./people.ts";
 import { place } from "./place.ts";
 import { realise } from "./realise.ts";
 import { tally } from "./tally.ts";
-import { newSums, type TrialSums, type Trials } from "./trials.ts";
+import { kernelOf, newSums, type TrialSums, type Trials } from "./trials.ts";
 import { appraise, lateCost } from "./worth.ts";
 
 /** Called with each block's sums, in order, before the next block is begun. */
@@ -32,10 +32,13 @@ export function runBlocks(
   const n = into.iterations;
   const source = draws(model, into.seed, into.design);
   const size = Math.min(n, blockSize);
-  const block = newBlock(model, size, kernelFor(model, size, model.limitedPeople ? 2 : 1));
+  const kernel = kernelOf(into.starts[0]);
+  const inKernel = kernel !== undefined;
+  const block = newBlock(model, size, kernel ?? kernelFor(model, size, model.limitedPeople ? 2 : 1));
   const free = model.limitedPeople ? freeCopy(block, size) : undefined;
   for (let first = 0, b = fromBlock; first < n; first += blockSize, b++) {
     block.n = Math.min(blockSize, n - first);
+    if (inKernel) placeInto(block, into, first);
     source.fill(b, block);
     realise(model, block);
     const capacity = model.limitedPeople ? newCapacity(model) : undefined;
@@ -46,7 +49,7 @@ export function runBlocks(
     const money = newMoneySums(model);
     addMoney(model, block, money);
     tally(model, block, money, { duration: asWritten.bareDurations, money: asWritten.money }, sums);
-    keep(model, block, into, first);
+    keep(model, block, into, first, inKernel);
     if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
     if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
     if (into.months !== undefined) phaseMoney(model, block, into.months.months, first, into.months.rows);
@@ -91,15 +94,26 @@ function lagViews(model: Model, sums: TrialSums): Float64Array[] {
   });
 }
 
-function keep(model: Model, block: Block, trials: Trials, first: number): void {
+/** Lets the block's moments be written where they are kept. */
+function placeInto(block: Block, trials: Trials, first: number): void {
+  const end = first + block.n;
+  for (let j = 0; j < block.start.length; j++) {
+    block.start[j] = (trials.starts[j] as Float64Array).subarray(first, end);
+    block.finish[j] = (trials.finishes[j] as Float64Array).subarray(first, end);
+  }
+}
+
+function keep(model: Model, block: Block, trials: Trials, first: number, inKernel: boolean): void {
   const { n } = block;
   trials.finish.set(block.planFinish.subarray(0, n), first);
   trials.finishDay.set(block.planFinishDay.subarray(0, n), first);
   trials.cost.set(block.cost.subarray(0, n), first);
-  model.tasks.forEach((_, j) => {
-    trials.starts[j]?.set((block.start[j] as Float64Array).subarray(0, n), first);
-    trials.finishes[j]?.set((block.finish[j] as Float64Array).subarray(0, n), first);
-  });
+  if (!inKernel) {
+    for (let j = 0; j < model.tasks.length; j++) {
+      trials.starts[j]?.set((block.start[j] as Float64Array).subarray(0, n), first);
+      trials.finishes[j]?.set((block.finish[j] as Float64Array).subarray(0, n), first);
+    }
+  }
   model.intervals.forEach((interval, i) => {
     const from = block.finish[interval.from] as Float64Array;
     const to = block.start[interval.to] as Float64Array;

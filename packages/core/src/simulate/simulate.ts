@@ -31,7 +31,7 @@ export interface Simulation {
 export function simulate(model: Model, options: SimulateOptions = {}): Simulation {
   const asWritten = planAsWritten(model);
   if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
-  const trials = newTrials(model, asWritten, options);
+  const trials = newTrials(model, asWritten, options, "in kernel");
   let done = 0;
   const beyond = runBlocks(model, asWritten, trials, 0, (sums, iterations) => {
     addSums(trials.sums, sums);

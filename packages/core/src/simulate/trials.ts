@@ -1,5 +1,7 @@
+import { bytesOfRows, type Kernel } from "../kernel/index.ts";
 import type { Design } from "../sampling/design.ts";
 import type { AsWritten } from "./asWritten.ts";
+import { blockSize, kernelFor } from "./block.ts";
 import type { Model } from "./model.ts";
 import { type Months, monthsUpTo } from "./months.ts";
 import type { SimulateOptions } from "./simulate.ts";
@@ -61,14 +63,30 @@ export interface TrialSums {
   cuts: Float64Array;
 }
 
-/** Empty trials with rows for all that the model and the options ask to be kept. */
-export function newTrials(model: Model, asWritten: AsWritten, options: SimulateOptions): Trials {
+/** Up to this much memory of a kernel is taken for tasks' moments, so that they need not be copied out of blocks. */
+const mostInKernel = 1e9;
+
+/**
+ * Empty trials with rows for all that the model and the options ask to be kept.
+ *
+ * @param where  "in kernel": tasks' moments lie in the memory of the kernel that computes them (`kernelOf`), where there
+ *               is room; such trials cannot be handed to another thread. "apart": in memory of their own.
+ */
+export function newTrials(
+  model: Model,
+  asWritten: AsWritten,
+  options: SimulateOptions,
+  where: "in kernel" | "apart" = "apart",
+): Trials {
   const n = options.iterations ?? model.plan.iterations;
   // One piece of memory for all rows of a kind: two thousand small ones would cost more than filling them.
-  const rows = (count: number) => {
+  const apart = (count: number) => {
     const all = new Float64Array(count * n);
     return Array.from({ length: count }, (_, row) => all.subarray(row * n, (row + 1) * n));
   };
+  const bytes = bytesOfRows(2 * model.tasks.length, n, 8);
+  const kernel = where === "in kernel" && bytes <= mostInKernel ? kernelWithRoom(model, n, bytes) : undefined;
+  const rows = (count: number) => (kernel === undefined ? apart(count) : kernel.arena.rows(count, n));
   const appraised = model.plan.appraisal !== undefined && model.benefits.length > 0;
   const phased = options.months === true || model.plan.commitment.funds.length > 0;
   return {
@@ -80,13 +98,29 @@ export function newTrials(model: Model, asWritten: AsWritten, options: SimulateO
     cost: new Float64Array(n),
     starts: rows(model.tasks.length),
     finishes: rows(model.tasks.length),
-    intervals: rows(model.intervals.length),
+    intervals: apart(model.intervals.length),
     sums: newSums(model),
     lateness: model.lateness === undefined ? undefined : new Float64Array(n),
     worth: appraised ? { net: new Float64Array(n), payback: new Float64Array(n) } : undefined,
     months: phased ? monthRows(model, asWritten, n) : undefined,
     unlimited: model.limitedPeople ? { finish: new Float64Array(n), cost: new Float64Array(n) } : undefined,
   };
+}
+
+// Which kernel rows lie in, by its memory. Trials stay plain data.
+const kernels = new WeakMap<ArrayBufferLike, Kernel>();
+
+/** The kernel in whose memory a row lies. */
+export function kernelOf(row: Float64Array | undefined): Kernel | undefined {
+  return row === undefined ? undefined : kernels.get(row.buffer);
+}
+
+/** A kernel for the blocks of a simulation with room for `bytes` of rows, and for reading ranks off them. */
+function kernelWithRoom(model: Model, n: number, bytes: number): Kernel {
+  const size = Math.min(n, blockSize);
+  const kernel = kernelFor(model, size, model.limitedPeople ? 2 : 1, bytes + bytesOfRows(1, n, 4));
+  kernels.set(kernel.arena.buffer, kernel);
+  return kernel;
 }
 
 /** Months enough for twice the plan as written; later money counts to the last. */
