@@ -1,10 +1,10 @@
 import type { Forecast } from "@leeway/core";
 import { readPlan } from "@leeway/core";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { record, redo, startHistory, undo } from "../../apps/notebook/src/store/history.ts";
 import { staleWords } from "../../apps/notebook/src/store/state.ts";
 import { createStore } from "../../apps/notebook/src/store/store.ts";
-import type { Reply, Request } from "../../apps/notebook/src/worker/messages.ts";
+import type { Leave, Reply, Request } from "../../apps/notebook/src/worker/messages.ts";
 import type { PlanRead } from "../../apps/notebook/src/worker/planMessages.ts";
 import { createRunner, type WorkerLike } from "../../apps/notebook/src/worker/runner.ts";
 
@@ -14,9 +14,9 @@ import { createRunner, type WorkerLike } from "../../apps/notebook/src/worker/ru
 class HandWorker implements WorkerLike {
   onmessage: ((event: MessageEvent<Reply>) => void) | null = null;
   onerror: ((event: ErrorEvent) => void) | null = null;
-  asked: Request[] = [];
+  asked: (Request | Leave)[] = [];
   ended = false;
-  postMessage(request: Request): void {
+  postMessage(request: Request | Leave): void {
     this.asked.push(request);
   }
   terminate(): void {
@@ -27,30 +27,67 @@ class HandWorker implements WorkerLike {
   }
 }
 
+const readable = readPlan(
+  "format: 1\ntitle: One\nstart: 2027-02-01\ntasks:\n  - { id: dig, name: Dig, duration: 5 }\n",
+).plan;
+if (readable === undefined) throw new Error("the plan of the tests does not read");
+const onePlan = readable;
+const request = (run: number): Request => ({ kind: "forecast", run, plan: onePlan, first: 8 });
+
+/** A runner over workers by hand. */
+function handRunner(patience?: number) {
+  const workers: HandWorker[] = [];
+  const heard: Reply[] = [];
+  const start = () => {
+    const worker = new HandWorker();
+    workers.push(worker);
+    return worker;
+  };
+  const runner = createRunner(start, (message) => heard.push(message), patience);
+  return { workers, heard, runner };
+}
+
 describe("createRunner", () => {
   it("ends the worker of an older request and lets nothing of it through", () => {
-    const workers: HandWorker[] = [];
-    const heard: Reply[] = [];
-    const runner = createRunner(
-      () => {
-        const worker = new HandWorker();
-        workers.push(worker);
-        return worker;
-      },
-      (message) => heard.push(message),
-    );
-    runner.run({ kind: "forecast", run: 1, text: "one", first: 8 });
-    runner.run({ kind: "forecast", run: 2, text: "two", first: 8 });
+    const { workers, heard, runner } = handRunner();
+    runner.run(request(1));
+    runner.run(request(2));
     expect(workers.map((worker) => worker.ended)).toEqual([true, false]);
     workers[0]?.say({ kind: "progress", run: 1, stage: "full", done: 1, total: 2 });
     workers[1]?.say({ kind: "done", run: 2, problems: [] });
     expect(heard).toEqual([{ kind: "done", run: 2, problems: [] }]);
 
     // An idle worker is kept for the next request.
-    runner.run({ kind: "forecast", run: 3, text: "three", first: 8 });
+    runner.run(request(3));
     expect(workers).toHaveLength(2);
     runner.stop();
     expect(workers[1]?.ended).toBe(true);
+  });
+
+  it("keeps a worker that listens, and ends it only when it does not take up the newer request in time", () => {
+    vi.useFakeTimers();
+    try {
+      const { workers, heard, runner } = handRunner(100);
+      expect(workers).toHaveLength(1); // there before it is asked
+      runner.run(request(1));
+      workers[0]?.say({ kind: "begun", run: 1 });
+      runner.run(request(2));
+      workers[0]?.say({ kind: "progress", run: 1, stage: "full", done: 1, total: 2 });
+      vi.advanceTimersByTime(99);
+      workers[0]?.say({ kind: "begun", run: 2 });
+      vi.advanceTimersByTime(1000);
+      expect(workers.map((worker) => worker.ended)).toEqual([false]);
+      expect(heard.map(({ run }) => run)).toEqual([1, 2]);
+
+      runner.stop();
+      expect(workers[0]?.asked.at(-1)).toEqual({ kind: "leave" });
+      runner.run(request(3));
+      vi.advanceTimersByTime(101);
+      expect(workers.map((worker) => worker.ended)).toEqual([true, false]);
+      expect(workers[1]?.asked).toEqual([request(3)]);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 });
 
@@ -87,13 +124,15 @@ function bench(text: string) {
     const { plan: found, problems } = readPlan(next);
     return { text: next, problems, stated: undefined, ...(found === undefined ? {} : { plan: found }) };
   };
-  const store = createStore(text, { read }, (reply) => {
+  const nothing = async (): Promise<undefined> => undefined;
+  const store = createStore(text, { read, try: nothing }, (_kind, reply) => {
     replies.push(reply);
-    return { run: (request) => asked.push(request), stop: () => stops.push(asked.length) };
+    return { run: (one) => asked.push(one), stop: () => stops.push(asked.length) };
   });
   const answer = (forecast: Forecast): void => {
     const run = asked.at(-1)?.run ?? -1;
     replies[0]?.({ kind: "forecast", run, stage: "full", forecast });
+    replies[0]?.({ kind: "done", run, problems: [] });
   };
   const quiet = async (): Promise<void> => {
     while (store.state.reading) await new Promise((resolve) => setTimeout(resolve, 1));

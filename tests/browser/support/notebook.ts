@@ -31,10 +31,10 @@ export async function openNotebook(
   return { page, troubles, requests, close: () => context.close() };
 }
 
-/** Waits until nothing is being read or computed and the sentence is there. */
+/** Waits until nothing is being read, computed or redrawn and the sentence is there. */
 export async function settled(page: Page): Promise<void> {
   await page.locator(".sentence strong").first().waitFor();
-  await page.locator('main[data-busy="false"]').waitFor();
+  await page.locator('html:not([data-drawing]) main[data-busy="false"]').waitFor();
 }
 
 /** Waits until the charts have caught up too, the re-runs for the tornado included. */

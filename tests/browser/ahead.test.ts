@@ -1,0 +1,104 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { forecast, type Plan, readPlan } from "@leeway/core";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import type { Edit } from "../../apps/notebook/src/plan/edit.ts";
+import { forecastDesk } from "../../apps/notebook/src/worker/forecastDesk.ts";
+import { forecastInSlices } from "../../apps/notebook/src/worker/forecastInSlices.ts";
+import type { Reply } from "../../apps/notebook/src/worker/messages.ts";
+import { planDesk } from "../../apps/notebook/src/worker/planDesk.ts";
+import type { PlanReply } from "../../apps/notebook/src/worker/planMessages.ts";
+
+const examples = new URL("../../examples/", import.meta.url);
+const texts = readdirSync(examples)
+  .filter((name) => name.endsWith(".plan.yaml"))
+  .map((name): [string, string] => [name, readFileSync(new URL(name, examples), "utf8")]);
+
+function planOf(text: string): Plan {
+  const { plan } = readPlan(text);
+  if (plan === undefined) throw new Error("The plan does not read.");
+  return plan;
+}
+
+// What the page does to be quick may not change what it says. The other side of each comparison is the library,
+// asked the plain way; no outside source.
+describe("what an edit makes of a plan, said before its text is edited", () => {
+  it.each(texts)("is the plan that the edited text of %s says", (_name, text) => {
+    const replies: PlanReply[] = [];
+    const ask = planDesk((reply) => replies.push(reply));
+    ask({ id: 0, text, edits: [] });
+    const { tasks, risks } = planOf(text);
+    const ranged = tasks.findIndex(({ duration }) => duration?.kind === "range");
+    const edits: Edit[][] = [
+      [{ path: "tasks[0].name", value: "Renamed: with a colon" }],
+      [{ path: "commitment.confidence", value: 0.65 }],
+      [{ path: `tasks[${ranged}].duration`, value: [3, 4, 9] }],
+      ...risks.slice(0, 1).map(() => [{ path: "risks[0].probability", value: 0.41 }]),
+    ];
+    let now = text;
+    for (const [at, one] of edits.entries()) {
+      replies.length = 0;
+      ask({ id: at + 1, text: now, edits: one });
+      const [ahead, read] = replies;
+      if (ahead === undefined || !("ahead" in ahead)) throw new Error("Nothing was said before.");
+      if (read === undefined || !("read" in read)) throw new Error("The text was not read.");
+      now = read.read.text;
+      expect(read.read.plan).toEqual(planOf(now));
+      expect(JSON.stringify(ahead.ahead)).toBe(JSON.stringify(planOf(now)));
+      // And the data kept for the next edit is that of the text.
+      expect(read.read.stated).toEqual(parse(now));
+    }
+  });
+
+  it("is not said of an edit that would break the plan, and a trial changes nothing", () => {
+    const [, text] = texts[0] ?? ["", ""];
+    const replies: PlanReply[] = [];
+    const ask = planDesk((reply) => replies.push(reply));
+    ask({ id: 0, text, edits: [] });
+    replies.length = 0;
+    ask({ id: 1, text, edits: [{ path: "tasks[0].duration", value: "soon" }], trial: true });
+    expect(replies).toEqual([{ id: 1, tried: true }]);
+    replies.length = 0;
+    ask({ id: 2, text, edits: [{ path: "commitment.confidence", value: 0.66 }], trial: true });
+    expect(replies.map((reply) => Object.keys(reply).at(-1))).toEqual(["ahead", "tried"]);
+    ask({ id: 3, text, edits: [] });
+    expect(replies.at(-1)).toMatchObject({ read: { text, plan: planOf(text) } });
+  });
+});
+
+describe("a forecast in slices", () => {
+  it.each(texts)("of %s is the library's, to the byte, and so is its early answer", async (_name, text) => {
+    const plan = { ...planOf(text), iterations: 4500 };
+    const early: string[] = [];
+    const done: number[] = [];
+    const result = await forecastInSlices(plan, {
+      first: 1024,
+      early: (one) => early.push(JSON.stringify(one)),
+      progress: (at) => done.push(at),
+      left: async () => false,
+    });
+    expect(early).toEqual([JSON.stringify(forecast(plan, { iterations: 1024 }).forecast)]);
+    expect(JSON.stringify(result?.forecast)).toBe(JSON.stringify(forecast(plan).forecast));
+    expect(done[0]).toBe(1024);
+    expect(done.at(-1)).toBe(4500);
+  });
+
+  it("is left for a newer request, which alone is answered in full", async () => {
+    const [, text] = texts[0] ?? ["", ""];
+    const plan = { ...planOf(text), iterations: 9000 };
+    const replies: Reply[] = [];
+    const take = forecastDesk({
+      post: (reply) => replies.push(reply),
+      breathe: () => new Promise((resolve) => setTimeout(resolve, 0)),
+      onThreads: () => undefined,
+    });
+    take({ kind: "forecast", run: 1, plan, first: 1024 });
+    take({ kind: "forecast", run: 2, plan: { ...plan, seed: "other" }, first: 1024 });
+    while (!replies.some((reply) => reply.kind === "done"))
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    const full = replies.filter((reply) => reply.kind === "forecast" && reply.stage === "full");
+    expect(full.map(({ run }) => run)).toEqual([2]);
+    expect(replies.filter((reply) => reply.kind === "done").map(({ run }) => run)).toEqual([2]);
+    expect(full[0]).toMatchObject({ forecast: { seed: "other", iterations: 9000 } });
+  });
+});
