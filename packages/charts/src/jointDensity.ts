@@ -86,7 +86,7 @@ export function jointDensity(answer: Confidence, options: ChartOptions): Figure 
         ...spread(frontier.pairs).map((at) => pair(`Holds both in ${wanted}`, at)),
       ],
     },
-    svg: drawJoint({ joint, marks, curve: `both ${wanted}` }, { plan }, options),
+    svg: drawJoint({ ...plan, joint, marks, curve: `both ${wanted}` }, options),
   };
 }
 

@@ -93,11 +93,13 @@ export function spending(forecast: Forecast, options: ChartOptions): Figure {
   };
 }
 
-/** How many months to draw: to the last in which the band still rises by a digit shown, and to the shortfall. */
+/** How many months to draw: to the last that still moves the band by a digit shown, and to the shortfall. */
 function lastToShow(months: readonly Month[], place: number, short: string | undefined): number {
   const end = months[months.length - 1];
   if (end === undefined) return 0;
-  const reached = months.findIndex(({ cumulative }) => end.cumulative.p80 - cumulative.p80 < place);
+  let reached = months.length - 1;
+  while (reached > 0 && Math.abs(end.cumulative.p80 - (months[reached - 1]?.cumulative.p80 ?? 0)) < place)
+    reached--;
   const marked = months.findIndex(({ month }) => month === short);
   return Math.min(months.length, Math.max(reached + 1, marked + 2, 1));
 }

@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it, vi } from "vitest";
 import { everyChart } from "../../contract/charts/everyChart.ts";
 import { newDocument } from "../../contract/charts/newDocument.ts";
 import { sampleForecast } from "../../contract/charts/sampleForecast.ts";
+import { lineByLine } from "./lineByLine.ts";
 
 // These files say only that a drawing is as it was when someone last looked at it; whether it is right is tested
 // in tests/contract/charts. After a change, look at the pictures, then write them anew:
@@ -19,7 +20,7 @@ describe.each(everyChart)("%s", (name, chart) => {
     ["wide, light", 720, "light"],
     ["narrow, dark", 340, "dark"],
   ] as const)("is drawn as before: %s", (_, width, theme) => {
-    const svg = figureSvg(chart(sampleForecast(), { document, width, theme }));
+    const svg = lineByLine(figureSvg(chart(sampleForecast(), { document, width, theme })));
     const file = fileURLToPath(new URL(`${name}-${width}-${theme}.svg`, import.meta.url));
     if (writing) writeFileSync(file, svg);
     expect(existsSync(file)).toBe(true);

@@ -10,11 +10,12 @@ import { textWidth } from "./textWidth.ts";
 export function itemLabel(
   document: Document,
   name: string,
-  word: string,
+  said: string,
   at: { x: number; y: number; width: number; inline: boolean },
   colours: Palette,
 ): SVGGElement {
   const group = make(document, "g");
+  let word = said;
   const line = (text: string, x: number, y: number, quiet: boolean) =>
     group.append(
       make(
@@ -24,7 +25,10 @@ export function itemLabel(
         text,
       ),
     );
+  // A long word gives way before the name does: it may take six tenths of a line they share.
+  const most = at.width * 0.6;
   if (at.inline) {
+    word = fitText(word, most, 12);
     const wordWidth = word === "" ? 0 : textWidth(word, 12) + 8;
     const shown = fitText(name, at.width - wordWidth, 13);
     line(shown, at.x, at.y, false);
@@ -33,6 +37,7 @@ export function itemLabel(
   }
   const [first, ...more] = wrapText(name, at.width, 13, 2);
   const second = more.join(" ");
+  word = fitText(word, second === "" ? at.width : most, 12);
   const middle = at.y + 4.5;
   const two = second !== "" || word !== "";
   line(first ?? "", at.x, two ? middle - 7.5 : middle, false);

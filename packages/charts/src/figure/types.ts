@@ -28,13 +28,5 @@ export interface Figure {
   svg: SVGSVGElement;
 }
 
-/**
- * What a result does not say of itself: the plan it is about. A `Forecast`, an `Explanation` and `{ plan }` with
- * a `Plan` will do.
- */
-export interface About {
-  plan: { currency: string; start: string };
-}
-
 /** A chart reads the forecast and nothing else: no clock, no state, no measuring of the page. */
 export type Chart = (forecast: Forecast, options: ChartOptions) => Figure;

@@ -7,7 +7,7 @@ import { levelLine, levelShape } from "../draw/levels.ts";
 import { make, px } from "../draw/make.ts";
 import { drawingWidth, openSvg } from "../draw/openSvg.ts";
 import { textWidth } from "../draw/textWidth.ts";
-import type { About, ChartOptions } from "../figure/types.ts";
+import type { ChartOptions } from "../figure/types.ts";
 import { palette } from "../palette.ts";
 import { densityCells, densityRange } from "./densityCells.ts";
 
@@ -18,6 +18,8 @@ export interface JointMark extends FlagText {
 }
 
 export interface JointView {
+  currency: string;
+  start: string;
   joint: JointConfidence;
   marks: JointMark[];
   /** Words at the curve of equal confidence. */
@@ -25,10 +27,10 @@ export interface JointView {
 }
 
 /** Futures by day and sum as a density, the curve of equal confidence, and the pairs that are marked. */
-export function drawJoint(view: JointView, about: About, options: ChartOptions): SVGSVGElement {
+export function drawJoint(view: JointView, options: ChartOptions): SVGSVGElement {
   const { document } = options;
   const { density, frontier } = view.joint;
-  const { currency, start } = about.plan;
+  const { currency, start } = view;
   const colours = palette(options.theme);
   const width = drawingWidth(options.width);
   const range = densityRange(density);

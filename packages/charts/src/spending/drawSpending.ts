@@ -127,7 +127,7 @@ export function drawSpending(view: SpendingView, options: ChartOptions): SVGSVGE
   });
 
   const wishes = ends.map(({ value }) => ({ at: y(value), size: 28 }));
-  const rows = placeAlong(wishes, top - 12, bottom + 22, 2) ?? wishes.map((wish) => wish.at);
+  const rows = placeAlong(wishes, top - 12, bottom + 14, 2) ?? wishes.map((wish) => wish.at);
   const words = make(document, "g");
   ends.forEach(({ name, text }, k) => {
     const label = { x: right + 8, fill: name.startsWith("P") ? colours.inkQuiet : colours.ink };

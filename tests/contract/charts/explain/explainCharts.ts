@@ -1,12 +1,16 @@
 import {
   confidenceSteps,
+  drivingPaths,
+  futureBars,
   jointDensity,
   movesDays,
   movesMoney,
+  peopleWeeks,
   responseWorth,
   sharesDays,
   sharesMoney,
   spending,
+  tasksAtStake,
   walkDays,
   walkMoney,
 } from "@leeway/charts";
@@ -17,6 +21,9 @@ import { hardExplanations } from "./hardExplanations.ts";
 import { sampleComparison } from "./sampleComparison.ts";
 import { sampleConfidence } from "./sampleConfidence.ts";
 import { sampleExplanation } from "./sampleExplanation.ts";
+import { hardFutures, sampleFuture } from "./sampleFuture.ts";
+import { hardPaths, samplePaths } from "./samplePaths.ts";
+import { hardPeople, samplePeople } from "./samplePeople.ts";
 import { hardResponses, sampleResponses } from "./sampleResponses.ts";
 import { hardSpendings, sampleSpending } from "./sampleSpending.ts";
 
@@ -73,4 +80,14 @@ export const explainCharts: ExplainChart[] = [
     hardResponses(),
   ),
   ...charts({ spending: (data) => (options) => spending(data, options) }, sampleSpending(), hardSpendings()),
+  ...charts({ futureBars: (data) => (options) => futureBars(data, options) }, sampleFuture(), hardFutures()),
+  ...charts(
+    {
+      drivingPaths: (data) => (options) => drivingPaths(data, options),
+      tasksAtStake: (data) => (options) => tasksAtStake(data, options),
+    },
+    samplePaths(),
+    hardPaths(),
+  ),
+  ...charts({ peopleWeeks: (data) => (options) => peopleWeeks(data, options) }, samplePeople(), hardPeople()),
 ];
