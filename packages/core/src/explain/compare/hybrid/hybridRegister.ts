@@ -12,7 +12,7 @@ import type { Choice } from "./hybridPlan.ts";
 export function hybridRegister(pair: Pair, isNew: Choice, tasks: readonly Task[]): (Risk | Assumption)[] {
   const { older, newer } = pair;
   const resolve = (impacts: readonly Impact[]) => impacts.map((impact) => ofPhase(impact, tasks));
-  return idsOf(older.entries, newer.entries).flatMap((id): (Risk | Assumption)[] => {
+  const entries = idsOf(older.entries, newer.entries).flatMap((id): (Risk | Assumption)[] => {
     const was = older.entries.get(id);
     const is = newer.entries.get(id);
     if (was === undefined || is === undefined) {
@@ -29,6 +29,14 @@ export function hybridRegister(pair: Pair, isNew: Choice, tasks: readonly Task[]
         responses: responses(isNew, was, is),
       }),
     ];
+  });
+  // What was on offer only before stays where something hangs on it.
+  const wanted = new Set([...tasks, ...entries].map(({ onlyIf }) => onlyIf));
+  return entries.map((entry) => {
+    const offered = newer.entries.get(entry.id)?.responses ?? entry.responses;
+    const isOffered = (id: string) => offered.some((response) => response.id === id);
+    const kept = entry.responses.filter(({ id, adopted }) => adopted || isOffered(id) || wanted.has(id));
+    return { ...entry, responses: kept };
   });
 }
 
@@ -50,7 +58,9 @@ function responses(isNew: Choice, was: RegisterEntry, is: RegisterEntry): Respon
   return ids.flatMap((id): Response[] => {
     const before = was.responses.find((response) => response.id === id);
     const after = is.responses.find((response) => response.id === id);
-    if (before?.adopted !== true && after?.adopted !== true) return after === undefined ? [] : [after];
+    if (before?.adopted !== true && after?.adopted !== true) {
+      return [after ?? before].filter((response) => response !== undefined);
+    }
     const [taken, other] = isNew(places.response(is.id, id)) ? [after, before] : [before, after];
     if (taken !== undefined) return [taken];
     // On offer, so that whatever hangs on it still names something.
