@@ -35,7 +35,7 @@ export {
   type DrivingPathsResult,
   drivingPaths,
 } from "./explain/paths/drivingPaths.ts";
-export type { Absent } from "./explain/people/losePerson.ts";
+export type { Absent, TimeAway } from "./explain/people/losePerson.ts";
 export { type PeopleLoadOptions, type PeopleLoadResult, peopleLoad } from "./explain/people/peopleLoad.ts";
 export { type ReachOptions, type ReachResult, reach } from "./explain/reach/reach.ts";
 export {

@@ -128,6 +128,13 @@ describe("leeway people", () => {
     expect([lose.loss?.effect.workingDays, lose.loss?.stopped]).toEqual([2, ["b"]]);
   });
 
+  it("loses everybody in turn", async () => {
+    const { code, out, err } = await leeway(["people", "-", "--lose-each", "--days", "2"], { input: crew });
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toMatch(/Each away in turn for 2 working days: what the commitment moves by/);
+    expect(out).toMatch(/Ana +Mon 1 Mar +Tue 2 Mar +\+2\.0 +0/);
+  });
+
   it("shows one person week by week", async () => {
     const { out } = await leeway(["people", "-", "--person", "ana"], { input: crew });
     expect(out).toMatch(/1 Mar 2027 +5\.0 +5\.0 +0 +0 +5\.0 +5\.0/);
@@ -149,7 +156,8 @@ describe("leeway people", () => {
   it.each([
     [["--lose", "anna", "--days", "2"], /--lose.*`anna`.*Did you mean ana\?/],
     [["--lose", "ana"], /--lose.*needs --days/],
-    [["--days", "3"], /--days.*belongs to --lose/],
+    [["--lose-each"], /--lose-each.*needs --days/],
+    [["--days", "3"], /--days.*belongs to --lose or --lose-each/],
     [["--lose", "ana", "--days", "2", "--from", "3 March"], /--from.*3 March.*not a date/],
     [["--lose", "ana", "--days", "2", "--from", "2027-02-01"], /--from.*2027-02-01.*starts on 2027-03-01/],
     [["--lose", "ana", "--days", "999"], /--days 999.*1 to 366/],

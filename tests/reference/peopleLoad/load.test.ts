@@ -109,6 +109,65 @@ describe("two tasks, one person", () => {
   });
 });
 
+describe("everybody lost in turn", () => {
+  // Ben's two days come after Ana's week, so his absence from Monday on costs nothing; hers costs its three days.
+  const plan = {
+    ...twoTasks,
+    people: [
+      { id: "ben", name: "Ben" },
+      { id: "ana", name: "Ana" },
+      { id: "cara", name: "Cara" },
+    ],
+    tasks: [
+      { id: "a", name: "A", duration: 5, people: "ana" },
+      { id: "b", name: "B", duration: 2, after: "a", people: "ben" },
+    ],
+  };
+
+  it("puts the worst first, each as if lost alone", () => {
+    const lose = { days: 3, from: "2027-03-01" };
+    const { losses, loss } = loadOf(plan, { loseEach: lose });
+    expect(loss).toBeUndefined();
+    expect(losses?.map(({ person, effect }) => [person.id, effect.workingDays])).toEqual([
+      ["ana", 3],
+      ["ben", 0],
+      ["cara", 0],
+    ]);
+    for (const each of losses ?? []) {
+      expect(loadOf(plan, { lose: { ...lose, person: each.person.id } }).loss).toEqual(each);
+    }
+  });
+
+  it("begins with each one's own first day of work when no date is given", () => {
+    const { losses } = loadOf(plan, { loseEach: { days: 1 } });
+    expect(losses?.map(({ person, from, effect }) => [person.id, from, effect.workingDays])).toEqual([
+      ["ana", "2027-03-01", 1],
+      ["ben", "2027-03-08", 1],
+      ["cara", "2027-03-01", 0],
+    ]);
+  });
+
+  it("tells of somebody without whom the work could never be done, and lists the others", () => {
+    // Ben works on Mondays alone, and is away for 60 of them: more than the 366 days the format allows a gap to last.
+    const lonely = {
+      ...plan,
+      calendars: { mondays: { workdays: ["mon"] } },
+      people: [
+        { id: "ben", name: "Ben", calendar: "mondays" },
+        { id: "ana", name: "Ana" },
+      ],
+    };
+    const { people, problems } = peopleLoad(planFrom(lonely), { iterations, loseEach: { days: 60 } });
+    expect(people?.losses?.map(({ person }) => person.id)).toEqual(["ana"]);
+    expect(problems.map(({ severity, received }) => [severity, received])).toEqual([
+      ["warning", "without `ben`"],
+    ]);
+    const alone = peopleLoad(planFrom(lonely), { iterations, lose: { person: "ben", days: 60 } });
+    expect(alone.people).toBeUndefined();
+    expect(alone.problems.map(({ severity }) => severity)).toEqual(["error"]);
+  });
+});
+
 describe("people who go along, part-time absences and crews", () => {
   it("lets a task go on without a person who goes along, and counts the days somebody stands in", () => {
     const plan = {

@@ -106,6 +106,7 @@ export const verbs: readonly VerbRule[] = [
       json,
       { name: "person", value: "ID", help: "one person week by week" },
       { name: "lose", value: "ID", help: "what it does to the commitment when this person is away" },
+      { name: "lose-each", help: "... everybody in turn, the worst first" },
       { name: "days", value: "N", help: "... for how many of their working days, 1 to 366" },
       { name: "from", value: "DATE", help: "... from when (default: their first day of work as written)" },
       { name: "part", value: "P", help: "... only this part of the capacity, e.g. 0.5 (default: all of it)" },

@@ -2,6 +2,7 @@ import type { PeopleLoad, ScenarioChoice } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
 import { limitsSentence, lossSentences } from "./peopleAnswer.ts";
+import { lossLines } from "./peopleLosses.ts";
 import { waitLines } from "./peopleWaits.ts";
 import { personLines, personWeeks, weekStrips } from "./peopleWeeks.ts";
 import { plainTexts } from "./plainText.ts";
@@ -33,6 +34,7 @@ export function peopleText(
       ...loss.flatMap((sentence, k) => wrap(sentence, width).map(k === 0 ? strong : String)),
       ...wrap(limitsSentence(load), width).map(loss.length === 0 ? strong : String),
     ],
+    lossLines(load, width),
     waitLines(load, width),
     personLines(load, width),
     person === undefined ? weekStrips(load, width) : personWeeks(load, person, width),
@@ -41,7 +43,7 @@ export function peopleText(
       : [
           "What to look at next",
           `  leeway people ${planName} --person ${first.id}`,
-          `  leeway people ${planName} --lose ${first.id} --days 10`,
+          `  leeway people ${planName} --lose-each --days 10`,
         ],
     wrap(explanationStamp(load.stamp), width),
   ];

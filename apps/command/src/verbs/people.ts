@@ -36,22 +36,32 @@ function readOptions(values: OptionValues): { engine: PeopleLoadOptions; problem
   const from = values.text("from");
   const part = values.chance("part");
   const problems: Problem[] = [];
-  if (person === undefined) {
+  const each = values.has("lose-each");
+  if (person === undefined && !each) {
     for (const name of ["days", "from", "part"].filter((each) => values.has(each))) {
-      problems.push(callProblem("option-alone", `--${name}`, "It belongs to --lose.", "Say who: --lose ID."));
+      problems.push(
+        callProblem(
+          "option-alone",
+          `--${name}`,
+          "It belongs to --lose or --lose-each.",
+          "Say who: --lose ID.",
+        ),
+      );
     }
   } else if (!values.has("days")) {
-    problems.push(callProblem("option-missing", "--lose", "It needs --days.", "Write e.g. --days 10."));
+    problems.push(
+      callProblem(
+        "option-missing",
+        each ? "--lose-each" : "--lose",
+        "It needs --days.",
+        "Write e.g. --days 10.",
+      ),
+    );
   }
-  const lose =
-    person === undefined || days === undefined
+  const absence =
+    days === undefined
       ? undefined
-      : {
-          person,
-          days,
-          ...(from === undefined ? {} : { from }),
-          ...(part === undefined ? {} : { part }),
-        };
+      : { days, ...(from === undefined ? {} : { from }), ...(part === undefined ? {} : { part }) };
   return {
     problems: [...values.problems, ...problems],
     engine: {
@@ -60,7 +70,8 @@ function readOptions(values: OptionValues): { engine: PeopleLoadOptions; problem
       ...(confidence === undefined ? {} : { confidence }),
       ...(taken === undefined ? {} : { with: taken }),
       ...(left === undefined ? {} : { without: left }),
-      ...(lose === undefined ? {} : { lose }),
+      ...(person === undefined || absence === undefined ? {} : { lose: { person, ...absence } }),
+      ...(!each || absence === undefined ? {} : { loseEach: absence }),
     },
   };
 }

@@ -300,6 +300,8 @@ export interface PeopleLoad {
    */
   limits?: { confidence: number; with: Standing; without: Standing; effect: Effect };
   loss?: Loss;
+  /** Everybody lost in turn, each alone, for the same number of their own working days: the worst first. */
+  losses?: Loss[];
 }
 
 /** Person-days by week, one entry for each of `PeopleLoad.weeks`. */

@@ -3,16 +3,16 @@ import { isCalendarDate } from "../../plan/definition/dates.ts";
 import { nearest } from "../../plan/definition/nearest.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Absent } from "./losePerson.ts";
+import type { Absent, TimeAway } from "./losePerson.ts";
 
 /** What is wrong with a wanted absence, all of it; places are named as options of the command. */
-export function absentProblems(plan: Plan, absent: Absent | undefined): Problem[] {
+export function absentProblems(plan: Plan, absent: Absent | TimeAway | undefined): Problem[] {
   if (absent === undefined) return [];
   const problems: Problem[] = [];
   const say = (path: string, received: string, rule: string, remedy: string) =>
     problems.push({ code: "absence", severity: "error", path, received, rule, remedy });
   const ids = plan.people.map(({ id }) => id).sort();
-  if (!ids.includes(absent.person)) {
+  if ("person" in absent && !ids.includes(absent.person)) {
     const near = nearest(absent.person, ids);
     const remedy =
       ids.length === 0

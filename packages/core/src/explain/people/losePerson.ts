@@ -7,7 +7,7 @@ import { compile } from "../../simulate/compile.ts";
 import { compileCalendars } from "../../simulate/compileCalendars.ts";
 import type { Model } from "../../simulate/model.ts";
 import { standingAt } from "../confidence/standings.ts";
-import { jointChance } from "../joint/jointChance.ts";
+import { jointChance, type Kept } from "../joint/jointChance.ts";
 import { BeyondCalendarError } from "../stage.ts";
 import type { Loss } from "../types.ts";
 import { type Draw, type Outcome, runVariants } from "../variants.ts";
@@ -15,8 +15,12 @@ import { assignmentsOf } from "./assignments.ts";
 import { works } from "./loadAsWritten.ts";
 
 /** Who is away, for how many of their own working days, from when. */
-export interface Absent {
+export interface Absent extends TimeAway {
   person: string;
+}
+
+/** For how many working days, from when, and how much of the capacity. */
+export interface TimeAway {
   /** Working days of the person's own calendar, 1 to 366. */
   days: number;
   /** ISO date, neither before the start nor the status date's past; default: when the person first works as written. */
@@ -25,16 +29,28 @@ export interface Absent {
   part?: number;
 }
 
+/** Where the plan as it stands stands at the committed level, to be compared with. */
+export interface Base {
+  standing: Loss["before"];
+  kept: Kept;
+}
+
+/** Rows of a run, read at the committed level. */
+export function baseOf(model: Model, rows: Outcome, confidence: number): Base {
+  return { standing: standingAt(model, rows, confidence), kept: keptBy(model, rows) };
+}
+
 /**
  * What it does to the committed level when a person is away: the plan with that absence added, on the same draws.
  * People who go `along` do not hold a task up: it goes on without them.
  *
  * The person has to be in the plan. Throws BeyondCalendarError when a task then runs past what calendars cover.
- * Cost: two runs of the model.
+ * Cost: one compilation and one run of the model.
  */
 export function losePerson(
   model: Model,
   asWritten: AsWritten,
+  before: Base,
   draw: Draw,
   confidence: number,
   absent: Absent,
@@ -59,7 +75,7 @@ export function losePerson(
     absent.from === undefined
       ? Math.max(earliest, Number.isFinite(begins) ? begins : 0)
       : dayNumber(absent.from) - model.startDay;
-  const days = absence(plan, absent.person, from, absent.days);
+  const days = daysAway(plan, absent.person, from, absent.days);
   const [first = from, last = first] = [days[0], days[days.length - 1]];
   const part = absent.part ?? 1;
   const away = { from: isoDate(model.startDay + first), to: isoDate(model.startDay + last), share: part };
@@ -71,11 +87,8 @@ export function losePerson(
   });
   const { beyond } = planAsWritten(without);
   if (beyond >= 0) throw new BeyondCalendarError(beyondCalendar(without, beyond));
-  const [before, after] = runVariants(draw, [{ model }, { model: without }], (rows) => ({
-    standing: standingAt(model, rows, confidence),
-    kept: keptBy(model, rows),
-  }));
-  if (before === undefined || after === undefined) throw new Error("two variants, two outcomes");
+  const [after] = runVariants(draw, [{ model: without }], (rows) => baseOf(model, rows, confidence));
+  if (after === undefined) throw new Error("one variant, one outcome");
   const meets = spans.filter(
     ({ start, finish }) => start < last + 1 - tolerance && finish > first + tolerance,
   );
@@ -105,7 +118,7 @@ export function losePerson(
 }
 
 /** The first `count` days from `from` on that the person works, absences left out; fewer where the calendar ends. */
-function absence(plan: Plan, id: string, from: number, count: number): number[] {
+function daysAway(plan: Plan, id: string, from: number, count: number): number[] {
   const person = plan.people.find((each) => each.id === id);
   if (person === undefined) return [];
   const own = compileCalendars(plan).shared(person.calendar, [id]);
@@ -116,7 +129,7 @@ function absence(plan: Plan, id: string, from: number, count: number): number[] 
   return days;
 }
 
-function keptBy(model: Model, { finishDay, cost }: Outcome): { finish: number; cost: number; both: number } {
+function keptBy(model: Model, { finishDay, cost }: Outcome): Kept {
   const { finishByDay = Number.POSITIVE_INFINITY, budget } = model;
   const sum =
     budget === undefined ? Number.POSITIVE_INFINITY : budget + tolerance * Math.max(1, Math.abs(budget));

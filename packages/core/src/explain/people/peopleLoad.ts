@@ -9,11 +9,11 @@ import type { Model } from "../../simulate/model.ts";
 import { stampOf } from "../confidence/stampOf.ts";
 import { standingAt } from "../confidence/standings.ts";
 import { BeyondCalendarError } from "../stage.ts";
-import type { PeopleLoad } from "../types.ts";
+import type { Loss, PeopleLoad } from "../types.ts";
 import { type Draw, runVariants } from "../variants.ts";
 import { absentProblems } from "./absentProblems.ts";
 import { assignmentsOf } from "./assignments.ts";
-import { type Absent, losePerson } from "./losePerson.ts";
+import { type Absent, baseOf, losePerson, type TimeAway } from "./losePerson.ts";
 import { peopleRun, type TaskRows } from "./peopleRun.ts";
 import { personLoads } from "./personLoads.ts";
 import { waitList } from "./waitList.ts";
@@ -32,6 +32,8 @@ export interface PeopleLoadOptions {
   without?: readonly string[];
   /** Somebody who is away: what that does to the commitment. */
   lose?: Absent;
+  /** The same for everybody in turn, each alone. */
+  loseEach?: TimeAway;
   onProgress?: (done: number, total: number) => void;
 }
 
@@ -44,12 +46,17 @@ export interface PeopleLoadResult {
  * Load against capacity, week by week and person by person; who waits for whom; what limited people cost; and, on
  * request, what it does when somebody is away. All on the forecast's draws.
  *
- * Problems are values. Cost: three runs of the model without criticality, two more for `lose`; memory 16 bytes * n per
+ * Problems are values; somebody without whom a task could never be done is told of as a warning by `loseEach`, and
+ * left out of its list. Cost: three runs of the model without criticality, another for each person lost; memory 16 bytes * n per
  * task that names people.
  */
 export function peopleLoad(plan: Plan, options: PeopleLoadOptions = {}): PeopleLoadResult {
   const scenario = applyScenario(plan, options);
-  const problems = [...scenario.problems, ...absentProblems(plan, options.lose)];
+  const problems = [
+    ...scenario.problems,
+    ...absentProblems(plan, options.lose),
+    ...absentProblems(plan, options.loseEach),
+  ];
   if (problems.length > 0) return { problems };
   const model = compile(scenario.plan);
   const asWritten = planAsWritten(model);
@@ -73,7 +80,7 @@ function loadOf(
   asWritten: AsWritten,
   draw: Draw,
   confidence: number,
-  { lose, onProgress }: PeopleLoadOptions,
+  { lose, loseEach, onProgress }: PeopleLoadOptions,
 ): PeopleLoadResult {
   const { plan } = model;
   const assignments = assignmentsOf(model);
@@ -86,6 +93,8 @@ function loadOf(
   const free = model.limitedPeople ? planAsWritten({ ...model, limitedPeople: false }) : asWritten;
   const count = weeks.of(latest([asWritten, free], run.rows, keep)) + 1;
   const limits = limitsOf(model, draw, confidence);
+  const problems: Problem[] = [];
+  const lost = lossesOf({ model, asWritten, draw, confidence }, lose, loseEach, problems);
   return {
     people: {
       stamp: stampOf(model, draw),
@@ -95,10 +104,51 @@ function loadOf(
       people: personLoads(model, assignments, asWritten, free, run.rows, draw.iterations, weeks, count),
       waits: waits.list(draw.iterations),
       ...(limits === undefined ? {} : { limits }),
-      ...(lose === undefined ? {} : { loss: losePerson(model, asWritten, draw, confidence, lose) }),
+      ...lost,
     },
-    problems: [],
+    problems,
   };
+}
+
+interface Run {
+  model: Model;
+  asWritten: AsWritten;
+  draw: Draw;
+  confidence: number;
+}
+
+function lossesOf(
+  { model, asWritten, draw, confidence }: Run,
+  lose: Absent | undefined,
+  each: TimeAway | undefined,
+  problems: Problem[],
+): Pick<PeopleLoad, "loss" | "losses"> {
+  if (lose === undefined && each === undefined) return {};
+  const [base] = runVariants(draw, [{ model }], (rows) => baseOf(model, rows, confidence));
+  if (base === undefined) return {};
+  const lossOf = (absent: Absent) => losePerson(model, asWritten, base, draw, confidence, absent);
+  const losses = model.people.flatMap(({ id }): Loss[] => {
+    if (each === undefined) return [];
+    try {
+      return [lossOf({ ...each, person: id })];
+    } catch (error) {
+      if (!(error instanceof BeyondCalendarError)) throw error;
+      problems.push({ ...error.problem, severity: "warning", received: `without \`${id}\`` });
+      return [];
+    }
+  });
+  return {
+    ...(lose === undefined ? {} : { loss: lossOf(lose) }),
+    ...(each === undefined ? {} : { losses: losses.sort(worstFirst) }),
+  };
+}
+
+function worstFirst(a: Loss, b: Loss): number {
+  return (
+    b.effect.workingDays - a.effect.workingDays ||
+    b.effect.money - a.effect.money ||
+    (a.person.id < b.person.id ? -1 : 1)
+  );
 }
 
 /** The waits of the plan as written, which its one iteration holds. */
