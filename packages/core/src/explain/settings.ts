@@ -46,19 +46,23 @@ export interface Reach {
   changed: number[];
   /** 1 for tasks to be placed again: those, tasks whose lags change, and all that can move with them. */
   placed: Uint8Array;
+  /** How many of them. */
   count: number;
+  /** Tasks whose own cost the difference changes. */
+  priced: number[];
 }
 
 /** Tasks by what changes them: slots and entries, by index. */
 export interface Touches {
   durations: Map<number, number[]>;
   lags: Map<number, number[]>;
+  costs: Map<number, number[]>;
   entries: Map<number, number[]>;
 }
 
 /** Which tasks each slot and entry of a model touches. Made once per model. */
 export function touchesOf(model: Model): Touches {
-  const touches: Touches = { durations: new Map(), lags: new Map(), entries: new Map() };
+  const touches: Touches = { durations: new Map(), lags: new Map(), costs: new Map(), entries: new Map() };
   const add = (to: Map<number, number[]>, at: number | undefined, task: number) => {
     if (at === undefined || at < 0) return;
     const known = to.get(at);
@@ -68,6 +72,8 @@ export function touchesOf(model: Model): Touches {
   model.tasks.forEach((task, j) => {
     add(touches.durations, task.duration.slot, j);
     add(touches.durations, task.progress?.remaining?.slot, j);
+    add(touches.costs, task.cost.slot, j);
+    add(touches.costs, task.costPerDay.slot, j);
     for (const link of task.links) add(touches.lags, link.lag.slot, j);
     for (const at of task.impacts) {
       const impact = model.register[at.entry]?.impacts[at.impact];
@@ -88,14 +94,19 @@ export function touchesOf(model: Model): Touches {
 export function reachOf(model: Model, touches: Touches, differs: Difference, limited: boolean): Reach {
   const changed = new Set<number>(differs.needed);
   const seeds = new Set<number>();
+  const priced = new Set<number>();
   for (const slot of differs.slots) {
     for (const j of touches.durations.get(slot) ?? []) changed.add(j);
     for (const j of touches.lags.get(slot) ?? []) seeds.add(j);
+    for (const j of touches.costs.get(slot) ?? []) priced.add(j);
   }
   for (const entry of differs.entries) for (const j of touches.entries.get(entry) ?? []) changed.add(j);
   const placed = new Uint8Array(model.tasks.length);
   for (const j of seeds) placed[j] = 1;
-  for (const j of changed) placed[j] = 1;
+  for (const j of changed) {
+    placed[j] = 1;
+    priced.add(j);
+  }
   const busy = new Set<number>();
   let count = 0;
   for (const j of model.order) {
@@ -112,5 +123,5 @@ export function reachOf(model: Model, touches: Touches, differs: Difference, lim
     count++;
     for (const hold of task.holds) busy.add(hold.person);
   }
-  return { changed: [...changed].sort((a, b) => a - b), placed, count };
+  return { changed: [...changed], placed, count, priced: [...priced] };
 }

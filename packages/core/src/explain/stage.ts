@@ -2,16 +2,16 @@ import type { Problem } from "../plan/problem.ts";
 import { planAsWritten } from "../simulate/asWritten.ts";
 import { beyondCalendar } from "../simulate/beyondCalendar.ts";
 import { type Block, blockSize, drawnAsIs, kernelFor, newBlock } from "../simulate/block.ts";
-import { markFinish } from "../simulate/critical.ts";
 import { draws } from "../simulate/draws.ts";
 import type { Model, ModelTask } from "../simulate/model.ts";
-import { addMoney, newMoneySums } from "../simulate/money.ts";
 import { newCapacity } from "../simulate/people.ts";
 import { place } from "../simulate/place.ts";
 import { realise, realiseTask } from "../simulate/realise.ts";
 import type { Trials } from "../simulate/trials.ts";
 import { lateCost } from "../simulate/worth.ts";
+import { lastFinish } from "./lastFinish.ts";
 import { difference, type Reach, reachOf, type Settings, touchesOf } from "./settings.ts";
+import { totalCost } from "./totalCost.ts";
 
 /** Rows of length n, one value an iteration. */
 export interface Outcome {
@@ -39,8 +39,11 @@ interface Step extends Reach {
   settings: Settings;
   fromBase: boolean;
   limited: boolean;
-  /** Tasks computed again on draws of their own: the settings touch them. */
+  /** 1 for tasks whose duration, wait or need the settings touch at all; likewise for their cost. */
   own: Uint8Array;
+  ownCost: Uint8Array;
+  /** A task that is needed in every iteration of the model is made needed or not. */
+  dropped: boolean;
 }
 
 /** A model with its draws, on which variants are computed block by block. */
@@ -66,7 +69,7 @@ export function stage(
   const size = Math.min(draw.iterations, blockSize);
   const values = heldValues(all);
   const rowsOfBlock = model.slots.length + 4 * model.tasks.length + 8;
-  const kernel = kernelFor(model, size, 3 + Math.ceil(values.size / rowsOfBlock));
+  const kernel = kernelFor(model, size, 3 + Math.ceil((values.size + 2 * model.tasks.length) / rowsOfBlock));
   const base = newBlock(model, size, kernel);
   const work = newBlock(model, size, kernel);
   const held = new Map<number, Float64Array>();
@@ -77,6 +80,8 @@ export function stage(
   const planned = planAsWritten(model).starts;
   const touches = touchesOf(model);
   const block: Block = { ...work };
+  const finish = lastFinish(model);
+  const money = totalCost(model, base, size);
 
   const standAsBase = (): void => {
     block.draws = [...base.draws];
@@ -125,10 +130,16 @@ export function stage(
         const fromLast =
           before === undefined ? undefined : reachOf(model, touches, difference(before, now), limited);
         before = now;
-        const own = new Uint8Array(model.tasks.length);
-        for (const j of fromModel.changed) own[j] = 1;
         const fromBase = fromLast === undefined || fromModel.count <= fromLast.count;
-        return { settings: now, fromBase, limited, own, ...(fromBase ? fromModel : fromLast) };
+        return {
+          settings: now,
+          fromBase,
+          limited,
+          own: flags(model, fromModel.changed),
+          ownCost: flags(model, fromModel.priced),
+          dropped: [...(now.needed?.keys() ?? [])].some((j) => (model.tasks[j]?.chance ?? 1) >= 1),
+          ...(fromBase ? fromModel : fromLast),
+        };
       });
     },
     load(b, n) {
@@ -138,33 +149,42 @@ export function stage(
       realise(model, base);
       const capacity = model.limitedPeople ? newCapacity(model) : undefined;
       check(place(model, base, planned, capacity));
-      markFinish(model, base);
+      finish(base, false);
+      money.load(base);
     },
-    compute({ settings, fromBase, limited, own, changed, placed, count }, into, first) {
+    compute(step, into, first) {
       const { n } = block;
-      if (fromBase) {
+      if (step.fromBase) {
         standAsBase();
+        money.reset();
         block.planFinish.set(base.planFinish.subarray(0, n));
         block.planFinishDay.set(base.planFinishDay.subarray(0, n));
       }
-      hold(settings);
-      for (const j of changed) realiseAgain(j, own[j] === 1);
-      if (count > 0) {
-        placed.forEach((again, j) => {
+      hold(step.settings);
+      for (const j of step.changed) realiseAgain(j, step.own[j] === 1);
+      if (step.count > 0) {
+        step.placed.forEach((again, j) => {
           if (again === 0) return;
           block.start[j] = work.start[j] as Float64Array;
           block.finish[j] = work.finish[j] as Float64Array;
         });
-        check(place(model, block, planned, limited ? newCapacity(model) : undefined, placed));
-        markFinish(model, block);
+        check(place(model, block, planned, step.limited ? newCapacity(model) : undefined, step.placed));
+        finish(block, step.dropped);
       }
-      addMoney(model, block, newMoneySums(model));
+      for (const j of step.priced) money.price(block, j, step.ownCost[j] === 1);
+      money.sum(block);
       into.finish.set(block.planFinish.subarray(0, n), first);
       into.finishDay.set(block.planFinishDay.subarray(0, n), first);
       into.cost.set(block.cost.subarray(0, n), first);
       if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
     },
   };
+}
+
+function flags(model: Model, tasks: readonly number[]): Uint8Array {
+  const row = new Uint8Array(model.tasks.length);
+  for (const j of tasks) row[j] = 1;
+  return row;
 }
 
 function heldValues(all: readonly Settings[]): Set<number> {
