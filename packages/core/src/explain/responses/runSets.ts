@@ -1,3 +1,4 @@
+import { bytesOfCalendar, bytesOfRows } from "../../kernel/index.ts";
 import { planAsWritten } from "../../simulate/asWritten.ts";
 import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
 import { type Block, blockSize, kernelFor, newBlock } from "../../simulate/block.ts";
@@ -90,8 +91,7 @@ function runner(scenarios: Scenarios, draw: Draw, sets: readonly SwitchSet[], ba
   const size = Math.min(draw.iterations, blockSize);
   const variants: ModelEntry[] = [];
   const steps = stepsOf(scenarios, sets, batch, variants);
-  const calendars = new Set(steps.map((step) => scenarios.capacityOf(sets[step.at] as SwitchSet)));
-  const kernel = kernelFor(frame, size, 3 + roomFor(frame, variants.length, calendars.size));
+  const kernel = kernelFor(frame, size, 3 + roomFor(frame, size, variants.length, steps));
   const work = newBlock(frame, size, kernel);
   const [never] = kernel.arena.bytes(1, size) as [Uint8Array];
   const occurs = kernel.arena.bytes(variants.length, size);
@@ -134,9 +134,17 @@ function eventsOf(model: Model, register: ModelEntry[]): Model {
   return { ...model, tasks: [], slots: [], correlated: undefined, register };
 }
 
-/** Blocks' worth of room for rows of events and for the calendars of added capacity. */
-function roomFor(frame: Model, events: number, families: number): number {
-  return families + Math.ceil(events / (8 * (frame.slots.length + 4 * frame.tasks.length)));
+/** Blocks' worth of room for rows of events, and for calendars of added capacity: `frame` has its own already. */
+function roomFor(frame: Model, size: number, events: number, steps: readonly Step[]): number {
+  const calendars = new Set(
+    steps.flatMap(({ model }) => model.tasks.flatMap((task) => [task.calendar, task.ownCalendar])),
+  );
+  for (const { model } of steps) {
+    for (const task of model.tasks) for (const link of task.links) calendars.add(link.lagCalendar);
+  }
+  let bytes = bytesOfRows(events + 1, size, 1);
+  for (const calendar of calendars) bytes += bytesOfCalendar(calendar);
+  return Math.ceil(bytes / bytesOfRows(frame.slots.length + 4 * frame.tasks.length + 8, size, 8));
 }
 
 function stepsOf(
@@ -147,14 +155,15 @@ function stepsOf(
 ): Step[] {
   const { drawn } = scenarios;
   const touches = touchesOf(drawn);
-  const holds = drawn.tasks.some((task) => task.holdToPlan);
+  const planned = startsAsWritten(drawn);
   const rowOf = new Map<string, number>();
   const all = drawn.tasks.map((_, j) => j);
-  let before: { model: Model; capacity: SwitchSet } | undefined;
+  let before: { model: Model; capacity: SwitchSet; starts: Float64Array } | undefined;
   return batch.map((at) => {
     const set = sets[at] as SwitchSet;
     const model = scenarios.model(set);
     const capacity = scenarios.capacityOf(set);
+    const starts = planned(model, capacity);
     const occurs = model.register.map((entry, e) => {
       const key = `${e}/${entry.lo}/${entry.hi}/${entry.fact}`;
       const known = rowOf.get(key);
@@ -162,19 +171,31 @@ function stepsOf(
       rowOf.set(key, variants.length);
       return variants.push(entry) - 1;
     });
-    const anew = before === undefined || before.capacity !== capacity || holds;
-    const reach = anew
-      ? { changed: all, placed: new Uint8Array(all.length).fill(1), count: all.length }
-      : reachOf(model, touches, difference((before as { model: Model }).model, model), model.limitedPeople);
-    before = { model, capacity };
-    // Only tasks that hold to the plan look at where the plan as written has them.
-    const planned = holds ? planAsWritten(model).starts : noStarts(all.length);
-    return { at, model, occurs, planned, ...reach };
+    const reach =
+      before === undefined || before.capacity !== capacity || before.starts !== starts
+        ? { changed: all, placed: new Uint8Array(all.length).fill(1), count: all.length }
+        : reachOf(model, touches, difference(before.model, model), model.limitedPeople);
+    before = { model, capacity, starts };
+    return { at, model, occurs, planned: starts, ...reach };
   });
 }
 
-function noStarts(tasks: number): Float64Array {
-  return new Float64Array(tasks);
+/** Starts of the plan as written, for tasks that hold to them; nothing else looks at them. */
+function startsAsWritten(drawn: Model): (model: Model, capacity: SwitchSet) => Float64Array {
+  if (!drawn.tasks.some((task) => task.holdToPlan)) {
+    const none = new Float64Array(drawn.tasks.length);
+    return () => none;
+  }
+  const known = new Map<string, Float64Array>();
+  return (model, capacity) => {
+    // All of a set that the plan as written sees: what has occurred, how much of it is left, and what is needed.
+    const facts = model.register.map(({ fact, scale }) => (fact === 1 ? scale : "-"));
+    const needed = model.tasks.map(({ chance }) => (chance >= 0.5 ? 1 : 0));
+    const key = `${capacity}|${facts.join()}|${needed.join("")}`;
+    const starts = known.get(key) ?? planAsWritten(model).starts;
+    known.set(key, starts);
+    return starts;
+  };
 }
 
 function difference(a: Model, b: Model) {
