@@ -108,7 +108,7 @@ export const verbs: readonly VerbRule[] = [
       { name: "lose", value: "ID", help: "what it does to the commitment when this person is away" },
       { name: "lose-each", help: "... everybody in turn, the worst first" },
       { name: "days", value: "N", help: "... for how many of their working days, 1 to 366" },
-      { name: "from", value: "DATE", help: "... from when (default: their first day of work as written)" },
+      { name: "from", value: "DATE", help: "... from when (default: where they are needed most)" },
       { name: "part", value: "P", help: "... only this part of the capacity, e.g. 0.5 (default: all of it)" },
       { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
       { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },

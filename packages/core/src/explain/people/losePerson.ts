@@ -1,5 +1,6 @@
 import { dayNumber, isoDate } from "../../calendar/dates.ts";
 import { tolerance } from "../../calendar/tolerance.ts";
+import type { WorkCalendar } from "../../calendar/workCalendar.ts";
 import type { Plan } from "../../plan/types.ts";
 import { type AsWritten, planAsWritten } from "../../simulate/asWritten.ts";
 import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
@@ -13,6 +14,8 @@ import type { Loss } from "../types.ts";
 import { type Draw, type Outcome, runVariants } from "../variants.ts";
 import { assignmentsOf } from "./assignments.ts";
 import { works } from "./loadAsWritten.ts";
+import type { TaskRows } from "./peopleRun.ts";
+import { whenMostNeeded } from "./whenMostNeeded.ts";
 
 /** Who is away, for how many of their own working days, from when. */
 export interface Absent extends TimeAway {
@@ -23,7 +26,7 @@ export interface Absent extends TimeAway {
 export interface TimeAway {
   /** Working days of the person's own calendar, 1 to 366. */
   days: number;
-  /** ISO date, neither before the start nor the status date's past; default: when the person first works as written. */
+  /** ISO date, neither before the start nor the status date's past; default: where the person is needed most. */
   from?: string;
   /** Part of the capacity that is away; default 1, all of it. */
   part?: number;
@@ -44,6 +47,8 @@ export function baseOf(model: Model, rows: Outcome, confidence: number): Base {
  * What it does to the committed level when a person is away: the plan with that absence added, on the same draws.
  * People who go `along` do not hold a task up: it goes on without them.
  *
+ * @param rows  Moments of the person's tasks in the futures: without a date, the absence falls where they are needed most.
+ *
  * The person has to be in the plan. Throws BeyondCalendarError when a task then runs past what calendars cover.
  * Cost: one compilation and one run of the model.
  */
@@ -54,6 +59,7 @@ export function losePerson(
   draw: Draw,
   confidence: number,
   absent: Absent,
+  rows: TaskRows,
 ): Loss {
   const { plan } = model;
   const at = model.people.findIndex(({ id }) => id === absent.person);
@@ -68,14 +74,13 @@ export function losePerson(
       finish: asWritten.block.finish[j]?.[0] ?? 0,
     }))
     .filter(({ start, finish }) => finish - start > tolerance);
+  const own = ownCalendar(plan, absent.person);
   const earliest = model.statusDay === undefined ? 0 : model.statusDay + 1;
-  const held = spans.some(({ along }) => !along) ? spans.filter(({ along }) => !along) : spans;
-  const begins = Math.min(...held.map(({ start }) => Math.floor(start + tolerance)));
   const from =
     absent.from === undefined
-      ? Math.max(earliest, Number.isFinite(begins) ? begins : 0)
+      ? whenMostNeeded(tasks, rows, own, earliest, absent.days)
       : dayNumber(absent.from) - model.startDay;
-  const days = daysAway(plan, absent.person, from, absent.days);
+  const days = daysAway(own, from, absent.days);
   const [first = from, last = first] = [days[0], days[days.length - 1]];
   const part = absent.part ?? 1;
   const away = { from: isoDate(model.startDay + first), to: isoDate(model.startDay + last), share: part };
@@ -87,7 +92,7 @@ export function losePerson(
   });
   const { beyond } = planAsWritten(without);
   if (beyond >= 0) throw new BeyondCalendarError(beyondCalendar(without, beyond));
-  const [after] = runVariants(draw, [{ model: without }], (rows) => baseOf(model, rows, confidence));
+  const [after] = runVariants(draw, [{ model: without }], (outcome) => baseOf(model, outcome, confidence));
   if (after === undefined) throw new Error("one variant, one outcome");
   const meets = spans.filter(
     ({ start, finish }) => start < last + 1 - tolerance && finish > first + tolerance,
@@ -117,11 +122,14 @@ export function losePerson(
   };
 }
 
-/** The first `count` days from `from` on that the person works, absences left out; fewer where the calendar ends. */
-function daysAway(plan: Plan, id: string, from: number, count: number): number[] {
-  const person = plan.people.find((each) => each.id === id);
-  if (person === undefined) return [];
-  const own = compileCalendars(plan).shared(person.calendar, [id]);
+/** The calendar of a person, full absences left out. */
+function ownCalendar(plan: Plan, id: string): WorkCalendar {
+  const calendar = plan.people.find((person) => person.id === id)?.calendar ?? plan.calendar;
+  return compileCalendars(plan).shared(calendar, [id]);
+}
+
+/** The first `count` days from `from` on that the calendar works; fewer where it ends. */
+function daysAway(own: WorkCalendar, from: number, count: number): number[] {
   const days: number[] = [];
   for (let day = from; days.length < count && day + 1 < own.cum.length; day++) {
     if (works(own, day)) days.push(day);

@@ -94,7 +94,7 @@ function loadOf(
   const count = weeks.of(latest([asWritten, free], run.rows, keep)) + 1;
   const limits = limitsOf(model, draw, confidence);
   const problems: Problem[] = [];
-  const lost = lossesOf({ model, asWritten, draw, confidence }, lose, loseEach, problems);
+  const lost = lossesOf({ model, asWritten, draw, confidence, rows: run.rows }, lose, loseEach, problems);
   return {
     people: {
       stamp: stampOf(model, draw),
@@ -115,18 +115,19 @@ interface Run {
   asWritten: AsWritten;
   draw: Draw;
   confidence: number;
+  rows: TaskRows;
 }
 
 function lossesOf(
-  { model, asWritten, draw, confidence }: Run,
+  { model, asWritten, draw, confidence, rows }: Run,
   lose: Absent | undefined,
   each: TimeAway | undefined,
   problems: Problem[],
 ): Pick<PeopleLoad, "loss" | "losses"> {
   if (lose === undefined && each === undefined) return {};
-  const [base] = runVariants(draw, [{ model }], (rows) => baseOf(model, rows, confidence));
+  const [base] = runVariants(draw, [{ model }], (outcome) => baseOf(model, outcome, confidence));
   if (base === undefined) return {};
-  const lossOf = (absent: Absent) => losePerson(model, asWritten, base, draw, confidence, absent);
+  const lossOf = (absent: Absent) => losePerson(model, asWritten, base, draw, confidence, absent, rows);
   const losses = model.people.flatMap(({ id }): Loss[] => {
     if (each === undefined) return [];
     try {
