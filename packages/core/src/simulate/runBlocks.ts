@@ -1,16 +1,8 @@
 import type { AsWritten } from "./asWritten.ts";
-import { type Block, blockSize, kernelFor, newBlock } from "./block.ts";
-import { markFinish, markMoving } from "./critical.ts";
-import { draws } from "./draws.ts";
+import { blockSize } from "./block.ts";
+import { blockRunner } from "./blockRunner.ts";
 import type { Model } from "./model.ts";
-import { addMoney, newMoneySums } from "./money.ts";
-import { phaseMoney } from "./months.ts";
-import { newCapacity } from "./people.ts";
-import { place } from "./place.ts";
-import { realise } from "./realise.ts";
-import { tally } from "./tally.ts";
-import { kernelOf, newSums, type TrialSums, type Trials } from "./trials.ts";
-import { appraise, lateCost } from "./worth.ts";
+import type { TrialSums, Trials } from "./trials.ts";
 
 /** Called with each block's sums, in order, before the next block is begun. */
 export type OnBlock = (sums: TrialSums, iterations: number) => void;
@@ -29,95 +21,12 @@ export function runBlocks(
   fromBlock: number,
   onBlock: OnBlock,
 ): number {
-  const n = into.iterations;
-  const source = draws(model, into.seed, into.design);
-  const size = Math.min(n, blockSize);
-  const kernel = kernelOf(into.starts[0]);
-  const inKernel = kernel !== undefined;
-  const block = newBlock(model, size, kernel ?? kernelFor(model, size, model.limitedPeople ? 2 : 1));
-  const free = model.limitedPeople ? freeCopy(block, size) : undefined;
-  for (let first = 0, b = fromBlock; first < n; first += blockSize, b++) {
-    block.n = Math.min(blockSize, n - first);
-    if (inKernel) placeInto(block, into, first);
-    source.fill(b, block);
-    realise(model, block);
-    const capacity = model.limitedPeople ? newCapacity(model) : undefined;
-    const beyond = place(model, block, asWritten.starts, capacity);
-    if (beyond >= 0) return beyond;
-    const sums = newSums(model);
-    markMoving(model, block, model.limitedPeople, lagViews(model, sums));
-    const money = newMoneySums(model);
-    addMoney(model, block, money);
-    tally(model, block, money, { duration: asWritten.bareDurations, money: asWritten.money }, sums);
-    keep(model, block, into, first, inKernel);
-    if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
-    if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
-    if (into.months !== undefined) phaseMoney(model, block, into.months.months, first, into.months.rows);
-    if (free !== undefined && into.unlimited !== undefined) {
-      free.n = block.n;
-      place(model, free, asWritten.starts, undefined);
-      markFinish(model, free);
-      addMoney(model, free, newMoneySums(model));
-      into.unlimited.finish.set(free.planFinish.subarray(0, free.n), first);
-      into.unlimited.cost.set(free.cost.subarray(0, free.n), first);
-    }
-    sums.cuts.set(source.cuts);
-    source.cuts.fill(0);
-    onBlock(sums, block.n);
+  const runner = blockRunner(model, asWritten, into);
+  for (let first = 0, b = fromBlock; first < into.iterations; first += blockSize, b++) {
+    const n = Math.min(blockSize, into.iterations - first);
+    const sums = runner.run(b, first, n);
+    if (typeof sums === "number") return sums;
+    onBlock(sums, n);
   }
   return -1;
-}
-
-/** A block that shares draws and durations with `block` but has moments of its own. */
-function freeCopy(block: Block, size: number): Block {
-  const { arena } = block.kernel;
-  const tasks = block.start.length;
-  const [planFinish, cost] = arena.rows(2, size) as [Float64Array, Float64Array];
-  return {
-    ...block,
-    start: arena.rows(tasks, size),
-    finish: arena.rows(tasks, size),
-    moves: arena.bytes(tasks, size),
-    pushed: arena.bytes(tasks, size),
-    planFinish,
-    planFinishDay: new Int32Array(size),
-    cost,
-  };
-}
-
-function lagViews(model: Model, sums: TrialSums): Float64Array[] {
-  let at = 0;
-  return model.tasks.map((task) => {
-    const view = sums.lagDays.subarray(at, at + task.links.length);
-    at += task.links.length;
-    return view;
-  });
-}
-
-/** Lets the block's moments be written where they are kept. */
-function placeInto(block: Block, trials: Trials, first: number): void {
-  const end = first + block.n;
-  for (let j = 0; j < block.start.length; j++) {
-    block.start[j] = (trials.starts[j] as Float64Array).subarray(first, end);
-    block.finish[j] = (trials.finishes[j] as Float64Array).subarray(first, end);
-  }
-}
-
-function keep(model: Model, block: Block, trials: Trials, first: number, inKernel: boolean): void {
-  const { n } = block;
-  trials.finish.set(block.planFinish.subarray(0, n), first);
-  trials.finishDay.set(block.planFinishDay.subarray(0, n), first);
-  trials.cost.set(block.cost.subarray(0, n), first);
-  if (!inKernel) {
-    for (let j = 0; j < model.tasks.length; j++) {
-      trials.starts[j]?.set((block.start[j] as Float64Array).subarray(0, n), first);
-      trials.finishes[j]?.set((block.finish[j] as Float64Array).subarray(0, n), first);
-    }
-  }
-  model.intervals.forEach((interval, i) => {
-    const from = block.finish[interval.from] as Float64Array;
-    const to = block.start[interval.to] as Float64Array;
-    const row = trials.intervals[i] as Float64Array;
-    for (let k = 0; k < n; k++) row[first + k] = (to[k] as number) - (from[k] as number);
-  });
 }

@@ -70,41 +70,71 @@ const mostInKernel = 1e9;
  * Empty trials with rows for all that the model and the options ask to be kept.
  *
  * @param where  "in kernel": tasks' moments lie in the memory of the kernel that computes them (`kernelOf`), where there
- *               is room; such trials cannot be handed to another thread. "apart": in memory of their own.
+ *               is room; such trials cannot be handed to another thread. "apart": in one piece of memory of their own.
+ *               A buffer of `bytesOfTrials`: in that one, which several threads may share; what it holds stays.
  */
 export function newTrials(
   model: Model,
   asWritten: AsWritten,
   options: SimulateOptions,
-  where: "in kernel" | "apart" = "apart",
+  where: "in kernel" | "apart" | SharedArrayBuffer = "apart",
 ): Trials {
   const n = options.iterations ?? model.plan.iterations;
-  // One piece of memory for all rows of a kind: two thousand small ones would cost more than filling them.
-  const apart = (count: number) => {
-    const all = new Float64Array(count * n);
-    return Array.from({ length: count }, (_, row) => all.subarray(row * n, (row + 1) * n));
-  };
   const bytes = bytesOfRows(2 * model.tasks.length, n, 8);
   const kernel = where === "in kernel" && bytes <= mostInKernel ? kernelWithRoom(model, n, bytes) : undefined;
-  const rows = (count: number) => (kernel === undefined ? apart(count) : kernel.arena.rows(count, n));
-  const appraised = model.plan.appraisal !== undefined && model.benefits.length > 0;
-  const phased = options.months === true || model.plan.commitment.funds.length > 0;
+  const { rows: count, months } = rowsNeeded(model, asWritten, options);
+  const moments = kernel === undefined ? 2 * model.tasks.length : 0;
+  // One piece of memory for all rows: two thousand small ones would cost more than filling them.
+  const buffer =
+    where instanceof SharedArrayBuffer ? where : new ArrayBuffer((8 * (count + moments) + 4) * n);
+  let taken = 0;
+  const row = () => new Float64Array(buffer, 8 * n * taken++, n);
+  const rows = (number: number) => Array.from({ length: number }, row);
+  const appraised = isAppraised(model);
   return {
     seed: options.seed ?? model.plan.seed,
     design: options.design ?? "latin-hypercube",
     iterations: n,
-    finish: new Float64Array(n),
-    finishDay: new Int32Array(n),
-    cost: new Float64Array(n),
-    starts: rows(model.tasks.length),
-    finishes: rows(model.tasks.length),
-    intervals: apart(model.intervals.length),
+    finish: row(),
+    finishDay: new Int32Array(buffer, 8 * n * (count + moments), n),
+    cost: row(),
+    starts: kernel?.arena.rows(model.tasks.length, n) ?? rows(model.tasks.length),
+    finishes: kernel?.arena.rows(model.tasks.length, n) ?? rows(model.tasks.length),
+    intervals: rows(model.intervals.length),
     sums: newSums(model),
-    lateness: model.lateness === undefined ? undefined : new Float64Array(n),
-    worth: appraised ? { net: new Float64Array(n), payback: new Float64Array(n) } : undefined,
-    months: phased ? monthRows(model, asWritten, n) : undefined,
-    unlimited: model.limitedPeople ? { finish: new Float64Array(n), cost: new Float64Array(n) } : undefined,
+    lateness: model.lateness === undefined ? undefined : row(),
+    worth: appraised ? { net: row(), payback: row() } : undefined,
+    months: months === undefined ? undefined : { months, rows: rows(months.names.length) },
+    unlimited: model.limitedPeople ? { finish: row(), cost: row() } : undefined,
   };
+}
+
+/** Memory for the rows of trials, tasks' moments included. */
+export function bytesOfTrials(model: Model, asWritten: AsWritten, options: SimulateOptions): number {
+  const n = options.iterations ?? model.plan.iterations;
+  return (8 * (rowsNeeded(model, asWritten, options).rows + 2 * model.tasks.length) + 4) * n;
+}
+
+function isAppraised(model: Model): boolean {
+  return model.plan.appraisal !== undefined && model.benefits.length > 0;
+}
+
+/** Rows of doubles besides tasks' moments, and the months that are phased, if any. */
+function rowsNeeded(
+  model: Model,
+  asWritten: AsWritten,
+  options: SimulateOptions,
+): { rows: number; months: Months | undefined } {
+  const phased = options.months === true || model.plan.commitment.funds.length > 0;
+  const months = phased ? monthsOf(model, asWritten) : undefined;
+  const rows =
+    2 +
+    model.intervals.length +
+    (model.lateness === undefined ? 0 : 1) +
+    (isAppraised(model) ? 2 : 0) +
+    (months?.names.length ?? 0) +
+    (model.limitedPeople ? 2 : 0);
+  return { rows, months };
 }
 
 // Which kernel rows lie in, by its memory. Trials stay plain data.
@@ -124,10 +154,9 @@ function kernelWithRoom(model: Model, n: number, bytes: number): Kernel {
 }
 
 /** Months enough for twice the plan as written; later money counts to the last. */
-function monthRows(model: Model, asWritten: AsWritten, n: number): Trials["months"] {
+function monthsOf(model: Model, asWritten: AsWritten): Months {
   const latest = asWritten.block.finish.reduce((most, row) => Math.max(most, row[0] as number), 0);
-  const months = monthsUpTo(model, 2 * latest + 62);
-  return { months, rows: months.names.map(() => new Float64Array(n)) };
+  return monthsUpTo(model, 2 * latest + 62);
 }
 
 export function newSums(model: Model): TrialSums {
