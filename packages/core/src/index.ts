@@ -37,11 +37,16 @@ export {
 } from "./explain/paths/drivingPaths.ts";
 export type { Absent, TimeAway } from "./explain/people/losePerson.ts";
 export { type PeopleLoadOptions, type PeopleLoadResult, peopleLoad } from "./explain/people/peopleLoad.ts";
-export { type ReachOptions, type ReachResult, reach } from "./explain/reach/reach.ts";
+export { type ReachOptions, type ReachResult, reach, reachDecision } from "./explain/reach/reach.ts";
+export type { Gauge, Targets } from "./explain/responses/gauge.ts";
+export { type About, type Gauger, gauger } from "./explain/responses/gauger.ts";
+export { type Ask as GaugeAsk, type Asking, progressOfAsks } from "./explain/responses/gauges.ts";
 export {
+  type Decision,
   type ResponsesOptions,
   type ResponsesResult,
   responses,
+  responsesDecision,
 } from "./explain/responses/responses.ts";
 export { sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
 export type * from "./explain/types.ts";

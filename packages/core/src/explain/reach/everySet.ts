@@ -1,3 +1,4 @@
+import type { Asking } from "../responses/gauges.ts";
 import { isBetter } from "../responses/objective.ts";
 import type { SwitchSet } from "../responses/scenarios.ts";
 import { membersOf, only } from "../responses/sets.ts";
@@ -14,11 +15,14 @@ export interface Found {
  * fewer steps; beside it stands the one that costs least whatever scope it drops, where that is another. Nothing is
  * assumed of how options work together.
  */
-export function everySet(question: Question): Found {
+export function* everySet(question: Question): Asking<Found> {
   const { gauges, scenarios, free } = question;
   let sets: SwitchSet[] = [0n];
   for (const i of free) sets = [...sets, ...sets.map((set) => set | only(i))];
-  gauges.need(sets.map((set) => scenarios.stands | set));
+  yield* gauges.need(
+    sets.map((set) => scenarios.stands | set),
+    0.95,
+  );
   return pick(question, sets);
 }
 
@@ -52,14 +56,14 @@ export function pick(question: Question, sets: readonly SwitchSet[]): Found {
 }
 
 /** Members of a set in the order in which each adds the most chance to those before it; among equals the cheaper. */
-export function inOrderOfGain(question: Question, set: SwitchSet): number[] {
+export function* inOrderOfGain(question: Question, set: SwitchSet): Asking<number[]> {
   const { gauges, scenarios, free, costs } = question;
   const order: number[] = [];
   let taken: SwitchSet = 0n;
   const left = membersOf(set, free);
   while (left.length > 0) {
     const next = left.map((i) => taken | only(i));
-    gauges.need(next.map((one) => scenarios.stands | one));
+    yield* gauges.need(next.map((one) => scenarios.stands | one));
     let at = 0;
     for (let k = 1; k < left.length; k++) {
       const score = (of: number) => [
@@ -76,12 +80,12 @@ export function inOrderOfGain(question: Question, set: SwitchSet): number[] {
 }
 
 /** A set without the members it does not need: the dearest that can go, goes first. */
-export function withoutSuperfluous(question: Question, set: SwitchSet): SwitchSet {
+export function* withoutSuperfluous(question: Question, set: SwitchSet): Asking<SwitchSet> {
   const { gauges, scenarios, free } = question;
   let needed = set;
   for (;;) {
     const less = membersOf(needed, free).map((i) => needed & ~only(i));
-    gauges.need(less.map((one) => scenarios.stands | one));
+    yield* gauges.need(less.map((one) => scenarios.stands | one));
     const { ways } = pick(
       question,
       less.filter((one) => isReached(question, one)),

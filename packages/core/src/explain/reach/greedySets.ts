@@ -1,4 +1,5 @@
 import { type Gauge, meanBurden } from "../responses/gauge.ts";
+import type { Asking } from "../responses/gauges.ts";
 import type { SwitchSet } from "../responses/scenarios.ts";
 import { has, only } from "../responses/sets.ts";
 import { type Found, pick, withoutSuperfluous } from "./everySet.ts";
@@ -15,37 +16,35 @@ import { hitsIn, isReached, type Question } from "./question.ts";
  *
  * Cost: about (options)^2 sets, half of them on few iterations.
  */
-export function greedySets(
-  question: Question,
-  few: Question,
-  onProgress?: (done: number, total: number) => void,
-): Found {
-  const { free, scenarios } = question;
+export function* greedySets(question: Question, few: Question): Asking<Found> {
+  const { free, scenarios, gauges } = question;
+  const { stands } = scenarios;
   const paid = free.filter((i) => scenarios.switches[i]?.kind !== "scope");
   const rounds = paid.length === free.length ? [free] : [paid, free];
   const sets: SwitchSet[] = [0n];
-  rounds.forEach((among, round) => {
+  for (const among of rounds) {
     const all = among.reduce((set, i) => set | only(i), 0n);
-    const up = upFromNothing(question, few, among);
+    const up = yield* upFromNothing(question, few, among);
     sets.push(...up, all);
-    onProgress?.(2 * round + 1, 2 * rounds.length);
+    yield* gauges.need(sets.map((set) => stands | set));
     for (const set of [up.at(-1) ?? 0n, all]) {
-      if (isReached(question, set)) sets.push(withoutSuperfluous(question, set));
+      if (isReached(question, set)) sets.push(yield* withoutSuperfluous(question, set));
     }
-    onProgress?.(2 * round + 2, 2 * rounds.length);
-  });
-  question.gauges.need(sets.map((set) => scenarios.stands | set));
+  }
+  yield* gauges.need(sets.map((set) => stands | set));
   return pick(question, sets);
 }
 
 /** The sets on the way, the last one reaching it if any does. */
-function upFromNothing(question: Question, few: Question, among: readonly number[]): SwitchSet[] {
-  const { scenarios, costs } = question;
+function* upFromNothing(question: Question, few: Question, among: readonly number[]): Asking<SwitchSet[]> {
+  const { scenarios, costs, gauges } = question;
   const way: SwitchSet[] = [];
   let set: SwitchSet = 0n;
-  while (!isReached(question, set)) {
+  for (;;) {
+    yield* gauges.need([scenarios.stands | set], 0.01);
+    if (isReached(question, set)) break;
     const left = among.filter((i) => !has(set, i));
-    few.gauges.need([set, ...left.map((i) => set | only(i))].map((one) => scenarios.stands | one));
+    yield* few.gauges.need([set, ...left.map((i) => set | only(i))].map((one) => scenarios.stands | one));
     const rate = (value: (added: SwitchSet) => number) => {
       const here = value(set);
       let [best, most] = [-1, 0];

@@ -6,17 +6,17 @@ import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
 import { stampOf } from "../confidence/stampOf.ts";
 import { drawOf, type RunOptions, runProblems } from "../responses/drawOf.ts";
 import { outlookOf, type Targets } from "../responses/gauge.ts";
-import { gaugesOf } from "../responses/gauges.ts";
+import { type Asking, answered, type Gauging, newGauges } from "../responses/gauges.ts";
+import type { Decision } from "../responses/responses.ts";
 import { scenariosOf } from "../responses/scenarios.ts";
 import { has } from "../responses/sets.ts";
-import { capacitySwitches, responseSwitches, type Switch, scopeSwitches } from "../responses/switches.ts";
+import { everySwitch, type Switch } from "../responses/switches.ts";
 import { BeyondCalendarError } from "../stage.ts";
-import type { Reach, SearchMethod } from "../types.ts";
-import type { Draw } from "../variants.ts";
+import type { Reach, ReachWay, SearchMethod } from "../types.ts";
 import { everySet } from "./everySet.ts";
 import { greedySets } from "./greedySets.ts";
 import { hitsIn, isReached, type Question } from "./question.ts";
-import { targetOf } from "./targetOf.ts";
+import { type Target, targetOf } from "./targetOf.ts";
 import { wayOf } from "./wayOf.ts";
 
 export interface ReachOptions extends RunOptions {
@@ -45,68 +45,85 @@ const fewIterations = 2048;
  * `greedySets`.
  */
 export function reach(plan: Plan, options: ReachOptions = {}): ReachResult {
+  const { decision, problems } = reachDecision(plan, options);
+  if (decision === undefined) return { problems };
+  try {
+    return { reach: answered(decision.work, decision, options.onProgress), problems };
+  } catch (error) {
+    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
+    throw error;
+  }
+}
+
+/** The question of `reach`, for whoever shares out its runs. */
+export function reachDecision(
+  plan: Plan,
+  options: ReachOptions,
+): { decision?: Decision<Reach>; problems: Problem[] } {
   const target = targetOf(plan, options);
   const problems = [...runProblems(options), ...target.problems];
   if (problems.length > 0) return { problems };
-  const { finishBy, sum } = target;
-  const [responses, scope, capacity] = [responseSwitches(plan), scopeSwitches(plan), capacitySwitches(plan)];
-  const switches = [...responses.list, ...scope.list, ...capacity.list].sort((a, b) =>
-    a.id < b.id ? -1 : 1,
-  );
-  const scenarios = scenariosOf(plan, switches);
-  const { stands } = scenarios;
-  const standing = scenarios.model(stands);
+  const { list, notes } = everySwitch(plan);
+  const scenarios = scenariosOf(plan, list);
+  const standing = scenarios.model(scenarios.stands);
   const asWritten = planAsWritten(standing);
   if (asWritten.beyond >= 0) return { problems: [beyondCalendar(standing, asWritten.beyond)] };
-  const draw = drawOf(plan, options);
+  const { finishBy, sum } = target;
   const targets: Targets = {
     confidence: options.confidence ?? standing.confidence,
     ...(finishBy === undefined ? {} : { finishByDay: dayNumber(finishBy) - standing.startDay }),
     ...(sum === undefined ? {} : { budget: sum }),
   };
+  const gauging = { scenarios, draw: drawOf(plan, options), targets };
+  return { decision: { ...gauging, work: work(plan, gauging, target, notes) }, problems: [] };
+}
+
+function* work(
+  plan: Plan,
+  { scenarios, draw, targets }: Gauging,
+  { finishBy, sum }: Target,
+  notes: string[],
+): Asking<Reach> {
+  const { stands, switches, drawn } = scenarios;
   const free = switches.map((_, i) => i).filter((i) => !has(stands, i));
-  const ask = (own: Draw): Question => ({
+  const ask = (iterations: number): Question => ({
     scenarios,
-    gauges: gaugesOf(scenarios, own, targets, free.length <= mostOptions ? options.onProgress : undefined),
+    gauges: newGauges(iterations),
     targets,
     free,
     costs: switches.map(({ cost }) => cost),
   });
+  const question = ask(draw.iterations);
+  const few = ask(Math.min(draw.iterations, fewIterations));
   const count = (kind: Switch["kind"]) => free.filter((i) => switches[i]?.kind === kind).length;
-  try {
-    const question = ask(draw);
-    const few = ask({ ...draw, iterations: Math.min(draw.iterations, fewIterations) });
-    const already = isReached(question, 0n);
-    const found = already
-      ? { ways: [], best: 0n }
-      : free.length <= mostOptions
-        ? everySet(question)
-        : greedySets(question, few, options.onProgress);
-    const tried = question.gauges.tried + few.gauges.tried;
-    return {
-      problems: [],
-      reach: {
-        stamp: stampOf(standing, draw),
-        plan: { title: plan.title, currency: plan.currency, start: plan.start },
-        asked: {
-          ...(finishBy === undefined ? {} : { finishBy }),
-          ...(sum === undefined ? {} : { sum }),
-          confidence: targets.confidence,
-        },
-        stands: outlookOf(question.gauges.of(stands), standing, targets, draw.iterations),
-        chance: hitsIn(question, 0n) / draw.iterations,
-        options: { responses: count("response"), scope: count("scope"), capacity: count("capacity") },
-        answer: already ? "already" : found.ways.length > 0 ? "ways" : "nothing",
-        ways: found.ways.map((set) => wayOf(question, set)),
-        ...(already || found.ways.length > 0 ? {} : { best: wayOf(question, found.best) }),
-        how: methodOf(already, free.length, tried),
-        notes: [...responses.notes, ...scope.notes, ...capacity.notes],
-      },
-    };
-  } catch (error) {
-    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
-    throw error;
-  }
+  yield* question.gauges.need([stands], 0.02);
+  const already = isReached(question, 0n);
+  const found = already
+    ? { ways: [], best: 0n }
+    : free.length <= mostOptions
+      ? yield* everySet(question)
+      : yield* greedySets(question, few);
+  const answer = already ? "already" : found.ways.length > 0 ? "ways" : "nothing";
+  const ways: ReachWay[] = [];
+  for (const set of found.ways) ways.push(yield* wayOf(question, set));
+  const best = answer === "nothing" ? { best: yield* wayOf(question, found.best) } : {};
+  return {
+    stamp: stampOf(drawn, draw),
+    plan: { title: plan.title, currency: plan.currency, start: plan.start },
+    asked: {
+      ...(finishBy === undefined ? {} : { finishBy }),
+      ...(sum === undefined ? {} : { sum }),
+      confidence: targets.confidence,
+    },
+    stands: outlookOf(question.gauges.of(stands), drawn, targets, draw.iterations),
+    chance: hitsIn(question, 0n) / draw.iterations,
+    options: { responses: count("response"), scope: count("scope"), capacity: count("capacity") },
+    answer,
+    ways,
+    ...best,
+    how: methodOf(already, free.length, question.gauges.tried + few.gauges.tried),
+    notes,
+  };
 }
 
 function methodOf(already: boolean, options: number, tried: number): SearchMethod {

@@ -1,4 +1,5 @@
 import { outlookOf } from "../responses/gauge.ts";
+import type { Asking } from "../responses/gauges.ts";
 import type { SwitchSet } from "../responses/scenarios.ts";
 import { costOf, only } from "../responses/sets.ts";
 import type { Switch } from "../responses/switches.ts";
@@ -7,11 +8,12 @@ import { inOrderOfGain } from "./everySet.ts";
 import { hitsIn, type Question } from "./question.ts";
 
 /** A set as steps, each with what it adds to those before it: the one that adds most first. */
-export function wayOf(question: Question, set: SwitchSet): ReachWay {
+export function* wayOf(question: Question, set: SwitchSet): Asking<ReachWay> {
   const { gauges, scenarios, targets, costs } = question;
   const { stands, switches, drawn } = scenarios;
   let taken: SwitchSet = 0n;
-  const steps = inOrderOfGain(question, set).map((i): ReachStep => {
+  const order = yield* inOrderOfGain(question, set);
+  const steps = order.map((i): ReachStep => {
     const before = taken;
     taken |= only(i);
     const [was, is] = [gauges.of(stands | before), gauges.of(stands | taken)];

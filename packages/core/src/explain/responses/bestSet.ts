@@ -1,7 +1,5 @@
 import type { Objective, SearchMethod } from "../types.ts";
-import type { Draw } from "../variants.ts";
-import type { Targets } from "./gauge.ts";
-import { type Gauges, gaugesOf } from "./gauges.ts";
+import { type Asking, type Gauges, newGauges } from "./gauges.ts";
 import { greedyExchange } from "./greedyExchange.ts";
 import { isBetter, scoreOf } from "./objective.ts";
 import type { Scenarios, SwitchSet } from "./scenarios.ts";
@@ -40,22 +38,20 @@ export interface BestAnswer {
  * (twelve switches make no more); otherwise `greedyExchange`, which is a search and not a proof. Its finds are
  * compared, on all iterations, with every single affordable switch, so it is never worse than one of those.
  */
-export function bestSet(
-  scenarios: Scenarios,
-  draw: Draw,
-  targets: Targets,
+export function* bestSet(
+  { stands }: Pick<Scenarios, "stands">,
   { sum, objective, free, costs }: BestQuestion,
   gauges: Gauges,
-  onProgress?: (done: number, total: number) => void,
-): BestAnswer {
-  const { stands } = scenarios;
+): Asking<BestAnswer> {
   const payable = free.filter((i) => within(costs[i] as number, sum));
   const every = affordableSubsets(payable, costs, sum, mostSets);
-  const few: Draw = { ...draw, iterations: Math.min(draw.iterations, fewIterations) };
-  const coarse = every === undefined ? gaugesOf(scenarios, few, targets) : gauges;
+  const coarse = newGauges(Math.min(gauges.n, fewIterations));
   const sets =
-    every ?? greedyExchange({ gauges: coarse, stands, free: payable, costs, sum, objective, onProgress });
-  gauges.need(sets.map((set) => stands | set));
+    every ?? (yield* greedyExchange({ gauges: coarse, stands, free: payable, costs, sum, objective }));
+  yield* gauges.need(
+    sets.map((set) => stands | set),
+    0.9,
+  );
   let best: SwitchSet = 0n;
   for (const set of sets) {
     if (isBetter(rank(set), rank(best))) best = set;
@@ -88,15 +84,15 @@ function methodOf(every: boolean, tried: number, objective: Objective): SearchMe
 }
 
 /** Members without which, one at a time, the committed date stays the same and net worth does not fall. */
-export function idleMembers(
+export function* idleMembers(
   { stands }: Pick<Scenarios, "stands">,
   added: SwitchSet,
   free: readonly number[],
   gauges: Gauges,
-): number[] {
+): Asking<number[]> {
   const members = membersOf(added, free);
   const without = (i: number) => stands | (added & ~only(i));
-  gauges.need(members.map(without));
+  yield* gauges.need(members.map(without));
   const whole = gauges.of(stands | added);
   return members.filter((i) => {
     const less = gauges.of(without(i));

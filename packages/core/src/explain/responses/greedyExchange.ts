@@ -1,5 +1,5 @@
 import type { Objective } from "../types.ts";
-import type { Gauges } from "./gauges.ts";
+import type { Asking, Gauges } from "./gauges.ts";
 import { isBetter, scoreOf, slopeOf } from "./objective.ts";
 import type { SwitchSet } from "./scenarios.ts";
 import { costOf, has, only, within } from "./sets.ts";
@@ -11,7 +11,6 @@ export interface GreedyQuestion {
   costs: readonly number[];
   sum: number;
   objective: Objective;
-  onProgress: ((done: number, total: number) => void) | undefined;
 }
 
 /** Rounds of exchange after which it is left at that. */
@@ -26,27 +25,23 @@ const mostRounds = 20;
  *
  * Cost: about (free switches)^2 sets.
  */
-export function greedyExchange(question: GreedyQuestion): SwitchSet[] {
-  const { free, onProgress } = question;
-  const up = upFromNothing(question);
-  onProgress?.(1, 3);
-  const down = downFromAll(question);
-  onProgress?.(2, 3);
-  const exchanged = exchange(question, better(question, down, up) ? down : up);
-  onProgress?.(3, 3);
+export function* greedyExchange(question: GreedyQuestion): Asking<SwitchSet[]> {
+  const { free } = question;
+  const up = yield* upFromNothing(question);
+  const down = yield* downFromAll(question);
+  const exchanged = yield* exchange(question, better(question, down, up) ? down : up);
   return [0n, ...free.map(only), up, down, exchanged];
 }
 
 function better({ gauges, stands, objective }: GreedyQuestion, a: SwitchSet, b: SwitchSet): boolean {
-  gauges.need([stands | a, stands | b]);
   return isBetter(scoreOf(gauges.of(stands | a), objective), scoreOf(gauges.of(stands | b), objective));
 }
 
-function upFromNothing({ gauges, stands, free, costs, sum, objective }: GreedyQuestion): SwitchSet {
+function* upFromNothing({ gauges, stands, free, costs, sum, objective }: GreedyQuestion): Asking<SwitchSet> {
   let set: SwitchSet = 0n;
   for (;;) {
     const left = free.filter((i) => !has(set, i) && within(costOf(set | only(i), costs), sum));
-    gauges.need([set, ...left.map((i) => set | only(i))].map((one) => stands | one));
+    yield* gauges.need([set, ...left.map((i) => set | only(i))].map((one) => stands | one));
     const here = slopeOf(gauges.of(stands | set), objective);
     let best = -1;
     let most = 0;
@@ -60,11 +55,11 @@ function upFromNothing({ gauges, stands, free, costs, sum, objective }: GreedyQu
   }
 }
 
-function downFromAll({ gauges, stands, free, costs, sum, objective }: GreedyQuestion): SwitchSet {
+function* downFromAll({ gauges, stands, free, costs, sum, objective }: GreedyQuestion): Asking<SwitchSet> {
   let set = free.reduce((all, i) => all | only(i), 0n);
   for (;;) {
     const members = free.filter((i) => has(set, i));
-    gauges.need([set, ...members.map((i) => set & ~only(i))].map((one) => stands | one));
+    yield* gauges.need([set, ...members.map((i) => set & ~only(i))].map((one) => stands | one));
     const here = slopeOf(gauges.of(stands | set), objective);
     let worst = -1;
     let least = Number.POSITIVE_INFINITY;
@@ -79,7 +74,7 @@ function downFromAll({ gauges, stands, free, costs, sum, objective }: GreedyQues
   }
 }
 
-function exchange(question: GreedyQuestion, from: SwitchSet): SwitchSet {
+function* exchange(question: GreedyQuestion, from: SwitchSet): Asking<SwitchSet> {
   const { gauges, stands, free, costs, sum } = question;
   let set = from;
   for (let round = 0; round < mostRounds; round++) {
@@ -90,7 +85,7 @@ function exchange(question: GreedyQuestion, from: SwitchSet): SwitchSet {
       ...inside.map((i) => set & ~only(i)),
       ...inside.flatMap((i) => outside.map((o) => (set & ~only(i)) | only(o))),
     ].filter((one) => within(costOf(one, costs), sum));
-    gauges.need(moves.map((one) => stands | one));
+    yield* gauges.need(moves.map((one) => stands | one));
     let best = set;
     for (const one of moves) if (better(question, one, best)) best = one;
     if (best === set) return set;

@@ -2,16 +2,16 @@ import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
 import { planAsWritten } from "../../simulate/asWritten.ts";
 import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
+import type { Model } from "../../simulate/model.ts";
 import { stampOf } from "../confidence/stampOf.ts";
 import { BeyondCalendarError } from "../stage.ts";
 import type { BestSet, Objective, ResponseEffect, Responses, ResponseWorth } from "../types.ts";
-import type { Draw } from "../variants.ts";
 import { bestSet, idleMembers } from "./bestSet.ts";
 import { drawOf, type RunOptions, runProblems } from "./drawOf.ts";
 import { effectOf } from "./effectOf.ts";
 import { outlookOf, type Targets } from "./gauge.ts";
-import { type Gauges, gaugesOf } from "./gauges.ts";
-import { type Scenarios, scenariosOf } from "./scenarios.ts";
+import { type Asking, answered, type Gauges, type Gauging, newGauges } from "./gauges.ts";
+import { type SwitchSet, scenariosOf } from "./scenarios.ts";
 import { has, only } from "./sets.ts";
 import { responseSwitches, type Switch } from "./switches.ts";
 
@@ -26,6 +26,11 @@ export interface ResponsesResult {
   problems: Problem[];
 }
 
+/** A question about decisions, ready to be worked on: what is gauged, and the work that asks for it. */
+export interface Decision<T> extends Gauging {
+  work: Asking<T>;
+}
+
 /**
  * What each response buys: the change of the committed date and sum, of the chances asked about, of lateness and of
  * the mean cost; alone, and given what is adopted. With `sum`, the best set of responses for that much money.
@@ -35,6 +40,21 @@ export interface ResponsesResult {
  * Problems are values. Cost: two runs per response, each only of what it reaches; for the best set see `bestSet`.
  */
 export function responses(plan: Plan, options: ResponsesOptions = {}): ResponsesResult {
+  const { decision, problems } = responsesDecision(plan, options);
+  if (decision === undefined) return { problems };
+  try {
+    return { responses: answered(decision.work, decision, options.onProgress), problems };
+  } catch (error) {
+    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
+    throw error;
+  }
+}
+
+/** The question of `responses`, for whoever shares out its runs. */
+export function responsesDecision(
+  plan: Plan,
+  options: ResponsesOptions,
+): { decision?: Decision<Responses>; problems: Problem[] } {
   const problems = [...runProblems(options), ...ownProblems(plan, options)];
   if (problems.length > 0) return { problems };
   const { list, notes } = responseSwitches(plan);
@@ -42,91 +62,85 @@ export function responses(plan: Plan, options: ResponsesOptions = {}): Responses
   const standing = scenarios.model(scenarios.stands);
   const asWritten = planAsWritten(standing);
   if (asWritten.beyond >= 0) return { problems: [beyondCalendar(standing, asWritten.beyond)] };
-  const draw = drawOf(plan, options);
   const { finishByDay, budget } = standing;
   const targets: Targets = {
     confidence: options.confidence ?? standing.confidence,
     ...(finishByDay === undefined ? {} : { finishByDay }),
     ...(budget === undefined ? {} : { budget }),
   };
-  try {
-    const gauges = gaugesOf(scenarios, draw, targets, options.onProgress);
-    const { stands } = scenarios;
-    gauges.need([0n, stands, ...list.flatMap((_, i) => [only(i), stands ^ only(i)])]);
-    const effect = (without: bigint, set: bigint): ResponseEffect =>
-      effectOf(gauges.of(without), gauges.of(set), targets, draw.iterations);
-    const found = list.map((one, i): ResponseWorth => {
-      const { response, entry } = one as Extract<Switch, { kind: "response" }>;
-      return {
-        id: one.id,
-        action: one.name,
-        entry: { id: entry.id, name: entry.name },
-        adopted: response.adopted,
-        cost: one.cost,
-        alone: effect(0n, only(i)),
-        given: effect(stands & ~only(i), stands | only(i)),
-      };
-    });
-    found.sort((a, b) => b.given.netWorth - a.given.netWorth || (a.id < b.id ? -1 : 1));
-    const outlook = (set: bigint) => outlookOf(gauges.of(set), standing, targets, draw.iterations);
-    const best = bestOf(scenarios, draw, targets, options, gauges);
-    return {
-      problems: [],
-      responses: {
-        stamp: stampOf(standing, draw),
-        plan: { title: plan.title, currency: plan.currency, start: plan.start },
-        confidence: targets.confidence,
-        asked: askedOf(plan),
-        none: outlook(0n),
-        stands: outlook(stands),
-        responses: found,
-        ...(best === undefined ? {} : { best }),
-        notes,
-      },
-    };
-  } catch (error) {
-    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
-    throw error;
-  }
+  const gauging = { scenarios, draw: drawOf(plan, options), targets };
+  return { decision: { ...gauging, work: work(plan, gauging, standing, options, notes) }, problems: [] };
 }
 
-function bestOf(
-  scenarios: Scenarios,
-  draw: Draw,
-  targets: Targets,
-  { sum, objective = "date", onProgress }: ResponsesOptions,
+function* work(
+  plan: Plan,
+  gauging: Gauging,
+  standing: Model,
+  options: ResponsesOptions,
+  notes: string[],
+): Asking<Responses> {
+  const { scenarios, draw, targets } = gauging;
+  const { stands, switches } = scenarios;
+  const { finishBy, budget } = plan.commitment;
+  const gauges = newGauges(draw.iterations);
+  yield* gauges.need(
+    [0n, stands, ...switches.flatMap((_, i) => [only(i), stands ^ only(i)])],
+    options.sum === undefined ? 1 : 0.2,
+  );
+  const effect = (without: SwitchSet, set: SwitchSet): ResponseEffect =>
+    effectOf(gauges.of(without), gauges.of(set), targets, gauges.n);
+  const found = switches.map((one, i): ResponseWorth => {
+    const { response, entry } = one as Extract<Switch, { kind: "response" }>;
+    return {
+      id: one.id,
+      action: one.name,
+      entry: { id: entry.id, name: entry.name },
+      adopted: response.adopted,
+      cost: one.cost,
+      alone: effect(0n, only(i)),
+      given: effect(stands & ~only(i), stands | only(i)),
+    };
+  });
+  found.sort((a, b) => b.given.netWorth - a.given.netWorth || (a.id < b.id ? -1 : 1));
+  const outlook = (set: SwitchSet) => outlookOf(gauges.of(set), standing, targets, gauges.n);
+  const best = yield* bestOf(gauging, options, gauges);
+  return {
+    stamp: stampOf(standing, draw),
+    plan: { title: plan.title, currency: plan.currency, start: plan.start },
+    confidence: targets.confidence,
+    asked: {
+      ...(finishBy === undefined ? {} : { finishBy }),
+      ...(budget === undefined ? {} : { budget }),
+    },
+    none: outlook(0n),
+    stands: outlook(stands),
+    responses: found,
+    ...(best === undefined ? {} : { best }),
+    notes,
+  };
+}
+
+function* bestOf(
+  { scenarios, targets }: Gauging,
+  { sum, objective = "date" }: ResponsesOptions,
   gauges: Gauges,
-): BestSet | undefined {
+): Asking<BestSet | undefined> {
   if (sum === undefined) return undefined;
   const { stands, switches, drawn } = scenarios;
   const free = switches.map((_, i) => i).filter((i) => !has(stands, i));
   const costs = switches.map(({ cost }) => cost);
-  const { added, cost, how } = bestSet(
-    scenarios,
-    draw,
-    targets,
-    { sum, objective, free, costs },
-    gauges,
-    onProgress,
-  );
+  const { added, cost, how } = yield* bestSet(scenarios, { sum, objective, free, costs }, gauges);
+  const idle = yield* idleMembers(scenarios, added, free, gauges);
   const ids = (members: readonly number[]) => members.map((i) => (switches[i] as Switch).id);
   return {
     sum,
     objective,
     ids: ids(free.filter((i) => has(added, i))),
-    idle: ids(idleMembers(scenarios, added, free, gauges)),
+    idle: ids(idle),
     cost,
-    outlook: outlookOf(gauges.of(stands | added), drawn, targets, draw.iterations),
-    effect: effectOf(gauges.of(stands), gauges.of(stands | added), targets, draw.iterations),
+    outlook: outlookOf(gauges.of(stands | added), drawn, targets, gauges.n),
+    effect: effectOf(gauges.of(stands), gauges.of(stands | added), targets, gauges.n),
     how,
-  };
-}
-
-function askedOf({ commitment }: Plan): Responses["asked"] {
-  const { finishBy, budget } = commitment;
-  return {
-    ...(finishBy === undefined ? {} : { finishBy }),
-    ...(budget === undefined ? {} : { budget }),
   };
 }
 

@@ -85,6 +85,15 @@ export function capacitySwitches(plan: Plan): Switches {
   return { list: list.sort(byId), notes };
 }
 
+/** Everything that can be decided, in id order. */
+export function everySwitch(plan: Plan): Switches {
+  const kinds = [responseSwitches(plan), scopeSwitches(plan), capacitySwitches(plan)];
+  return {
+    list: kinds.flatMap(({ list }) => list).sort(byId),
+    notes: kinds.flatMap(({ notes }) => notes),
+  };
+}
+
 /** The mean of a cost cut at zero, as it is drawn. */
 function meanCost(estimate: Estimate | undefined): number {
   if (estimate === undefined) return 0;
