@@ -1,3 +1,6 @@
+import { isMainThread } from "node:worker_threads";
+import { answerInThread } from "./compute/answerAside.ts";
 import { main } from "./main.ts";
 
-process.exitCode = await main(process.argv.slice(2));
+if (isMainThread) process.exitCode = await main(process.argv.slice(2));
+else answerInThread();

@@ -1,6 +1,7 @@
-import { readPlan, scenarioNotes, type WhyConfidenceOptions, whyConfidence } from "@leeway/core";
+import { readPlan, scenarioNotes, type WhyConfidenceOptions } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { answerAside } from "../compute/answerAside.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
 import { progressLine } from "../compute/progressLine.ts";
 import { exitCodes } from "../exitCodes.ts";
@@ -58,7 +59,7 @@ export async function confidenceVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   }
   const line = progressLine();
-  const result = whyConfidence(plan, { ...options, onProgress: line.show });
+  const result = await answerAside({ kind: "confidence", plan, options }, line.show);
   line.clear();
   await hearStops();
   const told = [...scenarioNotes(plan, options), ...result.problems];

@@ -3,13 +3,13 @@ import {
   type PeopleLoadOptions,
   type Plan,
   type Problem,
-  peopleLoad,
   readPlan,
   scenarioNotes,
 } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { answerAside } from "../compute/answerAside.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
 import { progressLine } from "../compute/progressLine.ts";
 import { exitCodes } from "../exitCodes.ts";
@@ -110,7 +110,7 @@ export async function peopleVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   }
   const line = progressLine();
-  const result = peopleLoad(plan, { ...engine, onProgress: line.show });
+  const result = await answerAside({ kind: "people", plan, options: engine }, line.show);
   line.clear();
   await hearStops();
   const told = [...scenarioNotes(plan, engine), ...result.problems];

@@ -1,0 +1,39 @@
+import {
+  type PeopleLoadOptions,
+  type PeopleLoadResult,
+  type Plan,
+  peopleLoad,
+  type WhyConfidenceOptions,
+  type WhyConfidenceResult,
+  whyConfidence,
+} from "@leeway/core";
+
+/** Questions answered by one call of the library, what they are asked with and what comes back. */
+export interface Questions {
+  confidence: { options: Omit<WhyConfidenceOptions, "onProgress">; answer: WhyConfidenceResult };
+  people: { options: Omit<PeopleLoadOptions, "onProgress">; answer: PeopleLoadResult };
+}
+export type Kind = keyof Questions;
+
+/** A question about a plan: plain data, so that it can be sent to a thread. */
+export interface Question<K extends Kind = Kind> {
+  kind: K;
+  plan: Plan;
+  options: Questions[K]["options"];
+}
+export type OnProgress = (done: number, total: number) => void;
+
+const ways: {
+  [K in Kind]: (
+    plan: Plan,
+    options: Questions[K]["options"] & { onProgress: OnProgress },
+  ) => Questions[K]["answer"];
+} = { confidence: whyConfidence, people: peopleLoad };
+
+/** Answers a question here and now. */
+export function answer<K extends Kind>(
+  question: Question<K>,
+  onProgress: OnProgress,
+): Questions[K]["answer"] {
+  return ways[question.kind](question.plan, { ...question.options, onProgress });
+}
