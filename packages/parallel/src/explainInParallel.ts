@@ -21,7 +21,7 @@ import { threadsFor, workOf } from "./share.ts";
 const explanationFactor = 100;
 
 /** Parts per thread and ask: variants differ in what they reach. */
-const partsPerThread = 3;
+const partsPerThread = 2;
 
 /** Variants in a part at least: a part begins with a run of the model as it is. */
 const leastVariants = 8;
