@@ -24,9 +24,10 @@ import { placedOf } from "./placed.ts";
 
 /** Paths listed. */
 const shownPaths = 5;
-/** Tasks whose days at stake are computed at most, and how often they must be critical. */
-const nearTasks = 20;
-const nearShare = 0.01;
+/** Tasks whose days at stake are computed at most, those with the greatest schedule sensitivity. */
+const stakeTasks = 12;
+/** How often they must be critical. */
+const stakeShare = 0.01;
 
 export interface DrivingPathsOptions {
   /** Defaults: the plan's own. */
@@ -48,10 +49,10 @@ export interface DrivingPathsResult {
 
 /**
  * Which chains of tasks set the finish, how often, and how much each task has to do with it: the five most frequent
- * paths, the trade's indices of every unfinished task, and the days at stake on the twenty that are critical most often
- * (in at least one future of a hundred). The draws are the forecast's, and so is the criticality.
+ * paths, the trade's indices of every unfinished task, and the days at stake on the twelve of the greatest schedule
+ * sensitivity (critical in at least one future of a hundred). The draws are the forecast's, and so is the criticality.
  *
- * Problems are values. Cost: about twice the time of `simulate`, plus a re-run of what can move with each of the twenty;
+ * Problems are values. Cost: about twice the time of `simulate`, plus a re-run of what can move with each of the twelve;
  * memory 8 bytes * n for each of them and a text for each different path.
  */
 export function drivingPaths(plan: Plan, options: DrivingPathsOptions = {}): DrivingPathsResult {
@@ -100,10 +101,9 @@ function pathsOf(model: Model, asWritten: AsWritten, draw: Draw, options: Drivin
   const tasks = indexed(model, sums);
   const at = new Map(model.tasks.map((task, j) => [task.id, j]));
   const near = tasks
-    .filter(
-      ({ id, criticality }) => criticality >= nearShare && model.tasks[at.get(id) ?? 0]?.kind === "task",
-    )
-    .slice(0, nearTasks);
+    .filter((task) => task.criticality >= stakeShare && task.scheduleSensitivity > 0)
+    .sort((a, b) => b.scheduleSensitivity - a.scheduleSensitivity || (a.id < b.id ? -1 : 1))
+    .slice(0, stakeTasks);
   const stakes = daysAtStake(
     model,
     draw,

@@ -24,6 +24,8 @@ import type { Placed } from "./placed.ts";
  */
 export function fillLateRows(placed: Placed, rows: Float64Array[]): void {
   const { model, block, position } = placed;
+  const people = model.limitedPeople ? peopleLimits(placed) : undefined;
+  people?.look();
   const { n } = block;
   for (const row of rows) row.fill(Number.POSITIVE_INFINITY, 0, n);
   limitByFinish(placed, rows);
@@ -41,13 +43,10 @@ export function fillLateRows(placed: Placed, rows: Float64Array[]): void {
       if (task.progress !== undefined) continue;
       fillLimits(placed, task, j, rows[j] as Float64Array, limits);
       for (const link of task.links) limitByLink(placed, link, rows, limits);
-      if (model.limitedPeople && task.holds.length > 0) {
-        peopleLimits(placed, j, limits.start, (i, k, moment) => {
-          if (tighten(placed, i, k, moment, true, rows[i] as Float64Array)) {
-            if ((position[i] as number) > o) again = true;
-          }
-        });
-      }
+      people?.limit(j, limits.start, (i, k, moment) => {
+        const moved = tighten(placed, i, k, moment, true, rows[i] as Float64Array);
+        if (moved && (position[i] as number) > o) again = true;
+      });
     }
   }
 }
