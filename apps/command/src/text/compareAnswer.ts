@@ -56,8 +56,8 @@ export function standsSentences(comparison: Comparison): string[] {
   const chances: string[] = [];
   const change = (from: number, is: number) =>
     formatPercent(from) === formatPercent(is)
-      ? `stays ${formatPercent(is)}`
-      : `from ${formatPercent(from)} to ${formatPercent(is)}`;
+      ? `stays at ${formatPercent(is)}`
+      : `goes from ${formatPercent(from)} to ${formatPercent(is)}`;
   if (asked.finishBy !== undefined) {
     const { date: by, from, to: is } = asked.finishBy;
     chances.push(`of finishing by ${formatDate(by, "weekday")} ${change(from, is)}`);
@@ -66,7 +66,7 @@ export function standsSentences(comparison: Comparison): string[] {
     const { sum: within, from, to: is } = asked.budget;
     chances.push(`of staying within ${statedSum(within, plan.currency)} ${change(from, is)}`);
   }
-  return chances.length === 0 ? [now] : [now, `The chance ${chances.join(", ")}.`];
+  return chances.length === 0 ? [now] : [now, `The chance ${chances.join(", that ")}.`];
 }
 
 /** What a move is; how far sampled orders may be off. */

@@ -16,12 +16,23 @@ export function calendarChanges(pair: Pair): Change[] {
   if (older.start !== newer.start) {
     add(places.start, "Start of the plan", `from ${dateWords(older.start)} to ${dateWords(newer.start)}`);
   }
+  // Calendars made like another change with it: the same change of several is told once.
+  const sameChange = new Map<string, { names: string[]; texts: string[] }>();
   for (const name of [...newer.calendars.keys()].sort()) {
     const before = older.calendars.get(name);
     const after = newer.calendars.get(name);
     if (before === undefined || after === undefined) continue;
     if (pair.older.calendars.get(name) === pair.newer.calendars.get(name)) continue;
-    for (const text of daysWords(before, after)) add(places.calendar(name), `Calendar ${name}`, text);
+    const texts = daysWords(before, after);
+    const known = sameChange.get(texts.join()) ?? { names: [], texts };
+    sameChange.set(texts.join(), known);
+    known.names.push(name);
+  }
+  for (const { names, texts } of sameChange.values()) {
+    const subject = `${names.length === 1 ? "Calendar" : "Calendars"} ${listWords(names)}`;
+    for (const text of texts) {
+      list.push({ places: names.map(places.calendar), kind: "calendar", ids: [], subject, text });
+    }
   }
   const usual = new Set<string>();
   for (const task of pair.newer.tasks.values()) {

@@ -1,6 +1,6 @@
 import type { Overhead } from "../../../plan/types.ts";
 import { estimateChange, estimateWords, moneyUnit } from "../words/estimateWords.ts";
-import { dateWords, listWords, numberWords } from "../words/numbers.ts";
+import { countWords, dateWords, listWords, numberWords } from "../words/numbers.ts";
 import type { Change } from "./change.ts";
 import { idsOf, type Pair } from "./pair.ts";
 import { pairsOf } from "./pairsOf.ts";
@@ -83,7 +83,7 @@ function overheadChanges(pair: Pair): Change[] {
     };
     end("from", "from the start of", "the plan");
     end("to", "to the finish of", "the plan");
-    return parts.length === 0 ? [] : [change(places.overheadTerms(id), after, listWords(parts))];
+    return parts.length === 0 ? [] : [change(places.overheadTerms(id), after, parts.join("; "))];
   });
 }
 
@@ -96,25 +96,23 @@ function correlationChanges(pair: Pair): Change[] {
       return pair.older.tasks.has(id) && pair.newer.tasks.has(id);
     });
   const keys = [...new Set([...was.keys(), ...is.keys()])].filter(common).sort();
-  const texts: string[] = [];
-  const ids = new Set<string>();
+  const sets = new Map<string, Set<string>>();
   for (const key of keys) {
-    const before = was.get(key) ?? 0;
-    const after = is.get(key) ?? 0;
     if (was.get(key) === is.get(key)) continue;
-    const members = key.split(" ").map((name) => (name.startsWith("cost:") ? name.slice(5) : name));
-    for (const id of members) ids.add(id);
-    texts.push(
-      `${listWords(members.map(pair.nameOf))}: correlation from ${numberWords(before)} to ${numberWords(after)}`,
-    );
+    const change = `from ${numberWords(was.get(key) ?? 0)} to ${numberWords(is.get(key) ?? 0)}`;
+    const members = sets.get(change) ?? new Set();
+    sets.set(change, members);
+    for (const name of key.split(" ")) members.add(name.startsWith("cost:") ? name.slice(5) : name);
   }
-  if (texts.length === 0) return [];
-  const shown = texts.length > 3 ? [`${texts.length} correlations changed`] : texts;
-  return shown.map((text) => ({
-    places: [places.correlations],
-    kind: "estimates",
-    ids: [...ids].sort(),
-    subject: "What moves together",
-    text,
-  }));
+  return [...sets].map(([change, members]): Change => {
+    const ids = [...members].sort();
+    const among = ids.length > 4 ? countWords(ids.length, "task") : listWords(ids.map(pair.nameOf));
+    return {
+      places: [places.correlations],
+      kind: "estimates",
+      ids,
+      subject: "What moves together",
+      text: `correlation of ${among} ${change}`,
+    };
+  });
 }

@@ -1,7 +1,7 @@
 import type { RegisterEntry, Response } from "../../../plan/types.ts";
 import { probabilityAfter } from "../../../simulate/compileRegister.ts";
 import { estimateChange, estimateWords, moneyUnit, sameEstimate } from "../words/estimateWords.ts";
-import { percentWords } from "../words/numbers.ts";
+import { listWords, percentWords } from "../words/numbers.ts";
 import type { Change } from "./change.ts";
 import type { Pair } from "./pair.ts";
 import { places } from "./places.ts";
@@ -26,6 +26,16 @@ interface Both {
   after: RegisterEntry;
 }
 
+/** Entries that count from now on because a response is adopted. */
+function hanging(pair: Pair, response: Response, own: RegisterEntry): string {
+  const names = [...pair.newer.entries.values()]
+    .filter(({ id, onlyIf }) => onlyIf === response.id && id !== own.id)
+    .map(({ name }) => `“${name}”`)
+    .sort();
+  if (names.length === 0) return "";
+  return `; from now on ${listWords(names)} ${names.length === 1 ? "counts" : "count"} too`;
+}
+
 function words(pair: Pair, { was, is, before, after }: Both): string {
   const { currency } = pair.newer.plan;
   const unit = moneyUnit(currency);
@@ -45,7 +55,7 @@ function words(pair: Pair, { was, is, before, after }: Both): string {
   };
   if (is !== undefined && was === undefined) {
     const cost = is.cost === undefined ? "" : `, for ${estimateWords(is.cost, unit)}`;
-    return `response “${is.action}” adopted${does(after, is)}${cost}`;
+    return `response “${is.action}” adopted${does(after, is)}${cost}${hanging(pair, is, after)}`;
   }
   if (was !== undefined && is === undefined) {
     const cost = was.cost === undefined ? "" : `, saving ${estimateWords(was.cost, unit)}`;

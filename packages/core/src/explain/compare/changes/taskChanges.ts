@@ -73,7 +73,11 @@ function changesOf(
     return change(places.taskMoney(id), "money", text === "" ? "" : `${what} ${text}`);
   };
   return [
-    ...change(places.work(id), "estimates", workChange(before, after)),
+    ...change(
+      places.work(id),
+      before.milestone === after.milestone ? "estimates" : "scope",
+      workChange(before, after),
+    ),
     ...money("cost", "cost"),
     ...money("costPerDay", "cost"),
     ...linkChanges(pair, before, after),
