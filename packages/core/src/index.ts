@@ -28,6 +28,12 @@ export {
   type OrderOptions,
   orderAverage,
 } from "./explain/contingency/orderAverage.ts";
+export {
+  type FutureOptions,
+  type FutureResult,
+  future,
+  type WhichFuture,
+} from "./explain/future/future.ts";
 export { jointConfidence } from "./explain/joint/jointConfidence.ts";
 export { type Measure, measureVariants } from "./explain/measureVariants.ts";
 export {
@@ -40,7 +46,8 @@ export { type PeopleLoadOptions, type PeopleLoadResult, peopleLoad } from "./exp
 export { type ReachOptions, type ReachResult, reach, reachDecision } from "./explain/reach/reach.ts";
 export type { Gauge, Targets } from "./explain/responses/gauge.ts";
 export { type About, type Gauger, gauger } from "./explain/responses/gauger.ts";
-export { type Ask as GaugeAsk, type Asking, progressOfAsks } from "./explain/responses/gauges.ts";
+export { type Ask as GaugeAsk, type Asking, gaugeSets, progressOfAsks } from "./explain/responses/gauges.ts";
+export { inNearOrder } from "./explain/responses/nearOrder.ts";
 export {
   type Decision,
   type ResponsesOptions,
@@ -60,7 +67,9 @@ export {
 } from "./explain/variants.ts";
 export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./forecast/forecast.ts";
 export { summarise } from "./forecast/summarise.ts";
+export { taskRanks } from "./forecast/taskRanks.ts";
 export type * from "./forecast/types.ts";
+export { warmUp } from "./kernel/warmUp.ts";
 export * from "./models/index.ts";
 export { applyScenario } from "./plan/applyScenario.ts";
 export * from "./plan/index.ts";
