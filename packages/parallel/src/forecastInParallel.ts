@@ -19,8 +19,9 @@ import { shareOut, withCrew } from "./crew.ts";
 import type { Helper } from "./helper.ts";
 import type { ParallelOptions } from "./options.ts";
 import { buffersOf, rowsOf } from "./rows.ts";
-import { threadsFor, workOf } from "./share.ts";
+import { helpersFor, threadsFor, workOf } from "./share.ts";
 import { simulateOn } from "./simulateOn.ts";
+import { ranksTogether, simulateTogether } from "./simulateTogether.ts";
 import { tornadoInParallel } from "./tornadoInParallel.ts";
 
 type Options = ForecastOptions & ParallelOptions;
@@ -43,14 +44,13 @@ export async function forecastInParallel(plan: Plan, options: Options = {}): Pro
   options.signal?.throwIfAborted();
   const scenario = applyScenario(plan, options);
   if (scenario.problems.length > 0) return { problems: scenario.problems };
-  const t0 = clock();
-  const model = compile(scenario.plan);
-  const t1 = clock();
-  const subject = { plan: scenario.plan, model, asWritten: planAsWritten(model) };
   const stated = options.iterations ?? scenario.plan.iterations;
-  let round = await compute(subject, stated, options, clock);
+  const t0 = clock();
+  const first = await begin(scenario.plan, stated, options, clock);
+  const { subject, compiled: t1 } = first;
+  let { round } = first;
   while (round.forecast !== undefined && 2 * round.forecast.iterations <= 1_000_000) {
-    if (!tooWide(model, round.forecast, options.withinDays)) break;
+    if (!tooWide(subject.model, round.forecast, options.withinDays)) break;
     round = await compute(subject, 2 * round.forecast.iterations, options, clock);
   }
   const { forecast, draw, simulated } = round;
@@ -64,6 +64,39 @@ export async function forecastInParallel(plan: Plan, options: Options = {}): Pro
       ? {}
       : { timing: { compile: t1 - t0, simulate: simulated - t1, summarise: t3 - simulated } }),
   };
+}
+
+/** The first round. Work that is over in a moment is shared with helpers in common memory, where there is such. */
+async function begin(
+  plan: Plan,
+  n: number,
+  options: Options,
+  clock: () => number,
+): Promise<{ subject: Subject; round: Round; compiled: number }> {
+  const { pool } = options;
+  const compiled = () => {
+    const model = compile(plan);
+    return { subject: { plan, model, asWritten: planAsWritten(model) }, compiled: clock() };
+  };
+  const helpers = helpersFor(workOf(plan, n), n, options);
+  if (pool === undefined || helpers === 0) {
+    const own = compiled();
+    return { ...own, round: await compute(own.subject, n, options, clock) };
+  }
+  return withCrew({ pool, threads: helpers, plan, options }, async (crew) => {
+    const own = compiled(); // while the helpers compile too
+    const { model, asWritten } = own.subject;
+    const together = await simulateTogether(crew, own.subject, { ...options, iterations: n });
+    const simulated = clock();
+    const { trials, problems } = together.simulation;
+    if (trials === undefined) return { ...own, round: { problems, simulated } };
+    const ranks = await ranksTogether(together, options.confidence ?? model.confidence, model.tasks.length);
+    const forecast = summarise(model, trials, asWritten, {
+      ...(options.confidence === undefined ? {} : { confidence: options.confidence }),
+      ...(ranks === undefined ? {} : { ranks }),
+    });
+    return { ...own, round: { forecast, draw: drawOf(trials), problems, simulated } };
+  });
 }
 
 interface Round {

@@ -1,4 +1,5 @@
 export { compareInParallel } from "./compareInParallel.ts";
+export { reachInParallel, responsesInParallel } from "./decideInParallel.ts";
 export { explainInParallel } from "./explainInParallel.ts";
 export { forecastInParallel } from "./forecastInParallel.ts";
 export type { FromThread, RunOptions, ToThread } from "./messages.ts";

@@ -1,11 +1,14 @@
 import type {
+  About,
   Compared,
   Design,
   Draw,
   Forecast,
+  Gauge,
   Measure,
   Plan,
   Settings,
+  Targets,
   TornadoBar,
   TornadoPart,
   TrialSums,
@@ -23,18 +26,36 @@ export interface RunOptions {
 /** Rows of trials, in the order of `rowsOf`. */
 export type Row = Float64Array | Int32Array;
 
-/** Asked of a thread, one request at a time. Every request but `plan` and `forget` has one answer. */
+/** Asked of a thread, one request at a time. Every request but `plan`, `warm` and `forget` has one answer. */
 export type ToThread =
   /** What the requests that follow are about. */
   | { kind: "plan"; plan: Plan; options: RunOptions }
   /** Compute `iterations` iterations from block `fromBlock` on. */
   | { kind: "stretch"; fromBlock: number; iterations: number }
+  /**
+   * Compute blocks together with others: each takes the next from `counter` (an Int32 of the next block's number) until
+   * none is left, into rows that all share (`bytesOfTrials`).
+   */
+  | { kind: "join"; rows: SharedArrayBuffer; counter: SharedArrayBuffer; iterations: number }
+  /** Read the percentiles of tasks `from` up to `to` off the trials joined last. */
+  | { kind: "ranks"; confidence: number; from: number; to: number }
   | { kind: "summarise"; trials: Trials; confidence: number | undefined }
   /** Where variants of the plan stand at a level. */
   | { kind: "measure"; draw: Draw; confidence: number; settings: readonly Settings[] }
   /** Committed values of other plans, in the terms of a comparison with this one. */
   | { kind: "values"; terms: Omit<Compared["terms"], "newer">; plans: readonly Plan[] }
+  /** Gauges of sets of decisions about the plan. */
+  | {
+      kind: "gauge";
+      about: About;
+      draw: Draw;
+      targets: Targets;
+      sets: readonly bigint[];
+      iterations: number;
+    }
   | ({ kind: "tornado"; draw: Draw; committed: Forecast["committed"] } & TornadoPart)
+  /** Get ready for whatever plan will come. */
+  | { kind: "warm" }
   /** Drop the plan and all that was made of it. */
   | { kind: "forget" };
 
@@ -46,9 +67,13 @@ export type FromThread =
   | { kind: "progress"; done: number }
   /** `sums` block by block. `beyond`: a task that ran past its calendar in the block after the last of `sums`, or -1. */
   | { kind: "stretch"; rows: Row[]; sums: TrialSums[]; beyond: number }
+  /** The sums of each block computed; a task that ran past its calendar in `block`, or -1. */
+  | { kind: "joined"; blocks: { block: number; sums: TrialSums }[]; beyond: { block: number; task: number } }
+  | { kind: "ranks"; values: Float64Array }
   | { kind: "summary"; forecast: Forecast }
   | { kind: "measures"; measures: Measure[] }
   | { kind: "values"; values: ValuesOfPlans }
+  | { kind: "gauges"; gauges: Gauge[] }
   | { kind: "bars"; bars: { at: number; bar: TornadoBar }[] }
   | { kind: "failed"; name: string; message: string; stack: string };
 

@@ -10,7 +10,7 @@ import type { Listener, Thread } from "./thread.ts";
  * @param file  nodeWorker.ts as built: Node runs JavaScript only.
  */
 export function nodePool(file: URL): Pool {
-  return createPool((listener) => nodeThread(file, listener), availableParallelism());
+  return createPool((listener) => nodeThread(file, listener), availableParallelism(), true);
 }
 
 function nodeThread(file: URL, { message, lost }: Listener): Thread {

@@ -11,6 +11,11 @@ export interface ParallelOptions {
    * a signal is heard.
    */
   aside?: boolean;
+  /**
+   * Whether the caller's thread computes too, in memory that it shares with its helpers, where the pool can share.
+   * Default: for work that is over in a moment, so that nobody waits for a thread that starts.
+   */
+  together?: boolean;
   /** Aborting ends the threads at once; the promise rejects with the signal's reason. */
   signal?: AbortSignal;
   /** Work that pays for a thread, in the unit of `workOf`. Default: measured, see share.ts. 0 shares out everything. */

@@ -5,6 +5,10 @@ import type { StartThread } from "./thread.ts";
 export interface Pool {
   /** Processor cores there are: as many threads are worth having. */
   readonly cores: number;
+  /** Whether threads and caller can share memory. */
+  readonly shares: boolean;
+  /** Starts that many threads ahead of the work; they get ready and rest until they are taken. */
+  warm(count: number): void;
   /** That many threads, resting ones first. */
   take(count: number): Helper[];
   /** Threads whose work is done and who may be asked again. */
@@ -16,11 +20,21 @@ export interface Pool {
 /**
  * @param start  `nodeThread` or `webThread`, or another way to have work done aside.
  * @param cores  From `os.availableParallelism()` or `navigator.hardwareConcurrency`.
+ * @param shares Whether a SharedArrayBuffer can be posted to such a thread: in a page only under special headers.
  */
-export function createPool(start: StartThread, cores: number): Pool {
+export function createPool(start: StartThread, cores: number, shares = false): Pool {
   let resting: Helper[] = [];
   return {
     cores,
+    shares,
+    warm(count) {
+      while (resting.length < count) {
+        const helper = startHelper(start);
+        helper.tell({ kind: "warm" });
+        helper.rest(true);
+        resting.push(helper);
+      }
+    },
     take(count) {
       resting = resting.filter(({ alive }) => alive);
       const taken = resting.splice(0, count);

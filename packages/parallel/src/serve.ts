@@ -8,12 +8,17 @@ import {
   runBlocks,
   summarise,
   type TrialSums,
+  type Trials,
+  taskRanks,
   tornadoBars,
   valuesOfPlans,
+  warmUp,
 } from "@leeway/core";
+import { gaugesFor } from "./gaugesFor.ts";
 import type { Answer, FromThread, RunOptions, ToThread } from "./messages.ts";
 import { buffersOf, rowsOf } from "./rows.ts";
 import { sparingly } from "./sparingly.ts";
+import { takeBlocks } from "./takeBlocks.ts";
 
 type Post = (message: FromThread, transfer: ArrayBuffer[]) => void;
 type Progress = (done: number) => void;
@@ -22,6 +27,8 @@ interface Subject {
   model: Model;
   asWritten: AsWritten;
   options: RunOptions;
+  /** What was computed together with others last. */
+  joined?: Trials;
 }
 
 /**
@@ -36,6 +43,8 @@ export function serve(post: Post): (message: ToThread) => void {
   const take = (message: ToThread): void => {
     if (message.kind === "forget") {
       subject = undefined;
+    } else if (message.kind === "warm") {
+      warmUp();
     } else if (message.kind === "plan") {
       const model = compile(message.plan);
       subject = { model, asWritten: planAsWritten(model), options: message.options };
@@ -55,16 +64,33 @@ export function serve(post: Post): (message: ToThread) => void {
       broken = failure(thrown);
     }
     // `plan` has no answer of its own: its failure is the answer to the request after it.
-    if (broken !== undefined && message.kind !== "plan" && message.kind !== "forget") post(broken, []);
+    if (
+      broken !== undefined &&
+      message.kind !== "plan" &&
+      message.kind !== "warm" &&
+      message.kind !== "forget"
+    )
+      post(broken, []);
   };
 }
 
 function answer(
-  { model, asWritten, options }: Subject,
-  message: Exclude<ToThread, { kind: "plan" | "forget" }>,
+  subject: Subject,
+  message: Exclude<ToThread, { kind: "plan" | "warm" | "forget" }>,
   progress: Progress,
 ): Answer {
+  const { model, asWritten, options } = subject;
   switch (message.kind) {
+    case "join": {
+      const { rows, iterations } = message;
+      subject.joined = newTrials(model, asWritten, { ...options, iterations }, rows);
+      return { kind: "joined", ...takeBlocks(model, asWritten, subject.joined, message.counter) };
+    }
+    case "ranks": {
+      const { confidence, from, to } = message;
+      if (subject.joined === undefined) throw new Error("Asked for ranks before any blocks.");
+      return { kind: "ranks", values: taskRanks(subject.joined, confidence, from, to) };
+    }
     case "stretch":
       return stretch({ model, asWritten, options }, message, progress);
     case "summarise": {
@@ -81,6 +107,8 @@ function answer(
       const terms = { ...message.terms, newer: model.plan };
       return { kind: "values", values: valuesOfPlans(terms, message.plans, sparingly(progress)) };
     }
+    case "gauge":
+      return gaugesFor(model, message, sparingly(progress));
     case "tornado": {
       const bars = tornadoBars(
         model,

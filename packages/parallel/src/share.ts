@@ -52,6 +52,20 @@ export function threadsFor(work: number, iterations: number, options: ParallelOp
   return threads >= 2 || aside ? Math.max(1, threads) : 0;
 }
 
+/**
+ * Helpers that share memory with the caller, who computes too: for work that takes longer than a helper needs to compile
+ * the plan, and is over before a signal would be missed. 0: none.
+ */
+const leastTogether = 800_000;
+const mostTogether = 40_000_000;
+
+export function helpersFor(work: number, iterations: number, options: ParallelOptions): number {
+  const { pool, workPerThread: least, together } = options;
+  if (pool?.shares !== true) return 0;
+  if (!(together ?? (least === undefined && work >= leastTogether && work <= mostTogether))) return 0;
+  return Math.min(options.workers ?? pool.cores, Math.ceil(iterations / blockSize)) - 1;
+}
+
 export interface Stretch {
   fromBlock: number;
   iterations: number;

@@ -1,6 +1,6 @@
 // However many threads, the same bits: what `simulate` and `forecast` give on one thread is the expectation.
 import { compile, forecast, simulate } from "@leeway/core";
-import { forecastInParallel, type Pool, simulateInParallel } from "@leeway/parallel";
+import { createPool, forecastInParallel, type Pool, simulateInParallel } from "@leeway/parallel";
 import { nodePool } from "@leeway/parallel/node";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { buildWorker } from "./support/buildWorker.ts";
@@ -70,6 +70,45 @@ describe("forecastInParallel(plan)", () => {
       const together = await forecastInParallel(fullPlan, { ...options, ...shared(workers) });
       expect(JSON.stringify(together) === alone, `${workers} threads`).toBe(true);
     }
+  });
+
+  it.each([
+    ["as it is", {}],
+    ["of few iterations", { iterations: 700 }],
+    ["plain, with another seed", { iterations: 5000, design: "plain", seed: "other" }],
+    ["with its tornado", { tornado: true, iterations: 3000, confidence: 0.7 }],
+    ["until the limits are close", { iterations: 1000, withinDays: 0.5 }],
+  ] as const)("equals forecast(plan) %s in shared memory", async (_, options) => {
+    const alone = JSON.stringify(forecast(fullPlan, options));
+    for (const workers of counts) {
+      const found = await forecastInParallel(fullPlan, { ...options, workers, pool, together: true });
+      expect(JSON.stringify(found) === alone, `${workers} threads`).toBe(true);
+    }
+  });
+
+  it("names the task one thread would have met first, in shared memory too", async () => {
+    for (const seed of ["late", "a", "b", "c"]) {
+      const options = { iterations: 20_000, seed };
+      const alone = forecast(beyondPlan, options);
+      expect(alone.problems.map(({ code }) => code)).toEqual(["beyond-calendar"]);
+      for (const workers of counts) {
+        expect(await forecastInParallel(beyondPlan, { ...options, workers, pool, together: true })).toEqual(
+          alone,
+        );
+      }
+    }
+  });
+
+  it("is not stopped by helpers that cannot be started", async () => {
+    const nobody = createPool(
+      () => {
+        throw new Error("No threads here.");
+      },
+      4,
+      true,
+    );
+    const found = await forecastInParallel(fullPlan, { iterations: 3000, pool: nobody, together: true });
+    expect(JSON.stringify(found)).toBe(JSON.stringify(forecast(fullPlan, { iterations: 3000 })));
   });
 
   it("doubles the iterations as forecast(plan) does", async () => {

@@ -26,6 +26,9 @@ export interface ForecastResult {
 
 const seconds = () => performance.now() / 1000;
 
+/** Characters of a plan of about a hundred tasks: from there on threads pay. */
+const LARGE = 20_000;
+
 /** The file the build puts beside the command's own. */
 const worker = new URL("./worker.mjs", import.meta.url);
 
@@ -35,6 +38,9 @@ const worker = new URL("./worker.mjs", import.meta.url);
  */
 export async function computeForecast({ text, options, workers }: ForecastJob): Promise<ForecastResult> {
   const begun = seconds();
+  const pool = nodePool(worker);
+  // Threads get ready while the plan is read.
+  if (text.length > LARGE) pool.warm(Math.min(workers ?? pool.cores, pool.cores) - 1);
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { problems, timing };
@@ -44,7 +50,7 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   const result = await forecastInParallel(plan, {
     ...options,
     ...(workers === undefined ? {} : { workers }),
-    pool: nodePool(worker),
+    pool,
     aside: true,
     clock: seconds,
     onProgress: line.show,

@@ -8,6 +8,7 @@ import { version } from "../version.ts";
 import { summariseDrivers } from "./drivers.ts";
 import { meanAndSd } from "./moments.ts";
 import { limitRanks, rankOf } from "./ranks.ts";
+import { taskRanks } from "./taskRanks.ts";
 import { summariseIntervals, summariseTasks } from "./tasks.ts";
 import type { CostPercentile, Curve, FinishPercentile, Forecast } from "./types.ts";
 import { forecastWarnings } from "./warnings.ts";
@@ -19,14 +20,15 @@ const standardLevels = [0.05, 0.1, 0.2, 0.5, 0.8, 0.9, 0.95];
 const curveLevels = Array.from({ length: 199 }, (_, k) => (k + 1) / 200);
 
 /**
- * Reads the forecast off the trials. `confidence` defaults to the plan's. Adds no randomness: the same trials
+ * Reads the forecast off the trials. `confidence` defaults to the plan's; `ranks` of all tasks (`taskRanks`) may be given
+ * when others have read them. Adds no randomness: the same trials
  * give the same object, key order included. Cost: sorts of two arrays of n, plus 6 n steps per task.
  */
 export function summarise(
   model: Model,
   trials: Trials,
   asWritten: AsWritten,
-  options: { confidence?: number } = {},
+  options: { confidence?: number; ranks?: Float64Array } = {},
 ): Forecast {
   const { plan } = model;
   const n = trials.iterations;
@@ -115,7 +117,12 @@ export function summarise(
         : { finishBy: plan.commitment.finishBy, finishByDay: (model.finishByDay ?? 0) + 1 }),
       ...(model.budget === undefined ? {} : { budget: model.budget }),
     },
-    tasks: summariseTasks(model, trials, asWritten, confidence),
+    tasks: summariseTasks(
+      model,
+      trials,
+      asWritten,
+      options.ranks ?? taskRanks(trials, confidence, 0, model.tasks.length),
+    ),
     intervals: summariseIntervals(model, trials),
     drivers: summariseDrivers(model, trials, asWritten),
     ...limitedPeople(model, trials, confidence, committedFinish.workingDays, committedCost.value),

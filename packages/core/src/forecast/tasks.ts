@@ -3,26 +3,26 @@ import { tolerance } from "../calendar/tolerance.ts";
 import type { AsWritten } from "../simulate/asWritten.ts";
 import { finishDay, startDay } from "../simulate/critical.ts";
 import type { Model } from "../simulate/model.ts";
-import { kernelOf, type Trials } from "../simulate/trials.ts";
+import type { Trials } from "../simulate/trials.ts";
 import { rankSelector } from "./rankSelector.ts";
 import { rankOf } from "./ranks.ts";
+import { ranksPerTask } from "./taskRanks.ts";
 import type { IntervalForecast, TaskForecast } from "./types.ts";
 
-/** Start, finish, criticality and money of every task, in id order. */
+/** Start, finish, criticality and money of every task, in id order. `ranks`: of all tasks, by `taskRanks`. */
 export function summariseTasks(
   model: Model,
   trials: Trials,
   asWritten: AsWritten,
-  confidence: number,
+  ranks: Float64Array,
 ): TaskForecast[] {
   const n = trials.iterations;
   const dateOf = (day: number) => isoDate(model.startDay + Math.max(0, day));
-  const ranks = [0.1, 0.5, 0.9, confidence].map((p) => rankOf(p, n));
   const { sums } = trials;
-  const selectRanks = kernelOf(trials.starts[0])?.selectRanks ?? rankSelector(n);
   return model.tasks.map((task, j): TaskForecast => {
-    const starts = selectRanks(trials.starts[j] as Float64Array, ranks.slice(0, 3));
-    const finishes = selectRanks(trials.finishes[j] as Float64Array, ranks);
+    const at = ranksPerTask * j;
+    const starts = ranks.subarray(at, at + 3);
+    const finishes = ranks.subarray(at + 3, at + ranksPerTask);
     // Work in at least one iteration: read as work; a point in all of them: read as a point.
     const point = sums.points[j] === n;
     const startText = (t: number | undefined) => dateOf(startDay(task, t ?? 0, point));

@@ -5,3 +5,4 @@ export { loadKernel } from "./kernel.ts";
 export { plainKernel } from "./plainKernel.ts";
 export { bytesOfPieces, bytesOfTable } from "./tablesFor.ts";
 export type { Drawing, Kernel } from "./types.ts";
+export { warmUp } from "./warmUp.ts";
