@@ -21,6 +21,7 @@ import { indicesOf } from "./indicesOf.ts";
 import { fillLateRows } from "./lateRows.ts";
 import { type CountedPath, countPaths, mostFrequent, type PathCounts } from "./pathCounts.ts";
 import { placedOf } from "./placed.ts";
+import { wayJson } from "./wayJson.ts";
 
 /** Paths listed. */
 const shownPaths = 5;
@@ -148,10 +149,7 @@ function named(model: Model, { tasks, ways, count }: CountedPath, n: number): Dr
   return {
     tasks: tasks.map((j) => model.tasks[j]?.id ?? ""),
     names: tasks.map((j) => model.tasks[j]?.name ?? ""),
-    ways: ways.map(({ kind, person }) => {
-      const who = model.people[person];
-      return { kind, ...(who === undefined ? {} : { person: { id: who.id, name: who.name } }) };
-    }),
+    ways: ways.map((way) => wayJson(model, way)),
     share: count / n,
   };
 }
