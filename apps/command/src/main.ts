@@ -11,6 +11,8 @@ import { forecastVerb } from "./verbs/forecast.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { newVerb } from "./verbs/new.ts";
 import { peopleVerb } from "./verbs/people.ts";
+import { reachVerb } from "./verbs/reach.ts";
+import { responsesVerb } from "./verbs/responses.ts";
 import { schemaVerb } from "./verbs/schema.ts";
 
 function run(call: Call): number | Promise<number> {
@@ -21,6 +23,10 @@ function run(call: Call): number | Promise<number> {
       return explainVerb(call);
     case "confidence":
       return confidenceVerb(call);
+    case "responses":
+      return responsesVerb(call);
+    case "reach":
+      return reachVerb(call);
     case "people":
       return peopleVerb(call);
     case "compare":

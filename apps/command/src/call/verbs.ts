@@ -99,6 +99,54 @@ export const verbs: readonly VerbRule[] = [
       "A step's cost is the extra money held for it and nothing else; lateness counts when the plan prices it.",
   },
   {
+    name: "responses",
+    summary: "what each response costs and buys; the best set for a sum",
+    plans: 1,
+    options: [
+      json,
+      { name: "sum", value: "MONEY", help: "also: which responses to adopt with this much money" },
+      {
+        name: "aim",
+        value: "WHAT",
+        help: "... for the earliest date, the best chance or most worth: date, chance, worth",
+      },
+      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+    ],
+    notes:
+      "Each response is run with and without, on the same draws: alone, and with the adopted ones as they are.\n" +
+      "Net worth is the mean money it saves (risks, running costs, lateness where the plan prices it) less its cost.",
+  },
+  {
+    name: "reach",
+    summary: "what it would take to make a date or a sum",
+    plans: 1,
+    options: [
+      json,
+      {
+        name: "by",
+        value: "DATE",
+        help: "the date to make, e.g. 2027-10-01 (default: the plan's, with its budget)",
+      },
+      { name: "sum", value: "MONEY", help: "the sum to keep (default: the plan's, with its date)" },
+      {
+        name: "confidence",
+        value: "P",
+        help: "how sure, above 0 and below 1, e.g. 0.8 (default: the plan's)",
+      },
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+    ],
+    notes:
+      "It looks among responses not adopted yet, scope that is `optional` and capacity that people `couldAdd`.\n" +
+      "Scope is dropped only where money alone does not do it; a way that costs less but drops more is shown beside it.",
+  },
+  {
     name: "people",
     summary: "load against capacity, who waits for whom, what an absence does",
     plans: 1,

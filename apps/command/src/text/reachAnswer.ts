@@ -1,0 +1,98 @@
+import {
+  formatChance,
+  formatDate,
+  formatMoney,
+  formatPercent,
+  quoteName,
+  roundSignificant,
+} from "@leeway/charts";
+import type { Reach, ReachStep, ReachWay } from "@leeway/core";
+import { statedSum } from "./moneyWords.ts";
+import { enumerated } from "./responsesBest.ts";
+
+/** What is asked: "finish by Friday 1 October 2027 within EUR 640,000, 8 times in 10". */
+function wish({ asked, plan }: Reach): string {
+  const parts = [
+    ...(asked.finishBy === undefined ? [] : [`finish by ${formatDate(asked.finishBy, "long")}`]),
+    ...(asked.sum === undefined
+      ? []
+      : [`${asked.finishBy === undefined ? "stay " : ""}within ${statedSum(asked.sum, plan.currency)}`]),
+  ];
+  return `${parts.join(" ")}, ${formatChance(asked.confidence)}`;
+}
+
+/** The sentence everything else explains: what to do, what chance that leaves, and what it costs. */
+export function reachSentence(reach: Reach): string {
+  const { answer, ways, best, chance } = reach;
+  const [way] = ways;
+  if (answer === "already") {
+    return `To ${wish(reach)}: nothing more is needed, the plan as it stands does it in ${formatPercent(chance)}.`;
+  }
+  if (way !== undefined) {
+    return `To ${wish(reach)}: ${deeds(way)}: then ${formatPercent(way.chance)}. ${price(reach, way)}`;
+  }
+  const options = reach.options.responses + reach.options.scope + reach.options.capacity;
+  if (options === 0) {
+    return `To ${wish(reach)}: nothing in the plan does. It names no response, optional scope or capacity to add; as it stands it is ${formatPercent(chance)}.`;
+  }
+  if (best === undefined || best.steps.length === 0) {
+    return `To ${wish(reach)}: nothing in the plan does, and nothing in it helps: as it stands it is ${formatPercent(chance)}.`;
+  }
+  return `To ${wish(reach)}: nothing in the plan does. The most it can do is ${formatPercent(best.chance)}, from ${formatPercent(chance)} as it stands.`;
+}
+
+/** The other way, and where it stands. */
+export function otherSentences(reach: Reach): string[] {
+  const [first, second] = reach.ways;
+  if (first === undefined) {
+    const { best, asked } = reach;
+    if (best === undefined || best.steps.length === 0) return [];
+    const date = formatDate(best.outlook.date, "long");
+    const cost = formatMoney(roundSignificant(best.outlook.cost, 3), reach.plan.currency);
+    const level = formatChance(asked.confidence);
+    return [
+      `For that, ${deeds(best)}. ${price(reach, best)} What holds ${level} then is ${date} and ${cost}, each by itself.`,
+    ];
+  }
+  const stands = `As it stands, it is ${formatPercent(reach.chance)}.`;
+  if (second === undefined) return [stands];
+  return [stands, `Or ${deeds(second)}: then ${formatPercent(second.chance)}. ${price(reach, second)}`];
+}
+
+/** Above this many steps a sentence points to the table. */
+const MOST_NAMED = 4;
+
+/** By how much a chance told from so many futures may be off, by sampling alone. */
+export function samplingSentence({ stamp, chance, ways, best }: Reach): string {
+  const told = ways[0]?.chance ?? best?.chance ?? chance;
+  // 95 % of runs lie within 1.96 standard errors of a share; Latin hypercube sampling errs less.
+  const points = 196 * Math.sqrt(Math.max(told * (1 - told), 0.01) / stamp.iterations);
+  const size = points < 1 ? "less than 1 point" : `about ${Math.ceil(points)} points`;
+  return `By sampling alone a chance may be off by ${size} of 100; differences on the same draws by less.`;
+}
+
+/** "adopt “A” and “B”, drop “C”, add 0.2 of “D”". */
+function deeds({ steps }: ReachWay): string {
+  if (steps.length > MOST_NAMED) return `take the ${steps.length} steps below`;
+  const of = (kind: ReachStep["kind"]) => steps.filter((step) => step.kind === kind);
+  const names = (list: readonly ReachStep[]) => enumerated(list.map(({ name }) => quoteName(name)));
+  const [responses, scope, capacity] = [of("response"), of("scope"), of("capacity")];
+  return [
+    ...(responses.length === 0 ? [] : [`adopt ${names(responses)}`]),
+    ...(scope.length === 0 ? [] : [`drop ${names(scope)}`]),
+    ...(capacity.length === 0
+      ? []
+      : [
+          `add ${enumerated(
+            capacity.map(
+              ({ name, capacity: more, from }) =>
+                `${more} of ${quoteName(name)}${from === undefined ? "" : ` from ${formatDate(from, "short")}`}`,
+            ),
+          )}`,
+        ]),
+  ].join(", ");
+}
+
+function price({ plan }: Reach, { cost }: ReachWay): string {
+  return cost < 0.005 ? "It costs no money." : `It costs ${statedSum(cost, plan.currency)}.`;
+}

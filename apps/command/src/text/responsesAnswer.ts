@@ -1,0 +1,51 @@
+import { formatDays, formatMoney, formatPercent, quoteName, roundSignificant } from "@leeway/charts";
+import type { Responses, ResponseWorth } from "@leeway/core";
+import { statedSum } from "./moneyWords.ts";
+
+/** The sentence everything else explains: what the response most worth having costs and buys. */
+export function worthSentence(answer: Responses): string {
+  const { responses, confidence } = answer;
+  const open = responses.filter(({ adopted }) => !adopted);
+  if (responses.length === 0) return "The plan names no response to a risk or an assumption.";
+  const [best] = open;
+  if (best === undefined) return "Every response of the plan is adopted; below is what each of them holds.";
+  return `${quoteName(best.action)} ${costs(best, answer)}, ${buys(best, formatPercent(confidence))}, ${pays(best)}.`;
+}
+
+function costs({ cost }: ResponseWorth, { plan }: Responses): string {
+  return cost < 0.005 ? "costs nothing" : `costs ${statedSum(cost, plan.currency)}`;
+}
+
+function buys({ given }: ResponseWorth, level: string): string {
+  const days = -given.workingDays;
+  if (Math.abs(days) < 0.05) return `moves the finish at ${level} by less than a tenth of a day`;
+  return days > 0
+    ? `buys ${formatDays(days)} at ${level}`
+    : `makes the finish at ${level} ${formatDays(-days)} later`;
+}
+
+function pays({ given }: ResponseWorth): string {
+  return given.netWorth > 0 ? "pays for itself" : "does not pay for itself";
+}
+
+/** How many pay for themselves, and what that means. */
+export function countSentences(answer: Responses): string[] {
+  const { responses, plan, stands } = answer;
+  if (responses.length === 0) return [];
+  const adopted = responses.filter((one) => one.adopted).length;
+  const paying = responses.filter(({ given }) => given.netWorth > 0).length;
+  const many = responses.length === 1 ? "1 response" : `${responses.length} responses`;
+  const taken =
+    adopted === 0 ? "none adopted" : adopted === responses.length ? "all adopted" : `${adopted} adopted`;
+  const priced = stands.mean.lateness !== undefined;
+  const counted = priced ? "and being late" : "(the plan does not say what being late costs)";
+  return [
+    `${many}, ${taken}; ${paying} of ${responses.length} save more on average than they cost, risks, running costs ${counted} counted.`,
+    ...(priced ? [] : [`Add \`lateness\` to the plan to have days counted in ${plan.currency}.`]),
+  ];
+}
+
+/** A mean of money as a figure of two digits; nought below half a unit. */
+export function roughSum(value: number, currency: string, signed = false): string {
+  return formatMoney(Math.abs(value) < 0.5 ? 0 : roundSignificant(value, 2), currency, signed);
+}

@@ -1,0 +1,81 @@
+import {
+  columnDays,
+  formatMoney,
+  formatPercent,
+  groupDigits,
+  plainName,
+  roundSignificant,
+} from "@leeway/charts";
+import type { ResponseEffect, Responses } from "@leeway/core";
+import { inset } from "./inset.ts";
+import { type Column, table } from "./page.ts";
+
+/** What stands in a table of responses: each given the adopted ones, or each alone. */
+export type Basis = "given" | "alone";
+
+/** The responses side by side. */
+export function responseLines(answer: Responses, basis: Basis, width: number): string[] {
+  const { responses, plan, confidence } = answer;
+  if (responses.length === 0) return [];
+  const level = formatPercent(confidence);
+  const chance = chanceOf(answer);
+  const priced = answer.stands.mean.lateness !== undefined;
+  const wide = width >= 80;
+  const adopted = responses.some((one) => one.adopted);
+  const columns: Column[] = [
+    { heading: "", align: "left" },
+    { heading: "costs", align: "right" },
+    { heading: "days", align: "right" },
+    { heading: plan.currency, align: "right" },
+    ...(chance === undefined ? [] : [{ heading: "chance", align: "right" } as const]),
+    ...(priced && wide ? [{ heading: "lateness", align: "right" } as const] : []),
+    { heading: "net worth", align: "right" },
+  ];
+  const rows = responses.map((one) => {
+    const effect = one[basis];
+    return [
+      plainName(one.action) + (adopted && one.adopted ? " *" : ""),
+      groupDigits(Math.round(one.cost)),
+      columnDays(effect.workingDays, true),
+      money(effect.money),
+      ...(chance === undefined ? [] : [points(chance.of(effect))]),
+      ...(priced && wide ? [money(-(effect.latenessAvoided ?? 0))] : []),
+      money(effect.netWorth),
+    ];
+  });
+  const title =
+    basis === "alone"
+      ? `Alone, no other response adopted, at ${level}`
+      : adopted
+        ? `With the adopted ones as they are (* adopted), at ${level}`
+        : `What each response changes at ${level}`;
+  const legend = [
+    "costs: mean; days and sum: at the level committed to",
+    ...(chance === undefined ? [] : [`chance: of ${chance.what}, in points of 100`]),
+    ...(priced && wide ? ["lateness: its mean cost"] : []),
+    "net worth: mean money saved less the cost",
+  ];
+  return [title, ...table(columns, rows, width), ...inset(`${legend.join("; ")}.`, width)];
+}
+
+/** The chance a table shows: of date and sum together where both are asked for. */
+function chanceOf({
+  asked,
+}: Responses): { what: string; of: (effect: ResponseEffect) => number } | undefined {
+  if (asked.finishBy !== undefined && asked.budget !== undefined) {
+    return { what: "the asked date and budget together", of: ({ both }) => both ?? 0 };
+  }
+  if (asked.finishBy !== undefined) return { what: "the asked date", of: ({ finishBy }) => finishBy ?? 0 };
+  if (asked.budget !== undefined) return { what: "the budget", of: ({ budget }) => budget ?? 0 };
+  return undefined;
+}
+
+function points(change: number): string {
+  const rounded = Math.round(100 * change);
+  return rounded === 0 ? "0" : `${rounded < 0 ? "−" : "+"}${Math.abs(rounded)}`;
+}
+
+function money(value: number): string {
+  if (Math.abs(value) < 0.5) return "0";
+  return formatMoney(roundSignificant(value, 2), "", true);
+}
