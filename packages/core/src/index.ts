@@ -65,6 +65,7 @@ export {
   type Settings,
   type Variant,
 } from "./explain/variants.ts";
+export { type WhyOptions, type WhyResult, why } from "./explain/why/why.ts";
 export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./forecast/forecast.ts";
 export { summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";

@@ -32,13 +32,20 @@ export function countPaths(placed: Placed, counts: PathCounts): void {
   }
 }
 
-/** The driving path of iteration k, first task first; empty when nothing unfinished is needed. */
+/** The driving path of iteration k, first task first; empty when nothing is needed or left to do. */
 export function pathOf(placed: Placed, k: number): { key: string; tasks: number[]; ways: Way[] } {
+  const last = finishingTask(placed, k);
+  const { tasks, ways } = last < 0 ? { tasks: [], ways: [] } : pathTo(placed, last, k);
+  const key = tasks.map((task, at) => `${task}${wayKey(ways[at])}`).join();
+  return { key, tasks, ways };
+}
+
+/** The chain that holds the start of task j in iteration k, first task first, j last. */
+export function pathTo(placed: Placed, j: number, k: number): { tasks: number[]; ways: Way[] } {
   const { model, block } = placed;
   const tasks: number[] = [];
   const ways: Way[] = [];
-  const last = finishingTask(placed, k);
-  for (const { task, by } of last < 0 ? [] : chainTo(placed, last, k)) {
+  for (const { task, by } of chainTo(placed, j, k)) {
     if (model.tasks[task]?.progress?.finished === true) continue;
     const person = by.kind === "person" || by.kind === "away" ? by.at : -1;
     if (block.needed[task]?.[k] === 0) {
@@ -50,16 +57,11 @@ export function pathOf(placed: Placed, k: number): { key: string; tasks: number[
     tasks.push(task);
     ways.push({ kind: by.kind, person });
   }
-  tasks.reverse();
-  ways.reverse();
-  const key = tasks
-    .map((task, at) => `${task}${ways[at]?.kind === "link" ? "" : wayKey(ways[at] as Way)}`)
-    .join();
-  return { key, tasks, ways };
+  return { tasks: tasks.reverse(), ways: ways.reverse() };
 }
 
-function wayKey({ kind, person }: Way): string {
-  return `${kind}${person}`;
+function wayKey(way: Way | undefined): string {
+  return way === undefined || way.kind === "link" ? "" : `${way.kind}${way.person}`;
 }
 
 /** The most frequent paths, most frequent first; of equals the one whose text comes first. */

@@ -38,7 +38,7 @@ export function peopleBounds(placed: Placed, j: number, k: number, free: number)
 }
 
 /** What the person holds, or lacks, just before a moment: of the tasks placed before j. */
-function loadBefore(
+export function loadBefore(
   { model, block, sharers, position }: Placed,
   j: number,
   hold: ModelTask["holds"][number],
