@@ -119,6 +119,17 @@ describe("money", () => {
           within((k) => (y[k] as number) + ((y[k] as number) + base) * (d[k] as number)),
           (kernel, rows) => kernel.addTaskCost(rows.x, rows.y, rows.y, rows.base, rows.d, n),
         );
+        // In one pass what a copy, addDaily and addCost do in three.
+        const inOne = same(seed, (kernel, rows) => [
+          kernel.addDailyCost(rows.x, rows.y, rows.base, rows.d, n),
+        ]);
+        const inThree = same(seed, (kernel, rows) => {
+          const part = rowOf(kernel, rows.y);
+          kernel.addDaily(part, rows.d, rows.base, n);
+          return [kernel.addCost(rows.x, part, n)];
+        });
+        expect(inOne.answers).toEqual(inThree.answers);
+        expect(differing(inOne.rows.x, inThree.rows.x)).toEqual([]);
         const daily = same(seed, (kernel, rows) => {
           kernel.addDaily(rows.x, rows.d, rows.base, n);
           return [];

@@ -18,6 +18,7 @@ export {
   addCost,
   addCostWhere,
   addDaily,
+  addDailyCost,
   addImpact,
   addTaskCost,
   multiplyImpact,

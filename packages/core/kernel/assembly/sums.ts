@@ -159,6 +159,35 @@ export function addTaskCost(
   return total(s, t);
 }
 
+/** total += once + rate * duration; the sum of what was added. */
+export function addDailyCost(into: usize, once: usize, rate: f64, duration: usize, n: usize): f64 {
+  const rates = f64x2.splat(rate);
+  let s = f64x2.splat(0);
+  let t = f64x2.splat(0);
+  for (let left: usize = n; <isize>left > 0; left -= 4) {
+    let a = f64x2.add(v128.load(once), f64x2.mul(rates, v128.load(duration)));
+    let b = f64x2.add(v128.load(once, 16), f64x2.mul(rates, v128.load(duration, 16)));
+    const x = v128.load(into);
+    const y = v128.load(into, 16);
+    if (left >= 4) {
+      v128.store(into, f64x2.add(x, a));
+      v128.store(into, f64x2.add(y, b), 16);
+    } else {
+      const where = within(left);
+      a = v128.and(a, low(where));
+      b = v128.and(b, high(where));
+      v128.store(into, v128.bitselect(f64x2.add(x, a), x, low(where)));
+      v128.store(into, v128.bitselect(f64x2.add(y, b), y, high(where)), 16);
+    }
+    s = f64x2.add(s, a);
+    t = f64x2.add(t, b);
+    into += 32;
+    once += 32;
+    duration += 32;
+  }
+  return total(s, t);
+}
+
 /** part += rate * duration. */
 export function addDaily(part: usize, duration: usize, rate: f64, n: usize): void {
   const rates = f64x2.splat(rate);

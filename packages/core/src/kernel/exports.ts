@@ -99,6 +99,7 @@ export interface KernelExports {
     duration: number,
     n: number,
   ): number;
+  addDailyCost(total: number, once: number, rate: number, duration: number, n: number): number;
   addDaily(part: number, duration: number, rate: number, n: number): void;
   /** These three leave their answers at `answersAt`. */
   sumMasked(duration: number, moves: number, base: number, n: number): void;

@@ -4,6 +4,7 @@ import { withoutTables } from "./calendarTables.ts";
 import { addCost } from "./twins/addCost.ts";
 import { addCostWhere } from "./twins/addCostWhere.ts";
 import { addDaily } from "./twins/addDaily.ts";
+import { addDailyCost } from "./twins/addDailyCost.ts";
 import { addImpact } from "./twins/addImpact.ts";
 import { addTaskCost } from "./twins/addTaskCost.ts";
 import { anySet } from "./twins/anySet.ts";
@@ -55,6 +56,7 @@ export function plainKernel(room: number): Kernel {
     addCostWhere,
     addTaskCost,
     addDaily,
+    addDailyCost,
     sumMasked,
     sumProducts,
     selectRanks,

@@ -136,6 +136,8 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
       wasm.addCostWhere(total.byteOffset, occurs.byteOffset, draws.byteOffset, scale, n),
     addTaskCost: (total, once, perDay, people, duration, n) =>
       wasm.addTaskCost(total.byteOffset, once.byteOffset, perDay.byteOffset, people, duration.byteOffset, n),
+    addDailyCost: (total, once, rate, duration, n) =>
+      wasm.addDailyCost(total.byteOffset, once.byteOffset, rate, duration.byteOffset, n),
     addDaily: (part, duration, rate, n) => wasm.addDaily(part.byteOffset, duration.byteOffset, rate, n),
     sumMasked(duration, moves, base, n, into) {
       wasm.sumMasked(duration.byteOffset, moves.byteOffset, base, n);

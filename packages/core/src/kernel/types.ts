@@ -137,6 +137,14 @@ export interface Kernel {
     duration: Float64Array,
     n: number,
   ): number;
+  /** total += once + rate * duration; answers the sum of what was added. */
+  addDailyCost(
+    total: Float64Array,
+    once: Float64Array,
+    rate: number,
+    duration: Float64Array,
+    n: number,
+  ): number;
   /** part += rate * duration. */
   addDaily(part: Float64Array, duration: Float64Array, rate: number, n: number): void;
   /**

@@ -28,8 +28,11 @@ export function addMoney(model: Model, block: Block, sums: MoneySums): void {
   const { n, cost: total, scratch: part, scratch2: spare, kernel } = block;
   total.fill(0, 0, n);
   for (let j = 0; j < model.tasks.length; j++) {
-    if (!taskCost(model.tasks[j] as ModelTask, j, block, part)) continue;
-    sums.tasks[j] = kernel.addCost(total, part, n);
+    const task = model.tasks[j] as ModelTask;
+    const once = rowOf(task.cost, block);
+    if (once !== undefined && task.progress?.spent === undefined && block.needed[j] === undefined) {
+      sums.tasks[j] = addDrawnCost(task, j, block, once);
+    } else if (taskCost(task, j, block, part)) sums.tasks[j] = kernel.addCost(total, part, n);
   }
   model.register.forEach((entry, e) => {
     let sum = 0;
@@ -55,6 +58,17 @@ export function addMoney(model: Model, block: Block, sums: MoneySums): void {
     }
     sums.overheads[o] = kernel.addCost(total, part, n);
   });
+}
+
+/** The cost of a task whose `cost` is drawn, added in one pass; as `taskCost`, and to the bit. */
+function addDrawnCost(task: ModelTask, j: number, block: Block, once: Float64Array): number {
+  const { kernel, n, cost: total } = block;
+  const { costPerDay, peoplePerDay } = task;
+  const duration = block.duration[j] as Float64Array;
+  const perDay = rowOf(costPerDay, block);
+  if (perDay !== undefined) return kernel.addTaskCost(total, once, perDay, peoplePerDay, duration, n);
+  if (costPerDay.value === 0 && peoplePerDay === 0) return kernel.addCost(total, once, n);
+  return kernel.addDailyCost(total, once, costPerDay.value + peoplePerDay, duration, n);
 }
 
 /** Cost of one task in each iteration into `out`, a row of the block; false when it can never cost anything. */
