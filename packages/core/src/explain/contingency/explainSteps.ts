@@ -6,16 +6,17 @@ import type { AsWritten } from "../../simulate/asWritten.ts";
 import type { Model } from "../../simulate/model.ts";
 import { stampOf } from "../confidence/stampOf.ts";
 import { standingAsWritten, standingAt } from "../confidence/standings.ts";
-import { type Measure, measureOf } from "../measureVariants.ts";
+import type { Measure } from "../measureVariants.ts";
 import type { Settings } from "../settings.ts";
 import { sortedBars, type TornadoEnd, tornadoItems } from "../tornado.ts";
-import type { Effect, Explanation, Share } from "../types.ts";
+import type { Explanation, Share } from "../types.ts";
 import { type Draw, type Outcome, runVariants } from "../variants.ts";
 import { type Cause, causesOf, settingsWith } from "./causes.ts";
+import { keptCauses } from "./firstPass.ts";
 import { freeOffset } from "./freeOffset.ts";
 import { type OrderAverage, orderAverage } from "./orderAverage.ts";
+import { effect, minus, type Pair, type Values } from "./values.ts";
 import { walkStages, walkSteps } from "./walk.ts";
-import { weightiest } from "./weigh.ts";
 
 /** Variants of the model to be measured at the level explained, on the first `iterations` iterations. */
 export interface Ask {
@@ -33,9 +34,6 @@ export interface Explained {
   draw: Draw;
   confidence: number;
 }
-
-/** Iterations of the first pass: enough to tell weighty causes from minor ones; no figure of it is shown. */
-const firstPass = 2048;
 
 /**
  * The explanation, step by step: yields variants to be measured, takes their measures, and ends with the answer. The
@@ -55,31 +53,14 @@ export function* explainSteps(explained: Explained): Generator<Ask, Explanation,
   const [whole] = runVariants(draw, [{ model }], (outcome) => ({
     standing: standingAt(model, outcome, confidence),
     limits: limitsAt(model, outcome, confidence),
-    measure: measureOf(model, outcome, confidence),
   }));
   if (whole === undefined) throw new Error("A variant has no outcome.");
   const { standing } = whole;
   const committed: Pair = [standing.workingDays, standing.cost];
-  const added = ({ people }: Settings, value: Pair): Pair =>
+  const withOffset = ({ people }: Settings, value: Pair): Pair =>
     people === false ? [value[0] + offset[0], value[1] + offset[1]] : value;
-
-  const all = causes.map((_, c) => c);
-  const alone = all.map((c) => settingsWith(model, causes, (on) => on === c));
-  const without = all.map((c) => settingsWith(model, causes, (on) => on !== c));
-  const first = yield {
-    iterations: Math.min(iterations, firstPass),
-    settings: [{}, ...alone, ...without],
-    from: 0,
-    to: 0.15,
-  };
-  const firstWhole = (first[0] as Measure).level;
-  const players = weightiest(
-    causes,
-    all.map((c) => ({
-      added: minus(added(alone[c] as Settings, (first[1 + c] as Measure).level), written),
-      removed: minus(firstWhole, added(without[c] as Settings, (first[1 + all.length + c] as Measure).level)),
-    })),
-  );
+  const values = { written, committed, withOffset };
+  const players = yield* keptCauses(explained, causes, values);
 
   // One list: the walk, the tornado, and everything but one player, which the orders need as well.
   const stages = walkStages(model, asWritten, causes);
@@ -95,15 +76,15 @@ export function* explainSteps(explained: Explained): Generator<Ask, Explanation,
     from: 0.15,
     to: 0.4,
   };
-  const means = stages.map(({ settings }, i) => added(settings, (singles[i] as Measure).mean));
+  const means = stages.map(({ settings }, i) => withOffset(settings, (singles[i] as Measure).mean));
   const removed = onePlayerOff.map((settings, p) =>
-    added(settings, (singles[stages.length + p] as Measure).level),
+    withOffset(settings, (singles[stages.length + p] as Measure).level),
   );
   ends.forEach((end, i) => {
     setEnd(bars, end, (singles[stages.length + players.length + i] as Measure).level, committed);
   });
 
-  const average = yield* overOrders(explained, players, { written, committed, removed, added });
+  const average = yield* overOrders(explained, players, { ...values, removed });
   return {
     stamp: stampOf(model, draw),
     plan: { title: model.plan.title, currency: model.plan.currency, start: model.plan.start },
@@ -123,20 +104,10 @@ export function* explainSteps(explained: Explained): Generator<Ask, Explanation,
   };
 }
 
-type Pair = readonly [workingDays: number, money: number];
-
-interface Values {
-  written: Pair;
-  committed: Pair;
-  /** Value of everything but one player. */
-  removed: readonly Pair[];
-  added: (settings: Settings, value: Pair) => Pair;
-}
-
 function* overOrders(
   { model, draw }: Explained,
   players: readonly Cause[],
-  { written, committed, removed, added }: Values,
+  { written, committed, withOffset, removed }: Values & { removed: readonly Pair[] },
 ): Generator<Ask, OrderAverage, readonly Measure[]> {
   let from = 0.4;
   const everyone = 2 ** players.length - 1;
@@ -148,7 +119,7 @@ function* overOrders(
     const to = from + 0.4 * (1 - from);
     const measures = yield { iterations: draw.iterations, settings, from, to };
     from = to;
-    step = steps.next(measures.map(({ level }, i) => added(settings[i] as Settings, level)));
+    step = steps.next(measures.map(({ level }, i) => withOffset(settings[i] as Settings, level)));
   }
   return step.value;
 }
@@ -205,12 +176,4 @@ function namesOf(players: readonly Cause[]): Set<string> {
   return new Set(
     players.flatMap(({ id, gathers, members }) => (gathers === undefined ? [id, ...(members ?? [])] : [])),
   );
-}
-
-function minus(a: Pair, b: Pair): [number, number] {
-  return [a[0] - b[0], a[1] - b[1]];
-}
-
-function effect([workingDays = 0, money = 0]: readonly number[]): Effect {
-  return { workingDays, money };
 }

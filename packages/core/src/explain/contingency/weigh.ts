@@ -1,7 +1,7 @@
 import { type Cause, gathered } from "./causes.ts";
 
 /** Rows of a table that fits a page. */
-const rows = 12;
+export const rows = 12;
 
 /** How much a cause moves when it alone is added to nothing, and when it alone is taken from everything. */
 export interface FirstPass {
