@@ -1,6 +1,7 @@
 import {
   addSums,
   beyondCalendar,
+  blockRunner,
   blockSize,
   compile,
   type Forecast,
@@ -8,7 +9,6 @@ import {
   type Plan,
   type Problem,
   planAsWritten,
-  runBlocks,
   summarise,
 } from "@leeway/core";
 import { partOfTrials } from "./partOfTrials.ts";
@@ -23,7 +23,7 @@ export interface Slices {
 }
 
 /** A slice takes about this long, in ms: so long does a newer request wait at most. */
-const sliceLength = 40;
+const sliceLength = 20;
 
 /**
  * The library's forecast of a plan, to the bit, computed a few blocks at a time. The early answer is read off the
@@ -38,25 +38,23 @@ export async function forecastInSlices(
   const model = compile(plan);
   const asWritten = planAsWritten(model);
   if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
-  const trials = newTrials(model, asWritten, {});
+  const trials = newTrials(model, asWritten, {}, "in kernel");
+  const runner = blockRunner(model, asWritten, trials);
   const n = trials.iterations;
-  const answerEarly = first * 2 < n;
-  let done = 0;
-  let size = answerEarly ? first : blockSize;
-  while (done < n) {
-    const count = Math.min(size, n - done);
-    const from = performance.now();
-    const into = partOfTrials(trials, done, count, trials.sums);
-    const beyond = runBlocks(model, asWritten, into, done / blockSize, (sums) => addSums(trials.sums, sums));
-    if (beyond >= 0) return { problems: [beyondCalendar(model, beyond)] };
-    const took = performance.now() - from;
+  const earlyAt = first * 2 < n ? first : n;
+  let from = performance.now();
+  for (let done = 0; done < n; ) {
+    const count = Math.min(blockSize, n - done);
+    const sums = runner.run(done / blockSize, done, count);
+    if (typeof sums === "number") return { problems: [beyondCalendar(model, sums)] };
+    addSums(trials.sums, sums);
     done += count;
-    if (answerEarly && done === first)
+    if (done === earlyAt && done < n) {
       early(summarise(model, partOfTrials(trials, 0, done, trials.sums), asWritten));
+    } else if (performance.now() - from < sliceLength && done < n) continue;
     progress(done, n);
     if (await left()) return undefined;
-    const blocks = Math.floor((sliceLength / Math.max(took, 0.1)) * (count / blockSize));
-    size = blockSize * Math.max(1, blocks);
+    from = performance.now();
   }
   return { forecast: summarise(model, trials, asWritten), problems: [] };
 }

@@ -1,3 +1,5 @@
+import "./sharedMemory.ts";
+import { warmUp } from "@leeway/core";
 import { forecastInParallel } from "@leeway/parallel";
 import { webPool } from "@leeway/parallel/web";
 import { breathe } from "./breathe.ts";
@@ -22,3 +24,6 @@ const take = forecastDesk({
   onThreads: (plan) => (plan.tasks.length * plan.iterations > largeWork ? onThreads : undefined),
 });
 self.addEventListener("message", (event: MessageEvent<Request | Leave>) => take(event.data));
+
+// While the first plan is still being read.
+warmUp();

@@ -1,3 +1,4 @@
+import "./sharedMemory.ts";
 import { compile, planAsWritten, tornado } from "@leeway/core";
 import type { Reply, Request } from "./messages.ts";
 
