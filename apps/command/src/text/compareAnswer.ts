@@ -27,12 +27,15 @@ export function movedSentence(comparison: Comparison): string {
   const was = formatDate(from.date, "weekday");
   const sum = hasSums(comparison) ? moneyWords(difference.money, plan.currency) : "";
   if (from.date !== to.date) {
-    const when = `The committed date moved from ${was} to ${formatDate(to.date, "weekday")}`;
-    return `${when}: ${days === "" ? "no working day between them" : days}${sum === "" ? "" : `, and ${sum}`}.`;
+    const parts = [days === "" ? "no working day lies between them" : days, sum].filter(
+      (part) => part !== "",
+    );
+    return `The committed date moved from ${was} to ${formatDate(to.date, "weekday")}: ${parts.join(", and ")}.`;
   }
-  const parts = [days, sum].filter((part) => part !== "");
-  if (parts.length === 0) return `The committed date stays ${was}: nothing moved.`;
-  return `The committed date stays ${was}: ${parts.join(", and ")}.`;
+  if (days === "" && (sum === "" || roundMove(difference.money) === 0)) {
+    return `The committed date stays ${was}: nothing moved.`;
+  }
+  return `The committed date stays ${was}: ${[days, sum].filter((part) => part !== "").join(", and ")}.`;
 }
 
 function daysWords(days: number): string {
@@ -42,7 +45,7 @@ function daysWords(days: number): string {
 
 function moneyWords(money: number, currency: string): string {
   const rounded = roundMove(money);
-  if (rounded === 0) return "the same sum";
+  if (rounded === 0) return "for the same sum";
   return `${formatMoney(Math.abs(rounded), currency)} ${rounded < 0 ? "cheaper" : "dearer"}`;
 }
 

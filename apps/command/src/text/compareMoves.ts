@@ -59,7 +59,7 @@ export function alsoLines({ alsoChanged }: Comparison, width: number): string[] 
   const rest = alsoChanged.length > shown ? [`  and ${alsoChanged.length - shown} more`] : [];
   return [
     "Changed too, without moving date or sum",
-    ...alsoChanged.slice(0, shown).flatMap((text) => wrap(`  ${text}`, width, "    ")),
+    ...alsoChanged.slice(0, shown).flatMap((text) => wrap(text, width - 2, "  ").map((line) => `  ${line}`)),
     ...rest,
   ];
 }
