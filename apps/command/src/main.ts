@@ -8,12 +8,15 @@ import { compareVerb } from "./verbs/compare.ts";
 import { confidenceVerb } from "./verbs/confidence.ts";
 import { explainVerb } from "./verbs/explain.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
+import { futureVerb } from "./verbs/future.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { newVerb } from "./verbs/new.ts";
+import { pathsVerb } from "./verbs/paths.ts";
 import { peopleVerb } from "./verbs/people.ts";
 import { reachVerb } from "./verbs/reach.ts";
 import { responsesVerb } from "./verbs/responses.ts";
 import { schemaVerb } from "./verbs/schema.ts";
+import { whyVerb } from "./verbs/why.ts";
 
 function run(call: Call): number | Promise<number> {
   switch (call.verb.name) {
@@ -29,6 +32,12 @@ function run(call: Call): number | Promise<number> {
       return reachVerb(call);
     case "people":
       return peopleVerb(call);
+    case "paths":
+      return pathsVerb(call);
+    case "why":
+      return whyVerb(call);
+    case "future":
+      return futureVerb(call);
     case "compare":
       return compareVerb(call);
     case "check":

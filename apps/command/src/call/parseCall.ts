@@ -9,7 +9,7 @@ export interface Call {
   verb: VerbRule;
   /** The plan (`-`: standard input), or for `help` the verb asked about. */
   subject?: string;
-  /** The plan it is compared with, for a verb that takes two. */
+  /** The plan it is compared with, for a verb that takes two; or the word after the plan. */
   second?: string;
   /** Values given, in order; a switch has one empty text. */
   options: Map<string, string[]>;
@@ -43,7 +43,13 @@ function findVerb(word: string | undefined): VerbRule | Problem {
 }
 
 function checkSubjects(verb: VerbRule, words: readonly string[], problems: Problem[]): void {
-  const most = verb.name === "help" ? 1 : verb.plans;
+  const most = verb.name === "help" ? 1 : verb.plans + (verb.word === undefined ? 0 : 1);
+  if (verb.word !== undefined && words.length === verb.plans) {
+    const { name, means } = verb.word;
+    const rule = `${verb.name} needs ${means} after the plan.`;
+    const remedy = `Write \`leeway ${verb.name} PLAN ${name}\`.`;
+    problems.push(callProblem("missing-word", words.join(" "), rule, remedy));
+  }
   if (words.length < verb.plans) {
     const [needs, names] = verb.plans === 2 ? ["two plans", "OLD NEW"] : ["a plan", "PLAN"];
     const what =
@@ -56,7 +62,10 @@ function checkSubjects(verb: VerbRule, words: readonly string[], problems: Probl
     problems.push(callProblem("repeated-plan", "- -", rule, "Name a file for the other."));
   }
   for (const extra of words.slice(most)) {
-    const takes = ["takes no file.", "takes one plan at a time.", "takes two plans."][most] ?? "";
+    const takes =
+      verb.word !== undefined
+        ? `takes one plan and ${verb.word.means}.`
+        : (["takes no file.", "takes one plan at a time.", "takes two plans."][most] ?? "");
     problems.push(callProblem("extra-word", extra, `${verb.name} ${takes}`, "Leave it out."));
   }
 }

@@ -14,13 +14,19 @@ export interface VerbRule {
   summary: string;
   /** How many plans it takes. */
   plans: 0 | 1 | 2;
+  /** What it takes after the plan: the word help writes, and what it stands for. */
+  word?: { name: string; means: string };
   options: OptionRule[];
   /** Further lines for `help VERB`. */
   notes?: string;
 }
 
-/** The plans of a call, as help writes them after the verb. */
-export const planWords = { 0: "", 1: " PLAN", 2: " OLD NEW" } as const;
+const planWords = { 0: "", 1: " PLAN", 2: " OLD NEW" } as const;
+
+/** What stands after a verb, as help writes it. */
+export function wordsAfter({ plans, word }: VerbRule): string {
+  return `${planWords[plans]}${word === undefined ? "" : ` ${word.name}`}`;
+}
 
 const json: OptionRule = { name: "json", help: "one JSON document on standard output and nothing else" };
 
@@ -161,6 +167,70 @@ export const verbs: readonly VerbRule[] = [
       { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
       { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
       { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out risks, optional scope, adopted responses; ids with commas",
+      },
+      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+    ],
+  },
+  {
+    name: "paths",
+    summary: "which chains of tasks set the finish, and what is at stake near them",
+    plans: 1,
+    options: [
+      json,
+      { name: "indices", help: "also the trade's indices of each task" },
+      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out risks, optional scope, adopted responses; ids with commas",
+      },
+      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+    ],
+  },
+  {
+    name: "why",
+    summary: "what holds a task's start, link by link and person by person",
+    plans: 1,
+    word: { name: "TASK", means: "a task's id" },
+    options: [
+      json,
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out risks, optional scope, adopted responses; ids with commas",
+      },
+      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+    ],
+  },
+  {
+    name: "future",
+    summary: "one future replayed: what occurred, when, why, and what it cost",
+    plans: 1,
+    options: [
+      json,
+      { name: "iteration", value: "N", help: "which future, counted from 1" },
+      {
+        name: "at",
+        value: "P",
+        help: "the first that finishes where this share of them has (default: the level committed to)",
+      },
+      { name: "draws", help: "also every draw that counted" },
+      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
+      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
+      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
       {
         name: "without",
         value: "IDS",

@@ -1,10 +1,20 @@
 import {
+  type DrivingPathsOptions,
+  type DrivingPathsResult,
+  drivingPaths,
+  type FutureOptions,
+  type FutureResult,
+  future,
   type PeopleLoadOptions,
   type PeopleLoadResult,
   type Plan,
   peopleLoad,
+  type WhichFuture,
   type WhyConfidenceOptions,
   type WhyConfidenceResult,
+  type WhyOptions,
+  type WhyResult,
+  why,
   whyConfidence,
 } from "@leeway/core";
 
@@ -12,6 +22,9 @@ import {
 export interface Questions {
   confidence: { options: Omit<WhyConfidenceOptions, "onProgress">; answer: WhyConfidenceResult };
   people: { options: Omit<PeopleLoadOptions, "onProgress">; answer: PeopleLoadResult };
+  paths: { options: Omit<DrivingPathsOptions, "onProgress">; answer: DrivingPathsResult };
+  future: { options: Omit<FutureOptions, "onProgress"> & { which: WhichFuture }; answer: FutureResult };
+  why: { options: Omit<WhyOptions, "onProgress"> & { task: string }; answer: WhyResult };
 }
 export type Kind = keyof Questions;
 
@@ -28,7 +41,13 @@ const ways: {
     plan: Plan,
     options: Questions[K]["options"] & { onProgress: OnProgress },
   ) => Questions[K]["answer"];
-} = { confidence: whyConfidence, people: peopleLoad };
+} = {
+  confidence: whyConfidence,
+  people: peopleLoad,
+  paths: drivingPaths,
+  future: (plan, { which, ...options }) => future(plan, which, options),
+  why: (plan, { task, ...options }) => why(plan, task, options),
+};
 
 /** Answers a question here and now. */
 export function answer<K extends Kind>(

@@ -1,6 +1,6 @@
 import { callProblem } from "../call/callProblem.ts";
 import { nearest } from "../call/nearest.ts";
-import { planWords, type VerbRule, verbs } from "../call/verbs.ts";
+import { type VerbRule, verbs, wordsAfter } from "../call/verbs.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { printAnswer, printProblems } from "../output.ts";
 
@@ -11,7 +11,7 @@ function columns(rows: [left: string, right: string][]): string {
 
 /** The list of verbs and of exit codes. */
 export function overviewText(): string {
-  const list = columns(verbs.map((verb) => [`${verb.name}${planWords[verb.plans]}`, verb.summary]));
+  const list = columns(verbs.map((verb) => [`${verb.name}${wordsAfter(verb)}`, verb.summary]));
   return `leeway VERB PLAN [options]
 
 From a project plan to a date and a sum you can commit to. PLAN is a plan document (YAML or JSON), or - for
@@ -32,7 +32,7 @@ export function verbText(verb: VerbRule): string {
     help,
   ]);
   return [
-    `leeway ${verb.name}${planWords[verb.plans]}${options.length > 0 ? " [options]" : ""}`,
+    `leeway ${verb.name}${wordsAfter(verb)}${options.length > 0 ? " [options]" : ""}`,
     `${verb.summary[0]?.toUpperCase()}${verb.summary.slice(1)}.`,
     ...(verb.notes === undefined ? [] : [verb.notes]),
     ...(options.length === 0 ? [] : [columns(options)]),
