@@ -162,10 +162,10 @@ function ownProblems(plan: Plan, { sum, objective }: ResponsesOptions): Problem[
   }
   if (objective === undefined) return problems;
   if (!objectives.includes(objective)) {
-    report("--for", objective, "There is no such objective.", `Write one of: ${objectives.join(", ")}.`);
+    report("--aim", objective, "There is no such objective.", `Write one of: ${objectives.join(", ")}.`);
   } else if (objective === "chance" && plan.commitment.finishBy === undefined) {
     const remedy = "Add `finishBy` to the plan's `commitment`, or choose date or worth.";
-    report("--for", objective, "The plan asks for no date, so there is no chance of it.", remedy);
+    report("--aim", objective, "The plan asks for no date, so there is no chance of it.", remedy);
   }
   return problems;
 }
