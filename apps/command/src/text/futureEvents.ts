@@ -9,24 +9,23 @@ export function eventLines({ events, plan }: Future, width: number): string[] {
   const open =
     events.length === 1 ? "The one risk or assumption" : `Of ${events.length} risks and assumptions`;
   if (occurred.length === 0) return [`${open}${events.length === 1 ? " did not occur." : " none occurred."}`];
+  const waits = occurred.some(({ waited }) => waited !== 0);
+  const paid = occurred.some(({ money }) => money !== 0);
   const columns: Column[] = [
     { heading: "", align: "left" },
     { heading: "chance", align: "right" },
     { heading: "days", align: "right" },
-    { heading: "held back", align: "right" },
-    { heading: plan.currency, align: "right" },
+    ...(waits ? [{ heading: "held back", align: "right" } as const] : []),
+    ...(paid ? [{ heading: plan.currency, align: "right" } as const] : []),
   ];
   const rows = occurred.map((event: FutureEvent) => [
     event.name,
     formatPercent(event.chance),
     event.days === 0 ? "" : columnDays(event.days, true),
-    event.waited === 0 ? "" : columnDays(event.waited, true),
-    event.money === 0 ? "" : groupDigits(Math.round(event.money)),
+    ...(waits ? [event.waited === 0 ? "" : columnDays(event.waited, true)] : []),
+    ...(paid ? [event.money === 0 ? "" : groupDigits(Math.round(event.money))] : []),
   ]);
-  return [
-    `${open} ${occurred.length} occurred: working days added to tasks, and money`,
-    ...table(columns, rows, width),
-  ];
+  return [`${open} ${occurred.length} occurred, and what they added`, ...table(columns, rows, width)];
 }
 
 /** Every draw that counted: the value in its unit, as written, and the chance of at most that much. */

@@ -1,11 +1,4 @@
-import {
-  formatChance,
-  formatDate,
-  formatDays,
-  formatMoney,
-  formatPercent,
-  groupDigits,
-} from "@leeway/charts";
+import { formatDate, formatDays, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
 import type { Future, ScenarioChoice } from "@leeway/core";
 import { explanationStamp } from "./confidenceHead.ts";
 import { costTable } from "./futureCost.ts";
@@ -29,20 +22,12 @@ function answerSentences({ finish, cost, asWritten, at, plan }: Future): string[
       ? "as the plan is written"
       : `${formatDays(Math.abs(late))} ${late > 0 ? "after" : "before"} the plan as written`;
   const money = cost.lines.length > 0;
-  const sum = money ? ` and costs ${formatMoney(Math.round(cost.total), plan.currency)}` : "";
-  const answer =
-    `This future finishes on ${formatDate(finish.date, "long")}, ${against},${sum === "" ? "" : sum}.`.replace(
-      /,\./,
-      ".",
-    );
-  const dearer = money ? `; ${formatChance(cost.level)} a future costs no more` : "";
+  const sum = money ? `, and costs ${formatMoney(Math.round(cost.total), plan.currency)}` : "";
+  const answer = `This future finishes on ${formatDate(finish.date, "long")}, ${against}${sum}.`;
+  const dearer = money ? `; ${formatPercent(cost.level)} cost no more` : "";
   const chosen =
-    at === undefined ? [] : [`It is the first of those that finish where ${formatPercent(at)} of them have.`];
-  return [answer, `${capital(formatChance(finish.level))} a future finishes no later${dearer}.`, ...chosen];
-}
-
-function capital(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+    at === undefined ? [] : [`Of those that finish where ${formatPercent(at)} of all have, it is the first.`];
+  return [answer, `${formatPercent(finish.level)} of the futures finish no later${dearer}.`, ...chosen];
 }
 
 /**

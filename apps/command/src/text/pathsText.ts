@@ -35,6 +35,20 @@ function commonSentence(paths: Paths["paths"]): string[] {
   return [`On all of these: ${list.join(", ")}.`];
 }
 
+/** Told where a task is critical clearly less often than it is on the listed paths. */
+function daysOffSentence({ paths, tasks }: Paths): string[] {
+  const criticality = new Map(tasks.map((task) => [task.id, task.criticality]));
+  const on = new Map<string, number>();
+  for (const { tasks: ids, share } of paths) for (const id of ids) on.set(id, (on.get(id) ?? 0) + share);
+  const slips = [...on].some(([id, share]) => share > (criticality.get(id) ?? 1) + 0.02);
+  return slips
+    ? [
+        "Days off lie between tasks of these paths: those before them set the finish, yet can slip over the days " +
+          "off, so they are critical less often than they are on a path.",
+      ]
+    : [];
+}
+
 /**
  * Which chains of tasks set the finish, and what is at stake near them, as a person reads it. Every figure is the
  * library's own.
@@ -59,7 +73,11 @@ export function pathsText(
     [...wrap(answer, width).map(strong), ...more.flatMap((sentence) => wrap(sentence, width))],
     paths.paths.length === 0
       ? []
-      : ["Driving paths, most frequent first", ...pathLines(paths.paths, shares, width)],
+      : [
+          "Driving paths, most frequent first",
+          ...pathLines(paths.paths, shares, width),
+          ...daysOffSentence(paths).flatMap((sentence) => wrap(sentence, width)),
+        ],
     stakeLines(paths, width),
     indices ? indexLines(paths, width) : [],
     [
