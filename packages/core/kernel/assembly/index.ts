@@ -1,3 +1,4 @@
+export { absorb } from "./brackets";
 export { fillCalendar } from "./calendar";
 export { drawMany } from "./drawMany";
 export { drawLatin, fillLatin, fillPlain } from "./draws";

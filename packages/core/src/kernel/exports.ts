@@ -104,5 +104,7 @@ export interface KernelExports {
   /** These three leave their answers at `answersAt`. */
   sumMasked(duration: number, moves: number, base: number, n: number): void;
   sumProducts(x: number, y: number, n: number): void;
+  /** Brackets as in packages/core/kernel/assembly/brackets.ts; the address after the last value stored. */
+  absorb(values: number, n: number, brackets: number, count: number, tail: number): number;
   selectRanks(values: number, n: number, wanted: number, scratch: number, room: number): number;
 }

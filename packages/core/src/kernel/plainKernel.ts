@@ -1,6 +1,7 @@
 import { standardTable } from "../sampling/table/standardTable.ts";
 import { newArena } from "./arena.ts";
 import { withoutTables } from "./calendarTables.ts";
+import { absorb } from "./twins/absorb.ts";
 import { addCost } from "./twins/addCost.ts";
 import { addCostWhere } from "./twins/addCostWhere.ts";
 import { addDaily } from "./twins/addDaily.ts";
@@ -59,6 +60,7 @@ export function plainKernel(room: number): Kernel {
     addDailyCost,
     sumMasked,
     sumProducts,
+    absorb,
     selectRanks,
   };
 }

@@ -147,6 +147,11 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
       wasm.sumProducts(x.byteOffset, y.byteOffset, n);
       answer(into, 5);
     },
+    absorb(values, from, to, brackets, count, list, held) {
+      const tail = list.byteOffset + 8 * held;
+      const at = values.byteOffset + 8 * from;
+      return held + (wasm.absorb(at, to - from, brackets.byteOffset, count, tail) - tail) / 8;
+    },
     selectRanks: ranksSelector(wasm, buffer, arena),
   };
 }

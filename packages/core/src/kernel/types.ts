@@ -156,6 +156,25 @@ export interface Kernel {
   sumProducts(x: Float64Array, y: Float64Array, n: number, into: Float64Array): void;
 
   /**
+   * Counts values `from` to `to` (exclusive) against brackets, and appends those inside one to the `held` first of
+   * `list`, in any order; answers how many it holds then. It must have room for `to - from` more.
+   *
+   * `brackets` has five entries for each of `count`: the low end, the high end, how many values were below the low
+   * end, equal to it, and equal to the high end where that is another. Ends are not negative, or infinite; brackets
+   * ascend, and what lies strictly between the ends of one is in no other. `list` may be `values` where held <= from.
+   * Values may be negative, but not NaN.
+   */
+  absorb(
+    values: Float64Array,
+    from: number,
+    to: number,
+    brackets: Float64Array,
+    count: number,
+    list: Float64Array,
+    held: number,
+  ): number;
+
+  /**
    * The values at ranks (1-based, any order), exactly. Any number of values, in the arena or not; what the arena has
    * left is used as scratch (10 bytes a value; 2 where the values lie in the arena).
    */
