@@ -57,7 +57,7 @@ export function confidenceSteps(answer: Confidence, options: ChartOptions): Figu
   const title = stepsFinding(answer);
   const rows = steps.map((step) => ({
     name: formatPercent(step.p),
-    word: [step.p === confidence ? "committed" : "", step.p === stop?.p ? "stop here" : ""]
+    word: [step.p === confidence ? "committed" : "", step.p === stop?.p ? "pays up to here" : ""]
       .filter((word) => word !== "")
       .join(", "),
     committed: step.p === confidence,

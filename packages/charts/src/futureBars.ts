@@ -36,7 +36,7 @@ export function futureBars(future: Future, options: ChartOptions): Figure {
   const which = `Future ${groupDigits(future.iteration)} of ${groupDigits(stamp.iterations)}`;
   return {
     title: finding(future, later),
-    subtitle: `${which}: when each task was done. Dark bars set the finish; plum squares: a risk or a wrong assumption struck; diamonds: finishes as written`,
+    subtitle: `${which}: when each task was done. Full bars set the finish; plum squares: a risk or a wrong assumption struck; diamonds: finishes as written`,
     summary: `${which}: it finishes on ${formatDate(finish.date, "long")}, no later than which ${formatPercent(finish.level)} of the futures finish, and costs ${formatMoney(roundSignificant(future.cost.total, 4), plan.currency)}. ${occurred.length === 0 ? "No risk occurred." : `Occurred: ${occurred.map((event) => quoteName(event.name)).join(", ")}.`} The path that set the finish: ${path.map(({ task }) => plainName(task.name, 60)).join(", ") || "none"}.`,
     table: {
       columns: [

@@ -68,7 +68,7 @@ export function jointDensity(answer: Confidence, options: ChartOptions): Figure 
   ];
   return {
     title,
-    subtitle: `${futures} futures by finish and cost: the darkest cells hold half of them, with the next tint 80 %; the line: pairs that hold both in ${wanted}`,
+    subtitle: `${futures} futures by finish and cost: the strongest tint holds half of them, with the next one 80 %; the line: pairs that hold both in ${wanted}`,
     summary: `A density of futures by finish and cost, whose correlation is ${groupDigits(joint.correlation, 2)}. The committed pair, ${formatDate(committed.date, "long")} and ${sum(committed.cost)}, holds ${formatChance(committed.both)}${asked === undefined ? "" : `; the pair asked for, ${formatDate(asked.date)} and ${sum(asked.cost)}, ${formatChance(asked.both)}`}. A line joins the pairs that hold both in ${wanted} of futures; on it each level is ${each} at ${formatDate(equal.date)} and ${sum(equal.cost)}.`,
     table: {
       columns: [

@@ -29,11 +29,14 @@ export function peopleWeeks(answer: PeopleLoad, options: ChartOptions): Figure {
   const weeks = answer.weeks
     .slice(0, last + 1)
     .map((monday) => (isoToMs(monday) - isoToMs(plan.start)) / dayMs);
+  const away = people.some(({ unlimited, present }) =>
+    unlimited.asked.some((days, k) => days - (unlimited.over[k] ?? 0) > (present[k] ?? 0) + least),
+  );
   const title = finding(people, answer);
   const worst = people.filter((person) => weeksOver(person) > 0).slice(0, 3);
   return {
     title,
-    subtitle: `Days asked of each person, week by week, ${respectCapacity ? "were nobody to wait" : "as written"}; dark: more than there is. Line: capacity present; ticks: the load 80 % of futures stay within`,
+    subtitle: `Days asked of each person, week by week, ${respectCapacity ? "were nobody to wait" : "as written"}; full: more than there is${away ? "; open: while away" : ""}. Line: capacity present; ticks: the load 80 % of futures stay within`,
     summary:
       people.length === 0
         ? "No task of this plan names a person."

@@ -40,23 +40,13 @@ export function drawBarPanels(
   const colours = palette(options.theme);
   const width = drawingWidth(options.width);
   const names = rows.map((row) => plainName(row.name));
-  const frame = rowFrame(
-    width,
-    names,
-    rows.map((row) => row.word),
-  );
+  const frame = rowFrame(width, { names, words: rows.map((row) => row.word) });
   const lines = headings.map(({ name, unit }) => (frame.inline ? [name, unit] : [`${name}, ${unit}`]));
   const top = frame.inline ? 40 : 28;
   const bottom = top + rows.length * frame.rowHeight;
   const svg = openSvg(document, width, bottom + (rest === "" ? 6 : 28), colours);
   rows.forEach((row, k) => {
-    const place = {
-      x: frame.inline ? 2 : 0,
-      y: top + frame.nameAt(k),
-      width: frame.nameWidth,
-      inline: frame.inline,
-    };
-    svg.append(itemLabel(document, names[k] ?? "", row.word, place, colours));
+    svg.append(itemLabel(document, names[k] ?? "", row.word, frame.label(k, top), colours));
   });
   // Each panel has room for its labels; what is left is shared alike.
   const needs = lines.map((words, p) => labelRoom(rows, p, words));

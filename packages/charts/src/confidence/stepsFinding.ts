@@ -27,7 +27,7 @@ export function stepsFinding({ steps, stop, confidence, plan }: Confidence): str
   const { next } = stop;
   if (next === undefined) return `Even the step to ${best} avoids more lateness than it holds in money`;
   const beyond = `the step to ${formatPercent(next.p)} holds ${money(next.costs)} more and avoids ${money(next.avoids)} of lateness`;
-  if (stop.p === confidence) return `${best} is where to stop: ${beyond}`;
+  if (stop.p === confidence) return `Steps pay up to ${best}: ${beyond}`;
   return stop.p < confidence
     ? `Beyond ${best} a step costs more than it avoids, and the plan commits to ${level}: ${beyond}`
     : `Going on from ${level} to ${best} avoids more lateness than it holds; ${beyond}`;

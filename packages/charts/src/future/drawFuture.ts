@@ -40,9 +40,10 @@ export function drawFuture(view: FutureView, options: ChartOptions): SVGSVGEleme
   const width = drawingWidth(options.width);
   const names = tasks.map((task) => plainName(task.name));
   const words = tasks.map((task) => plainWord(view.word(task)));
-  const frame = rowFrame(width, names, words);
-  const { inline } = frame;
+
   const dateWidth = Math.max(textWidth(view.heading, 12), textWidth("30 Nov 2027", 12));
+  const frame = rowFrame(width, { names, words, beside: dateWidth + 8 });
+  const { inline } = frame;
   const left = inline ? 8 : frame.left + 6;
   const right = inline ? width - 10 : width - dateWidth - 16;
   const [from, to] = range(view);
@@ -77,14 +78,8 @@ export function drawFuture(view: FutureView, options: ChartOptions): SVGSVGEleme
       const line = { x1: x(tick.day), x2: x(tick.day), y1: y - 11, y2: y + 11 };
       grid.append(make(document, "line", line));
     }
-    const place = {
-      x: inline ? 2 : 0,
-      y: top + frame.nameAt(k),
-      width: inline ? frame.nameWidth - dateWidth - 10 : frame.nameWidth,
-      inline,
-    };
-    texts.append(itemLabel(document, names[k] ?? "", words[k] ?? "", place, colours));
-    const date = { x: width - 2, y: top + frame.nameAt(k) + (inline ? 0 : 4.5), "text-anchor": "end" };
+    texts.append(itemLabel(document, names[k] ?? "", words[k] ?? "", frame.label(k, top), colours));
+    const date = { x: width - 2, y: top + frame.figureAt(k), "text-anchor": "end" };
     if (!task.needed) {
       texts.append(make(document, "text", { ...date, fill: colours.inkQuiet }, "not needed"));
       return;

@@ -35,7 +35,7 @@ export function movesFigure(comparison: Comparison, measure: Measure, options: C
     .map((fall) => `${quoteName(fall.name)} ${say(fall.value, measure)}`)
     .join("; ");
   return {
-    title: finding(ranked, whole, measure, before, after),
+    title: finding(ranked, whole, measure, after),
     subtitle: `What each group of changes did to the ${level} commitment, in ${measure.unit}, on the same draws, averaged over the orders in which they can be made${limits}`,
     summary:
       moves.length === 0
@@ -70,6 +70,7 @@ export function movesFigure(comparison: Comparison, measure: Measure, options: C
               to: { level: "committed", title: "Now", detail: `${after} · ${level}` },
               total: { name: "All together", value: whole },
               measure,
+              nameShare: 0.42,
             },
             options,
           ),
@@ -92,23 +93,26 @@ function say(value: number, { say: size, less, more, least }: Measure): string {
   return `${size(value)} ${value < 0 ? less : more}`;
 }
 
-function finding(
-  ranked: readonly Fall[],
-  whole: number,
-  measure: Measure,
-  before: string,
-  after: string,
-): string {
+/** "moves 17 working days earlier", "falls by EUR 19,200". */
+function moves(whole: number, measure: Measure): string {
+  if (measure.what === "date") return `moves ${say(whole, measure)}`;
+  return `${whole < 0 ? "falls" : "rises"} by ${measure.say(whole)}`;
+}
+
+function finding(ranked: readonly Fall[], whole: number, measure: Measure, after: string): string {
   const { least, what } = measure;
   const real = ranked.filter((fall) => Math.abs(fall.value) >= least);
   const first = real[0];
   const moved =
     Math.abs(whole) < least
       ? `The committed ${what} stays ${after}`
-      : `The committed ${what} moved from ${before} to ${after}, ${say(whole, measure)}`;
+      : `The committed ${what} ${moves(whole, measure)}, to ${after}`;
   if (first === undefined) return Math.abs(whole) < least ? `${moved}: nothing moved it` : moved;
-  if (real.length === 1) return `${moved}: ${quoteName(first.name)}`;
+  // "Permit decided: P90 from 45 to 60 days": a title has room for what changed, not for how.
+  const name = `“${plainName(first.name.split(": ")[0] ?? "", 44)}”`;
+  if (real.length === 1) return `${moved}: ${name}`;
   if (Math.abs(whole) < least)
-    return `${moved}: changes cancel out, the largest ${quoteName(first.name)}, ${say(first.value, measure)}`;
-  return `${moved}, most of all by ${quoteName(first.name)}: ${say(first.value, measure)}`;
+    return `${moved}: changes cancel out, the largest ${name}, ${say(first.value, measure)}`;
+  const against = first.value < 0 === whole < 0 ? measure.say(first.value) : say(first.value, measure);
+  return `${moved}, most by ${name}, ${against}`;
 }

@@ -23,8 +23,9 @@ export interface WeeksView {
 const barHeight = 40;
 
 /**
- * A strip for each person: what each week asks of them as a bar, dark where it is more than there is, the capacity
- * present as a stepped line, and a tick at the load that 80 % of the futures stay within.
+ * A strip for each person: what each week asks of them as a bar, dark where it is more than there is and open where it
+ * falls into an absence; the capacity present as a stepped line, and a tick at the load that 80 % of the futures stay
+ * within.
  */
 export function drawWeeks(view: WeeksView, options: ChartOptions): SVGSVGElement {
   const { document } = options;
@@ -111,7 +112,10 @@ function strip(
         }),
       );
     };
-    bar(0, asked - over, { fill: colours.rangeCore, stroke: colours.rangeEdge });
+    // Asked for while the person is away, though within their whole capacity: somebody stands in, or nobody.
+    const there = Math.min(asked - over, present[k] ?? 0);
+    bar(0, there, { fill: colours.rangeCore, stroke: colours.rangeEdge });
+    bar(there, asked - over, { fill: colours.paper, stroke: colours.ink });
     bar(asked - over, asked, { fill: colours.ink, stroke: colours.ink });
     const level = px(y(present[k] ?? 0));
     line.push(`${line.length === 0 ? "M" : "L"}${px(a)},${level}`, `L${px(b)},${level}`);

@@ -20,8 +20,9 @@ export function sharesFigure(explanation: Explanation, measure: Measure, options
   const falls: Fall[] = shares.map((share) => ({
     id: share.id,
     name: share.name,
-    word: causeWord(share.kind),
+    word: wordOf(share),
     tint: causeTint(share.kind),
+    gathered: (share.gathers?.length ?? 1) > 1,
     value: measure.amount(share),
     error: measure.amount(share.error),
   }));
@@ -53,7 +54,7 @@ export function sharesFigure(explanation: Explanation, measure: Measure, options
         const share = byId.get(fall.id);
         return [
           plainName(fall.name),
-          fall.word,
+          share === undefined ? "" : causeWord(share.kind),
           measure.column(fall.value),
           fall.error > 0 ? measure.column(fall.error).replace(/^\+/, "") : "exact",
           part(fall.value, whole, measure),
@@ -66,7 +67,7 @@ export function sharesFigure(explanation: Explanation, measure: Measure, options
   const taken = orders.all
     ? "every order of the causes was taken"
     : `${groupDigits(orders.taken)} orders of the causes were sampled`;
-  const flags = standingFlags(explanation.asWritten, explanation.committed, measure, level);
+  const flags = standingFlags(explanation, measure, level);
   const largest = ranked
     .slice(0, 3)
     .map(
@@ -90,6 +91,12 @@ export function sharesFigure(explanation: Explanation, measure: Measure, options
           options,
         );
   return { title, subtitle, summary, table, svg };
+}
+
+/** What kind of cause it is, where its name does not say so already. */
+function wordOf({ kind, name, gathers }: Explanation["shares"][number]): string {
+  const word = causeWord(kind);
+  return (gathers?.length ?? 1) > 1 || name.toLowerCase() === word ? "" : word;
 }
 
 function part(value: number, whole: number, { least }: Measure): string {

@@ -38,7 +38,7 @@ export function sharesFinding(parts: readonly Part[], whole: number, measure: Me
   const least1 = real.reduce((small, part) => (part.value < small.value ? part : small), first);
   if (first.value - least1.value < Math.max(least, first.value * 0.005))
     return `No cause stands out: each of ${real.length} makes ${say(whole / real.length)} of ${say(whole)}`;
-  return `${quoteName(largest.name)} makes ${share(largest.value, whole, measure)} of contingency, the most of ${parts.length} causes`;
+  return `${quoteName(largest.name)} makes ${share(largest.value, whole, measure)} of contingency, the largest single share`;
 }
 
 /** "9.1 of 41 working days", "EUR 14,000 of EUR 57,000". */

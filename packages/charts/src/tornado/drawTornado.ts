@@ -51,7 +51,7 @@ export function drawTornado(view: TornadoView, options: ChartOptions): SVGSVGEle
     : Math.min(width * 0.32, Math.max(90, ...names.map((name) => textWidth(name, 13) + 4)));
   const areaLeft = inline ? 2 : nameWidth + 16;
   const rowHeight = inline ? 54 : 38;
-  const heldWidth = inline ? Math.min(76, width * 0.2) : 120;
+  const heldWidth = inline ? Math.min(84, width * 0.23) : 120;
 
   const rows = view.bars.map((bar) => {
     const ends = orderedEnds(bar, view);

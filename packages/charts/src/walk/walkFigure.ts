@@ -13,7 +13,7 @@ export function walkFigure(explanation: Explanation, measure: Measure, options: 
   const { walk, contingency } = explanation;
   const whole = measure.amount(contingency);
   const level = formatPercent(explanation.confidence);
-  const flags = standingFlags(explanation.asWritten, explanation.committed, measure, level);
+  const flags = standingFlags(explanation, measure, level);
   const falls: Fall[] = walk.map((step, k) => ({
     id: `${k}`,
     name: step.step,
@@ -22,14 +22,14 @@ export function walkFigure(explanation: Explanation, measure: Measure, options: 
     value: measure.amount(step),
     error: 0,
   }));
-  const sentences = walk.map((step) => `${plainName(step.text)} ${measure.column(measure.amount(step))}`);
+  const sentences = walk.map((step) => `${plainName(step.step)} ${measure.column(measure.amount(step))}`);
   return {
     title: finding(falls, whole, measure, level),
     subtitle: `From the plan as written to the ${level} commitment, in ${measure.unit}: each step adds to those above it, so another order would divide them otherwise`,
     summary:
       walk.length === 0
         ? "This explanation holds no steps from the plan as written to the commitment."
-        : `A waterfall from the plan as written, ${flags.from.detail}, to the commitment, ${flags.to.detail}. ${sentences.join(" ")}`,
+        : `A waterfall from the plan as written, ${flags.from.detail}, to the commitment, ${flags.to.detail}. In ${measure.unit}: ${sentences.join(", ")}.`,
     table: {
       columns: [
         { name: "Step", align: "start" },
@@ -69,7 +69,7 @@ function finding(falls: readonly Fall[], whole: number, measure: Measure, level:
     return first === undefined
       ? `Nothing lies between the plan as written and ${ends}`
       : `Steps cancel out: ${ends} is that of the plan as written`;
-  const size = `${say(whole)} ${whole < 0 ? less : more}`;
+  const size = `${say(whole)} ${what === "sum" ? (whole < 0 ? "less" : "more") : whole < 0 ? less : more}`;
   const start = `${ends.charAt(0).toUpperCase()}${ends.slice(1)} is ${size} than the plan as written`;
   if (first === undefined) return start;
   if (real.length === 1) return `${start}, all of it by one step: ${quoteName(first.name)}`;

@@ -24,13 +24,6 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
   const colours = palette(options.theme);
   const width = drawingWidth(options.width);
   const names = [...falls.map((fall) => plainName(fall.name)), total.name];
-  const frame = rowFrame(
-    width,
-    names,
-    falls.map((fall) => fall.word),
-  );
-  const { inline } = frame;
-
   const figures = [...falls.map((fall) => fall.value), total.value].map(measure.column);
   const errors = falls.map((fall) =>
     fall.error > 0 ? `± ${unsigned(measure.column(limits * fall.error))}` : "",
@@ -38,6 +31,13 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
   const errorWidth = widest(errors, 12, false);
   const figureWidth = Math.max(widest(figures, 13, true), textWidth(measure.unit, 12) - errorWidth);
   const figureRight = width - 2 - (errorWidth > 0 ? errorWidth + 6 : 0);
+  const frame = rowFrame(width, {
+    names,
+    words: falls.map((fall) => fall.word),
+    beside: figureWidth + errorWidth + 20,
+    share: view.nameShare ?? 0.32,
+  });
+  const { inline } = frame;
   const left = frame.left + 6;
   const right = inline ? width - 8 : figureRight - figureWidth - 16;
   const scale = fit(falls, total.value, left, right);
@@ -47,7 +47,9 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
   // In a narrow drawing the heading of the figures has a line of its own under the labels.
   const top = plan.height + (inline ? 24 : 10);
   const at = (row: number) => top + frame.middle(row);
-  const bottom = top + (falls.length + 1) * frame.rowHeight;
+  const last = falls.length;
+  const lastAt = inline ? top + frame.figureAt(last) + 18 : at(last);
+  const bottom = lastAt + (inline ? 14 : frame.rowHeight / 2);
   const svg = openSvg(document, width, bottom + 24, colours);
 
   const { poles, labels } = drawFlags(
@@ -56,12 +58,11 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
     ends,
     plan,
     inline ? top - 16 : top,
-    inline ? top - 16 : at(falls.length),
+    inline ? top - 16 : lastAt,
     colours,
   );
   const bars = make(document, "g");
   const texts = make(document, "g");
-  const nameRoom = inline ? frame.nameWidth - figureWidth - errorWidth - 24 : frame.nameWidth;
   const heading = { x: width - 2, y: top - 4, "text-anchor": "end", fill: colours.inkQuiet };
   texts.append(make(document, "text", heading, measure.unit));
 
@@ -73,9 +74,8 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
     const half = Math.abs(scale(limits * fall.error) - scale(0));
     const told = make(document, "title", {}, `${names[k]}: ${figures[k]} ${errors[k]}`.trimEnd());
     bars.append(make(document, "g", {}, told, ...bar(document, fall, [from, to], half, at(k), colours)));
-    const place = { x: inline ? 2 : 0, y: top + frame.nameAt(k), width: nameRoom, inline };
-    texts.append(itemLabel(document, names[k] ?? "", fall.word, place, colours));
-    const y = top + frame.nameAt(k) + (inline ? 0 : 4.5);
+    texts.append(itemLabel(document, names[k] ?? "", fall.word, frame.label(k, top), colours));
+    const y = top + frame.figureAt(k);
     texts.append(figure(document, figures[k] ?? "", figureRight, y));
     if (errors[k])
       texts.append(
@@ -88,18 +88,17 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
       );
   });
 
-  const last = falls.length;
-  const y = top + frame.nameAt(last) + (inline ? 0 : 4.5);
-  const rule = at(last) - (inline ? 28 : frame.rowHeight / 2);
+  const y = top + frame.figureAt(last);
+  const rule = y - (inline ? 14 : frame.rowHeight / 2 + 4.5);
   const line = { stroke: colours.inkQuiet, y1: rule, y2: rule };
   texts.append(make(document, "line", { ...line, x1: figureRight - figureWidth, x2: width - 2 }));
   const bold = { "font-size": 13, "font-weight": 600 };
   texts.append(make(document, "text", { x: inline ? 2 : 0, y, ...bold }, total.name));
   texts.append(figure(document, figures[last] ?? "", figureRight, y));
-  const span = { x1: ends[0], x2: ends[1], y1: at(last), y2: at(last) };
+  const span = { x1: ends[0], x2: ends[1], y1: lastAt, y2: lastAt };
   bars.append(make(document, "line", { ...span, stroke: colours.ink, "stroke-width": 1.5 }));
-  bars.append(levelShape(document, view.from.level, ends[0] ?? 0, at(last), colours));
-  bars.append(levelShape(document, view.to.level, ends[1] ?? 0, at(last), colours));
+  bars.append(levelShape(document, view.from.level, ends[0] ?? 0, lastAt, colours));
+  bars.append(levelShape(document, view.to.level, ends[1] ?? 0, lastAt, colours));
   if (inline) for (let k = 0; k < last; k++) bars.prepend(...stubs(document, view, ends, at(k), colours));
 
   const quiet = { y: bottom + 14, fill: colours.inkQuiet };

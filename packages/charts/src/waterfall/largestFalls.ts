@@ -1,7 +1,7 @@
 import type { Fall } from "./types.ts";
 
 /**
- * The `most` largest steps, largest first (by size, ties by id, by code unit), the rest as one last step, so
+ * The `most` largest steps, largest first, the rest as one last step, so
  * that they still add up. Steps smaller than `least`, which show no digit, are among the rest; where that
  * is all the rest is, and it comes to nothing, no step stands for it.
  *
@@ -29,9 +29,12 @@ export function largestFalls(falls: readonly Fall[], least: number, most = 14): 
   return [...kept, smaller];
 }
 
-/** All steps, largest first: by size, ties by id, by code unit. */
+/** All steps, largest first, gathered ones last: by size, ties by id, by code unit. */
 export function rankFalls(falls: readonly Fall[]): Fall[] {
   return [...falls].sort(
-    (a, b) => Math.abs(b.value) - Math.abs(a.value) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
+    (a, b) =>
+      Number(a.gathered ?? false) - Number(b.gathered ?? false) ||
+      Math.abs(b.value) - Math.abs(a.value) ||
+      (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
   );
 }

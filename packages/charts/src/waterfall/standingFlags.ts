@@ -1,21 +1,26 @@
-import type { Standing } from "@leeway/core";
+import type { Explanation, Standing } from "@leeway/core";
 import type { FlagText } from "../draw/flags.ts";
 import type { Measure } from "../measure/types.ts";
 import { formatDate } from "../words/formatDate.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { roundSignificant } from "../words/roundSignificant.ts";
-import { roundToLimits } from "../words/roundToLimits.ts";
+import { limitStep, roundToLimits, roundToStep } from "../words/roundToLimits.ts";
 
-/** The plan as written and the commitment as marks: each with its date or its sum. */
+/** The plan as written and the commitment as marks: each with its date or its sum, both sums to the same place. */
 export function standingFlags(
-  asWritten: Standing,
-  committed: Standing,
+  { asWritten, committed, limits }: Explanation,
   measure: Measure,
   level: string,
 ): { from: FlagText; to: FlagText } {
+  const { cost } = committed;
+  const step = limits === undefined ? undefined : limitStep(cost, limits.low.money, limits.high.money);
+  const words = (standing: Standing) =>
+    measure.what === "date" || step === undefined
+      ? standingWords(standing, measure)
+      : formatMoney(roundToStep(standing.cost, step), measure.currency);
   return {
-    from: { level: "asWritten", title: "As written", detail: standingWords(asWritten, measure) },
-    to: { level: "committed", title: "Committed", detail: `${standingWords(committed, measure)} · ${level}` },
+    from: { level: "asWritten", title: "As written", detail: words(asWritten) },
+    to: { level: "committed", title: "Committed", detail: `${words(committed)} · ${level}` },
   };
 }
 

@@ -9,6 +9,8 @@ export interface Fall {
   word: string;
   /** An event of the register, a range of estimates, or limited people. */
   tint: "range" | "register" | "people";
+  /** Stands for several: such steps come last. */
+  gathered?: boolean;
   value: number;
   /** Standard error; 0 where the value is exact. */
   error: number;
@@ -22,4 +24,6 @@ export interface WaterfallView {
   /** Name of the sum of all steps, and the sum. */
   total: { name: string; value: number };
   measure: Measure;
+  /** Most of the width that names may take; a third unless told. */
+  nameShare?: number;
 }

@@ -1,10 +1,10 @@
 import {
   confidenceSteps,
-  drivingPaths,
   futureBars,
   jointDensity,
   movesDays,
   movesMoney,
+  pathBars,
   peopleWeeks,
   responseWorth,
   sharesDays,
@@ -83,7 +83,7 @@ export const explainCharts: ExplainChart[] = [
   ...charts({ futureBars: (data) => (options) => futureBars(data, options) }, sampleFuture(), hardFutures()),
   ...charts(
     {
-      drivingPaths: (data) => (options) => drivingPaths(data, options),
+      pathBars: (data) => (options) => pathBars(data, options),
       tasksAtStake: (data) => (options) => tasksAtStake(data, options),
     },
     samplePaths(),

@@ -82,11 +82,16 @@ export function sampleWalk(days: number, money: number): Explanation["walk"] {
     money: money * sums,
   });
   return [
-    step("spread", "Estimates along the driving path take longer than their likely value.", 0.3, 0.24),
-    step("merging", "Paths that meet must all be done.", 0.16, 0.08),
-    step("people", "People are busy on other tasks.", 0.13, 0.1),
-    step("risks", "Risks and assumptions.", 0.31, 0.42),
-    step("percentile", "From the mean to 8 times in 10.", 0.1, 0.16),
+    step(
+      "Spread along the driving path",
+      "Estimates along the driving path take longer than their likely value.",
+      0.3,
+      0.24,
+    ),
+    step("Merging of paths", "Paths that meet must all be done.", 0.16, 0.08),
+    step("Limited people", "People are busy on other tasks.", 0.13, 0.1),
+    step("Risks and assumptions", "Risks and assumptions.", 0.31, 0.42),
+    step("From the mean to 80 %", "From the mean to 8 times in 10.", 0.1, 0.16),
   ];
 }
 

@@ -12,7 +12,7 @@ import { plainName, quoteName } from "./words/plainName.ts";
  *
  * Reads `paths`, `different`.
  */
-export function drivingPaths(answer: Paths, options: ChartOptions): Figure {
+export function pathBars(answer: Paths, options: ChartOptions): Figure {
   const { paths, different, stamp } = answer;
   const title = finding(paths);
   const others = different - paths.length;
@@ -57,7 +57,7 @@ function finding(paths: readonly DrivingPath[]): string {
   if (second === undefined) return `One path sets the finish in ${often}`;
   // What tells the most frequent path from the next: a task of it that the other does not pass.
   const own = first.tasks.findIndex((id) => !second.tasks.includes(id));
-  const over = own < 0 ? "The shortest chain" : `The path over ${quoteName(first.names[own] ?? "")}`;
+  const over = own < 0 ? "One path" : `The path over ${quoteName(first.names[own] ?? "")}`;
   const all = paths.reduce((sum, path) => sum + path.share, 0);
   return `${over} sets the finish most often, in ${often}; the first ${paths.length} together in ${formatPercent(Math.min(1, all))}`;
 }

@@ -1,0 +1,83 @@
+import {
+  applyScenario,
+  compare,
+  drivingPaths,
+  explain,
+  forecast,
+  type Plan,
+  peopleLoad,
+  responses,
+  whyConfidence,
+} from "@leeway/core";
+import {
+  type ChartOptions,
+  confidenceSteps,
+  costCurve,
+  driversBars,
+  type Figure,
+  fiftyFutures,
+  finishCurve,
+  jointDensity,
+  movesDays,
+  movesMoney,
+  pathBars,
+  peopleWeeks,
+  planBars,
+  responseWorth,
+  sharesDays,
+  sharesMoney,
+  spending,
+  tasksAtStake,
+  tornadoDays,
+  tornadoMoney,
+  walkDays,
+  walkMoney,
+} from "../src/index.ts";
+
+/** A chart of the gallery: its call, and the drawing. */
+export interface Shown {
+  call: string;
+  draw: (options: ChartOptions) => Figure;
+}
+
+/** Every chart of one plan, in reading order. Throws when the plan cannot be forecast: an example can. */
+export function figuresOf(plan: Plan): Shown[] {
+  const answer = given(forecast(plan, { tornado: true }).forecast);
+  const why = given(explain(plan).explanation);
+  const levels = given(whyConfidence(plan).confidence);
+  const worth = given(responses(plan).responses);
+  const paths = given(drivingPaths(plan).paths);
+  const load = given(peopleLoad(plan).people);
+  // What moves when every response is adopted: the plan against itself.
+  const adopted = applyScenario(plan, {
+    with: worth.responses.filter((each) => !each.adopted).map(({ id }) => id),
+  });
+  const moved = given(compare(plan, adopted.plan).comparison);
+  return [
+    { call: "finishCurve(forecast)", draw: (options) => finishCurve(answer, options) },
+    { call: "fiftyFutures(forecast)", draw: (options) => fiftyFutures(answer, options) },
+    { call: "costCurve(forecast)", draw: (options) => costCurve(answer, options) },
+    { call: "jointDensity(confidence)", draw: (options) => jointDensity(levels, options) },
+    { call: "confidenceSteps(confidence)", draw: (options) => confidenceSteps(levels, options) },
+    { call: "walkDays(explanation)", draw: (options) => walkDays(why, options) },
+    { call: "walkMoney(explanation)", draw: (options) => walkMoney(why, options) },
+    { call: "sharesDays(explanation)", draw: (options) => sharesDays(why, options) },
+    { call: "sharesMoney(explanation)", draw: (options) => sharesMoney(why, options) },
+    { call: "tornadoDays(forecast)", draw: (options) => tornadoDays(answer, options) },
+    { call: "tornadoMoney(forecast)", draw: (options) => tornadoMoney(answer, options) },
+    { call: "driversBars(forecast)", draw: (options) => driversBars(answer, options) },
+    { call: "responseWorth(responses)", draw: (options) => responseWorth(worth, options) },
+    { call: "movesDays(comparison)", draw: (options) => movesDays(moved, options) },
+    { call: "movesMoney(comparison)", draw: (options) => movesMoney(moved, options) },
+    { call: "pathBars(paths)", draw: (options) => pathBars(paths, options) },
+    { call: "tasksAtStake(paths)", draw: (options) => tasksAtStake(paths, options) },
+    { call: "peopleWeeks(load)", draw: (options) => peopleWeeks(load, options) },
+    { call: "spending(forecast)", draw: (options) => spending(answer, options) },
+    { call: "planBars(forecast)", draw: (options) => planBars(answer, options) },
+  ];
+}
+
+function given<T>(value: T | undefined): T {
+  if (value === undefined) throw new Error("The plan could not be forecast.");
+  return value;
+}
