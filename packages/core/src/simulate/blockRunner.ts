@@ -1,6 +1,7 @@
 import type { AsWritten } from "./asWritten.ts";
 import { type Block, blockSize, kernelFor, newBlock } from "./block.ts";
 import { markFinish, markMoving } from "./critical.ts";
+import type { DrawMemory } from "./drawMemory.ts";
 import { draws } from "./draws.ts";
 import type { Model } from "./model.ts";
 import { addMoney, newMoneySums } from "./money.ts";
@@ -22,8 +23,15 @@ export interface BlockRunner {
   run(b: number, first: number, n: number): TrialSums | number;
 }
 
-export function blockRunner(model: Model, asWritten: AsWritten, into: Trials): BlockRunner {
-  const source = draws(model, into.seed, into.design);
+/** What a simulation takes over from one before it, on the same dice. */
+export interface Reuse {
+  memory: DrawMemory;
+  /** Trials whose moments still hold, except those of tasks that are `reached`. */
+  moments?: { reached: Uint8Array; trials: Pick<Trials, "starts" | "finishes"> };
+}
+
+export function blockRunner(model: Model, asWritten: AsWritten, into: Trials, reuse?: Reuse): BlockRunner {
+  const source = draws(model, into.seed, into.design, {}, reuse?.memory);
   const size = Math.min(into.iterations, blockSize);
   const kernel = kernelOf(into.starts[0]);
   const inKernel = kernel !== undefined;
@@ -36,7 +44,8 @@ export function blockRunner(model: Model, asWritten: AsWritten, into: Trials): B
       source.fill(b, block);
       realise(model, block);
       const capacity = model.limitedPeople ? newCapacity(model) : undefined;
-      const beyond = place(model, block, asWritten.starts, capacity);
+      if (reuse?.moments !== undefined) takeMoments(block, reuse.moments, first);
+      const beyond = place(model, block, asWritten.starts, capacity, reuse?.moments?.reached);
       if (beyond >= 0) return beyond;
       const sums = newSums(model);
       markMoving(model, block, model.limitedPeople, lagViews(model, sums));
@@ -86,6 +95,16 @@ function lagViews(model: Model, sums: TrialSums): Float64Array[] {
     at += task.links.length;
     return view;
   });
+}
+
+/** Copies the moments of tasks that stand where they stood. */
+function takeMoments(block: Block, { reached, trials }: NonNullable<Reuse["moments"]>, first: number): void {
+  const end = first + block.n;
+  for (let j = 0; j < reached.length; j++) {
+    if (reached[j] === 1) continue;
+    block.start[j]?.set((trials.starts[j] as Float64Array).subarray(first, end));
+    block.finish[j]?.set((trials.finishes[j] as Float64Array).subarray(first, end));
+  }
 }
 
 /** Lets the block's moments be written where they are kept. */

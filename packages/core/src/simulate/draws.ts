@@ -11,6 +11,7 @@ import {
 } from "../sampling/index.ts";
 import { standardise } from "../sampling/shapes/standardise.ts";
 import { type Block, blockSize } from "./block.ts";
+import { type DrawMemory, noMemory } from "./drawMemory.ts";
 import type { Model, ModelTask, Slot } from "./model.ts";
 
 /**
@@ -33,23 +34,38 @@ type Filler =
   | { kind: "table"; table: QuantileTable }
   | { kind: "outcomes"; table: OutcomeTable }
   | { kind: "held"; value: number }
-  | { kind: "many" };
+  | { kind: "many" }
+  | { kind: "taken" };
 
-export function draws(model: Model, seed: string, design: Design, overrides: Overrides = {}): Draws {
+/** @param memory  Draws that are taken over, and where draws are kept for the next simulation. */
+export function draws(
+  model: Model,
+  seed: string,
+  design: Design,
+  overrides: Overrides = {},
+  memory: DrawMemory = noMemory,
+): Draws {
   const cuts = new Float64Array(model.slots.length);
   let tools: Tools | undefined;
   return {
     cuts,
     fill(block, into) {
       const { kernel } = into;
-      if (tools?.kernel !== kernel) tools = toolsFor(model, kernel, seed, design, overrides);
+      if (tools?.kernel !== kernel) {
+        tools = toolsFor(model, kernel, seed, design, overrides, memory);
+      }
       const { fillers, uniforms, correlated, many, streams } = tools;
-      const uniform: Uniform = (item, purpose, out) => {
+      const fresh: Uniform = (item, purpose, out) => {
         const words = streams(item, purpose, block);
         if (design === "plain") kernel.fillPlain(words, out);
         else kernel.fillLatin(words, out);
       };
-      correlated.fill(uniform, into.n);
+      const uniform: Uniform = (item, purpose, out) => {
+        if (memory.takeUniforms(item, purpose, block, into.n, out)) return;
+        fresh(item, purpose, out);
+        memory.keepUniforms(item, purpose, block, into.n, out);
+      };
+      if (correlated.needed) correlated.fill(fresh, into.n);
       many.below.fill(0);
       const outs = many.slots.map((s) => into.draws[s] as Float64Array);
       many.drawer.draw(block, outs, into.n, many.below);
@@ -60,19 +76,27 @@ export function draws(model: Model, seed: string, design: Design, overrides: Ove
         const slot = model.slots[s] as Slot;
         const filler = fillers[s] as Filler;
         const out = into.draws[s] as Float64Array;
-        if (filler.kind === "many") continue;
+        if (filler.kind === "taken") {
+          cuts[s] = (cuts[s] as number) + memory.take(s, block, into.n, out);
+          continue;
+        }
+        if (filler.kind === "many") {
+          memory.keep(s, block, into.n, out, cuts[s] as number);
+          continue;
+        }
         if (filler.kind === "held") {
           out.fill(filler.value, 0, into.n);
           continue;
         }
         const shared = correlated.rows.get(s);
-        if (shared === undefined) uniform(slot.item, slot.purpose, uniforms);
+        if (shared === undefined) fresh(slot.item, slot.purpose, uniforms);
         const u = shared ?? uniforms;
         const cut =
           filler.kind === "table"
             ? kernel.lookUp(filler.table, u, out, into.n, slot.cut)
             : kernel.lookUpOutcomes(filler.table, u, out, into.n, slot.cut);
         cuts[s] = (cuts[s] as number) + cut;
+        memory.keep(s, block, into.n, out, cuts[s] as number);
       }
       for (let j = 0; j < model.tasks.length; j++) {
         const row = into.needed[j];
@@ -104,14 +128,22 @@ interface Tools {
 /** Four words for a block of a stream. */
 type Streams = (item: string, purpose: string, block: number) => Uint32Array;
 
-function toolsFor(model: Model, kernel: Kernel, seed: string, design: Design, overrides: Overrides): Tools {
+function toolsFor(
+  model: Model,
+  kernel: Kernel,
+  seed: string,
+  design: Design,
+  overrides: Overrides,
+  memory: DrawMemory,
+): Tools {
   const { arena } = kernel;
-  const correlated = correlatedUniforms(model, kernel);
+  const correlated = correlatedUniforms(model, kernel, memory);
   const slots: number[] = [];
   const drawings: Drawing[] = [];
   const fillers = model.slots.map((slot, s): Filler => {
     const held = overrides.slots?.get(s);
     if (held !== undefined) return { kind: "held", value: held };
+    if (memory.has(s)) return { kind: "taken" };
     const { estimate } = slot;
     if (estimate.kind === "fixed") return { kind: "held", value: slot.asWritten };
     if (estimate.kind === "outcomes") {
@@ -188,13 +220,16 @@ function fillOccurrences(
 function correlatedUniforms(
   model: Model,
   kernel: Kernel,
+  memory: DrawMemory,
 ): {
   rows: Map<number, Float64Array>;
+  /** Whether any of its slots is drawn. */
+  needed: boolean;
   fill(uniform: Uniform, n: number): void;
 } {
   const rows = new Map<number, Float64Array>();
   const set = model.correlated;
-  if (set === undefined) return { rows, fill: () => {} };
+  if (set === undefined) return { rows, needed: false, fill: () => {} };
   const { slots, factor } = set;
   const size = slots.length;
   const scores = kernel.arena.rows(size, blockSize);
@@ -204,6 +239,7 @@ function correlatedUniforms(
   });
   return {
     rows,
+    needed: !slots.every((slot) => memory.has(slot)),
     fill(uniform, n) {
       slots.forEach((s, i) => {
         const slot = model.slots[s] as Model["slots"][number];

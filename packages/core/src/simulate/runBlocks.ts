@@ -1,6 +1,6 @@
 import type { AsWritten } from "./asWritten.ts";
 import { blockSize } from "./block.ts";
-import { blockRunner } from "./blockRunner.ts";
+import { blockRunner, type Reuse } from "./blockRunner.ts";
 import type { Model } from "./model.ts";
 import type { TrialSums, Trials } from "./trials.ts";
 
@@ -20,8 +20,9 @@ export function runBlocks(
   into: Trials,
   fromBlock: number,
   onBlock: OnBlock,
+  reuse?: Reuse,
 ): number {
-  const runner = blockRunner(model, asWritten, into);
+  const runner = blockRunner(model, asWritten, into, reuse);
   for (let first = 0, b = fromBlock; first < into.iterations; first += blockSize, b++) {
     const n = Math.min(blockSize, into.iterations - first);
     const sums = runner.run(b, first, n);

@@ -2,9 +2,13 @@ import type { Problem } from "../plan/problem.ts";
 import type { Design } from "../sampling/design.ts";
 import { type AsWritten, planAsWritten } from "./asWritten.ts";
 import { beyondCalendar } from "./beyondCalendar.ts";
+import type { Reuse } from "./blockRunner.ts";
+import { drawMemory } from "./drawMemory.ts";
+import { type KeptDraws, newKeptDraws, sameDice } from "./keptDraws.ts";
 import type { Model } from "./model.ts";
+import { reachedTasks } from "./reached.ts";
 import { runBlocks } from "./runBlocks.ts";
-import { addSums, newTrials, type Trials } from "./trials.ts";
+import { addSums, newTrials, type TrialSums, type Trials } from "./trials.ts";
 
 export interface SimulateOptions {
   /** Defaults: the plan's. */
@@ -13,6 +17,13 @@ export interface SimulateOptions {
   design?: Design;
   /** Phase the cost by month even when the plan names no funds. */
   months?: boolean;
+  /** Keeps what the next simulation of this plan, changed a little, can take over: see `previous`. */
+  keep?: boolean;
+  /**
+   * An earlier simulation that was asked to keep. What did not change is taken over: draws, and the moments of tasks
+   * that no change reaches. The result is that of a simulation from scratch, to the bit.
+   */
+  previous?: Simulation;
   onProgress?: (done: number, total: number) => void;
 }
 
@@ -20,6 +31,14 @@ export interface Simulation {
   trials?: Trials;
   asWritten?: AsWritten;
   problems: Problem[];
+  /** What was kept, when asked for: 8 bytes per estimate, event and iteration. */
+  kept?: Kept;
+}
+
+/** Opaque: what one simulation leaves to the next. */
+export interface Kept {
+  readonly model: Model;
+  readonly draws: KeptDraws;
 }
 
 /**
@@ -32,12 +51,29 @@ export function simulate(model: Model, options: SimulateOptions = {}): Simulatio
   const asWritten = planAsWritten(model);
   if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
   const trials = newTrials(model, asWritten, options, "in kernel");
+  const kept =
+    options.keep === true || options.previous !== undefined
+      ? { model, draws: newKeptDraws(trials.seed, trials.design, trials.iterations) }
+      : undefined;
   let done = 0;
-  const beyond = runBlocks(model, asWritten, trials, 0, (sums, iterations) => {
+  const onBlock = (sums: TrialSums, iterations: number) => {
     addSums(trials.sums, sums);
     done += iterations;
     options.onProgress?.(done, trials.iterations);
-  });
+  };
+  const reuse = kept === undefined ? undefined : reuseOf(kept, asWritten, options.previous);
+  const beyond = runBlocks(model, asWritten, trials, 0, onBlock, reuse);
   if (beyond >= 0) return { problems: [beyondCalendar(model, beyond)] };
-  return { trials, asWritten, problems: [] };
+  return { trials, asWritten, problems: [], ...(kept === undefined ? {} : { kept }) };
+}
+
+/** What is taken over from the simulation before, and where its successor finds what it may take over. */
+function reuseOf({ model, draws }: Kept, asWritten: AsWritten, previous: Simulation | undefined): Reuse {
+  const before = previous?.kept;
+  const memory = drawMemory(model, draws, before?.draws);
+  const { trials, asWritten: written } = previous ?? {};
+  if (before === undefined || trials === undefined || written === undefined) return { memory };
+  if (!sameDice(before.draws, draws)) return { memory };
+  const reached = reachedTasks({ model: before.model, asWritten: written }, { model, asWritten });
+  return reached === undefined ? { memory } : { memory, moments: { reached, trials } };
 }
