@@ -5,8 +5,8 @@ import { doublesOfBracket } from "./rankRows.ts";
 /**
  * Bytes that a `rankKeeper` of the same arguments takes in a kernel's arena, scratch for reading ranks included.
  *
- * About 224 sqrt(p (1 - p) n) a row, summed over the probabilities: for 0.1, 0.5 and 0.9 77 KB at n = 100,000 and
- * 245 KB at 1,000,000.
+ * About 112 sqrt(p (1 - p) n) a row, summed over the probabilities: for 0.1, 0.5 and 0.9 39 KB at n = 100,000 and
+ * 121 KB at 1,000,000.
  */
 export function bytesOfRanks(rows: number, n: number, ps: readonly number[]): number {
   const length = listLength(n, ps);
