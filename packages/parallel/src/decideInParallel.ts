@@ -35,7 +35,7 @@ export async function responsesInParallel(
 ): Promise<ResponsesResult> {
   const { decision, problems } = responsesDecision(plan, options);
   if (decision === undefined) return { problems };
-  const found = await decide(plan, "responses", decision, options);
+  const found = await decide("responses", decision, options);
   return found === undefined ? responses(plan, options) : { responses: found, problems };
 }
 
@@ -46,22 +46,18 @@ export async function reachInParallel(
 ): Promise<ReachResult> {
   const { decision, problems } = reachDecision(plan, options);
   if (decision === undefined) return { problems };
-  const found = await decide(plan, "reach", decision, options);
+  const found = await decide("reach", decision, options);
   return found === undefined ? reach(plan, options) : { reach: found, problems };
 }
 
 type Options = ParallelOptions & { onProgress?: (done: number, total: number) => void };
 
 /** The answer; undefined where the caller's own thread has to find it. */
-async function decide<T>(
-  plan: Plan,
-  about: About,
-  decision: Decision<T>,
-  options: Options,
-): Promise<T | undefined> {
+async function decide<T>(about: About, decision: Decision<T>, options: Options): Promise<T | undefined> {
   const { pool, signal } = options;
   signal?.throwIfAborted();
-  const { seed, design, iterations } = decision.draw;
+  const { plan, draw } = decision;
+  const { seed, design, iterations } = draw;
   const work = questionFactor * workOf(plan, iterations);
   const threads = threadsFor(work, Number.POSITIVE_INFINITY, options);
   if (pool === undefined || threads === 0) return undefined;

@@ -120,6 +120,18 @@ export const verbs: readonly VerbRule[] = [
       { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
       { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
       { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out beforehand risks, optional scope, adopted responses; ids with commas",
+      },
+      {
+        name: "with",
+        value: "IDS",
+        repeats: true,
+        help: "take in beforehand responses that are not adopted",
+      },
       { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
     ],
     notes:
@@ -146,6 +158,18 @@ export const verbs: readonly VerbRule[] = [
       { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
       { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
       { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      {
+        name: "without",
+        value: "IDS",
+        repeats: true,
+        help: "leave out beforehand risks, optional scope, adopted responses; ids with commas",
+      },
+      {
+        name: "with",
+        value: "IDS",
+        repeats: true,
+        help: "take in beforehand responses that are not adopted",
+      },
       { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
     ],
     notes:

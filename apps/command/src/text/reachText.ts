@@ -1,9 +1,11 @@
-import type { Reach, ReachWay } from "@leeway/core";
+import type { Reach, ReachWay, ScenarioChoice } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
 import { otherSentences, reachSentence, samplingSentence } from "./reachAnswer.ts";
 import { stepLines } from "./reachSteps.ts";
+import { scenarioLines } from "./scenarioLines.ts";
+import { scenarioOptions } from "./scenarioOptions.ts";
 
 /**
  * What it would take, as a person reads it: what to do and what chance that leaves, another way where there is one,
@@ -11,13 +13,19 @@ import { stepLines } from "./reachSteps.ts";
  *
  * @returns text ending with a newline
  */
-export function reachText(given: Reach, page: Page, planName: string): string {
+export function reachText(
+  given: Reach,
+  page: Page,
+  planName: string,
+  beforehand: ScenarioChoice = {},
+): string {
   const reach = plainTexts(given);
   const { width, strong } = page;
   const [first, second] = reach.ways;
   const shown = first ?? reach.best;
   const blocks: string[][] = [
     [explanationHead(reach.plan.title, reach.stamp, page)],
+    scenarioLines(beforehand, width),
     [
       ...wrap(reachSentence(reach), width).map(strong),
       ...otherSentences(reach).flatMap((text) => wrap(text, width)),
@@ -32,8 +40,8 @@ export function reachText(given: Reach, page: Page, planName: string): string {
       ? []
       : [
           "What to look at next",
-          `  leeway forecast ${planName}${scenario(shown)}`,
-          `  leeway responses ${planName}`,
+          `  leeway forecast ${planName}${scenarioOptions(together(shown, beforehand))}`,
+          `  leeway responses ${planName}${scenarioOptions(beforehand)}`,
         ],
     wrap(explanationStamp(reach.stamp), width),
   ];
@@ -43,13 +51,12 @@ export function reachText(given: Reach, page: Page, planName: string): string {
     .join("\n\n")}\n`;
 }
 
-/** The options with which `forecast` shows the plan with these steps taken. */
-function scenario({ steps }: ReachWay): string {
+/** The scenario in which `forecast` shows the plan with these steps taken. */
+function together(
+  { steps }: ReachWay,
+  { with: taken = [], without: left = [] }: ScenarioChoice,
+): ScenarioChoice {
   const ids = (dropped: boolean) =>
-    steps
-      .filter(({ kind }) => (kind === "scope") === dropped)
-      .map(({ id }) => id)
-      .join(",");
-  const [taken, left] = [ids(false), ids(true)];
-  return `${taken === "" ? "" : ` --with ${taken}`}${left === "" ? "" : ` --without ${left}`}`;
+    steps.filter(({ kind }) => (kind === "scope") === dropped).map(({ id }) => id);
+  return { with: [...taken, ...ids(false)], without: [...left, ...ids(true)] };
 }

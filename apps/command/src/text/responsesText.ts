@@ -1,11 +1,13 @@
 import { groupDigits } from "@leeway/charts";
-import type { Responses } from "@leeway/core";
+import type { Responses, ScenarioChoice } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
 import { countSentences, worthSentence } from "./responsesAnswer.ts";
 import { bestLines } from "./responsesBest.ts";
 import { responseLines } from "./responsesTable.ts";
+import { scenarioLines } from "./scenarioLines.ts";
+import { scenarioOptions } from "./scenarioOptions.ts";
 
 /**
  * What each response buys, as a person reads it: the one most worth having, how many pay for themselves, the best set
@@ -13,7 +15,12 @@ import { responseLines } from "./responsesTable.ts";
  *
  * @returns text ending with a newline
  */
-export function responsesText(given: Responses, page: Page, planName: string): string {
+export function responsesText(
+  given: Responses,
+  page: Page,
+  planName: string,
+  scenario: ScenarioChoice = {},
+): string {
   const answer = plainTexts(given);
   const { width, strong } = page;
   const { responses, best, notes } = answer;
@@ -22,6 +29,7 @@ export function responsesText(given: Responses, page: Page, planName: string): s
   const total = responses.reduce((sum, { cost, adopted: is }) => (is ? sum : sum + cost), 0);
   const blocks: string[][] = [
     [explanationHead(answer.plan.title, answer.stamp, page)],
+    scenarioLines(scenario, width),
     [
       ...wrap(worthSentence(answer), width).map(strong),
       ...countSentences(answer).flatMap((text) => wrap(text, width)),
@@ -34,11 +42,13 @@ export function responsesText(given: Responses, page: Page, planName: string): s
       ? [
           "What to look at next",
           ...(best === undefined
-            ? [`  leeway responses ${planName} --sum ${halfOf(total)}`]
+            ? [`  leeway responses ${planName}${scenarioOptions(scenario)} --sum ${halfOf(total)}`]
             : best.ids.length > 0
-              ? [`  leeway forecast ${planName} --with ${best.ids.join(",")}`]
+              ? [
+                  `  leeway forecast ${planName}${scenarioOptions({ ...scenario, with: [...(scenario.with ?? []), ...best.ids] })}`,
+                ]
               : []),
-          `  leeway reach ${planName}`,
+          `  leeway reach ${planName}${scenarioOptions(scenario)}`,
         ]
       : [],
     wrap(explanationStamp(answer.stamp), width),

@@ -1,4 +1,4 @@
-import { type Problem, type ReachOptions, readPlan } from "@leeway/core";
+import { type Problem, type ReachOptions, readPlan, scenarioNotes } from "@leeway/core";
 import { reachInParallel } from "@leeway/parallel";
 import { moneyOption } from "../call/moneyOption.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -12,6 +12,7 @@ import { printAnswer, printJson, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import { pageOf } from "../text/page.ts";
 import { reachText } from "../text/reachText.ts";
+import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
@@ -26,6 +27,8 @@ function readOptions(values: OptionValues): { engine: ReachOptions; problems: Pr
   const seed = values.text("seed");
   const confidence = values.chance("confidence");
   const design = values.oneOf("design", ["latin-hypercube", "plain"]);
+  const taken = values.ids("with");
+  const left = values.ids("without");
   return {
     problems: [...values.problems, ...sum.problems],
     engine: {
@@ -35,6 +38,8 @@ function readOptions(values: OptionValues): { engine: ReachOptions; problems: Pr
       ...(seed === undefined ? {} : { seed }),
       ...(confidence === undefined ? {} : { confidence }),
       ...(design === undefined ? {} : { design }),
+      ...(taken === undefined ? {} : { with: taken }),
+      ...(left === undefined ? {} : { without: left }),
     },
   };
 }
@@ -65,12 +70,13 @@ export async function reachVerb(call: Call): Promise<number> {
   const result = await reachInParallel(plan, { ...engine, ...threadsOf(workers), onProgress: line.show });
   line.clear();
   await hearStops();
-  if (result.problems.length > 0) printProblems(result.problems, document.name);
+  const told = [...scenarioNotes(plan, engine), ...result.problems];
+  if (told.length > 0) printProblems(told, document.name);
   if (result.reach === undefined) return exitCodes.invalid;
-  if (values.has("json")) printJson(result.reach);
+  if (values.has("json")) printJson({ ...scenarioKey(engine), ...result.reach });
   else {
     const page = pageOf(process.env, process.stdout);
-    printAnswer(reachText(result.reach, page, shellWord(document.name)));
+    printAnswer(reachText(result.reach, page, shellWord(document.name), engine));
   }
   return exitCodes.done;
 }

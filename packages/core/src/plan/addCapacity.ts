@@ -10,6 +10,8 @@ import type { Absence, Assumption, Person, Plan, Response } from "./types.ts";
  * `capacity` and `away` changes, and every rule about them holds as it stands. (People who go `along` are not
  * limited by absences: for them the added part counts from the start.)
  *
+ * What has been added cannot be added again: `couldAdd` is gone.
+ *
  * The money stands in the register, as the adopted response `capacity:ID` of a closed entry: it is spent
  * whatever happens, falls due on `from`, and shows by name wherever responses do. Its ids hold a colon, which no
  * written id may.
@@ -38,10 +40,11 @@ export function addCapacity(plan: Plan, ids: ReadonlySet<string>): Plan {
 }
 
 function extended(person: Person, start: string): Person {
-  const { couldAdd, capacity } = person;
+  const { couldAdd, ...rest } = person;
+  const { capacity } = person;
   if (couldAdd === undefined) return person;
   const whole = capacity + couldAdd.capacity;
-  const grown = { ...person, capacity: whole };
+  const grown: Person = { ...rest, capacity: whole };
   if (couldAdd.from === undefined || couldAdd.from <= start) return grown;
   const eve = isoDate(dayNumber(couldAdd.from) - 1);
   const from = couldAdd.from;

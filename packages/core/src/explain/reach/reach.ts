@@ -1,4 +1,5 @@
 import { dayNumber } from "../../calendar/dates.ts";
+import { applyScenario } from "../../plan/applyScenario.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { IsoDate, Plan } from "../../plan/types.ts";
 import { planAsWritten } from "../../simulate/asWritten.ts";
@@ -57,11 +58,12 @@ export function reach(plan: Plan, options: ReachOptions = {}): ReachResult {
 
 /** The question of `reach`, for whoever shares out its runs. */
 export function reachDecision(
-  plan: Plan,
+  source: Plan,
   options: ReachOptions,
 ): { decision?: Decision<Reach>; problems: Problem[] } {
+  const { plan, problems: unknown } = applyScenario(source, options);
   const target = targetOf(plan, options);
-  const problems = [...runProblems(options), ...target.problems];
+  const problems = [...runProblems(options), ...target.problems, ...unknown];
   if (problems.length > 0) return { problems };
   const { list, notes } = everySwitch(plan);
   const scenarios = scenariosOf(plan, list);
@@ -75,7 +77,7 @@ export function reachDecision(
     ...(sum === undefined ? {} : { budget: sum }),
   };
   const gauging = { scenarios, draw: drawOf(plan, options), targets };
-  return { decision: { ...gauging, work: work(plan, gauging, target, notes) }, problems: [] };
+  return { decision: { ...gauging, plan, work: work(plan, gauging, target, notes) }, problems: [] };
 }
 
 function* work(

@@ -9,6 +9,9 @@ export interface RunOptions {
   iterations?: number;
   seed?: string;
   design?: Design;
+  /** Ids taken in and left out before the question is asked, as for `forecast`. */
+  with?: readonly string[];
+  without?: readonly string[];
   onProgress?: (done: number, total: number) => void;
 }
 

@@ -1,3 +1,4 @@
+import { applyScenario } from "../../plan/applyScenario.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
 import { planAsWritten } from "../../simulate/asWritten.ts";
@@ -28,6 +29,8 @@ export interface ResponsesResult {
 
 /** A question about decisions, ready to be worked on: what is gauged, and the work that asks for it. */
 export interface Decision<T> extends Gauging {
+  /** The plan asked about, with what was taken in and left out beforehand. */
+  plan: Plan;
   work: Asking<T>;
 }
 
@@ -52,10 +55,11 @@ export function responses(plan: Plan, options: ResponsesOptions = {}): Responses
 
 /** The question of `responses`, for whoever shares out its runs. */
 export function responsesDecision(
-  plan: Plan,
+  source: Plan,
   options: ResponsesOptions,
 ): { decision?: Decision<Responses>; problems: Problem[] } {
-  const problems = [...runProblems(options), ...ownProblems(plan, options)];
+  const { plan, problems: unknown } = applyScenario(source, options);
+  const problems = [...runProblems(options), ...ownProblems(plan, options), ...unknown];
   if (problems.length > 0) return { problems };
   const { list, notes } = responseSwitches(plan);
   const scenarios = scenariosOf(plan, list);
@@ -69,7 +73,10 @@ export function responsesDecision(
     ...(budget === undefined ? {} : { budget }),
   };
   const gauging = { scenarios, draw: drawOf(plan, options), targets };
-  return { decision: { ...gauging, work: work(plan, gauging, standing, options, notes) }, problems: [] };
+  return {
+    decision: { ...gauging, plan, work: work(plan, gauging, standing, options, notes) },
+    problems: [],
+  };
 }
 
 function* work(

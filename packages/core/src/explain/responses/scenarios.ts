@@ -83,8 +83,9 @@ export function scenariosOf(plan: Plan, switches: readonly Switch[]): Scenarios 
   const drawIds = new Map(tasks.map((task) => [task.id, task.was ?? task.id]));
   const calendars = compileCalendars(drawn.plan);
   const dropped = (set: SwitchSet, j: number) => {
-    const scope = tasks[j]?.scope;
-    return scope !== undefined && bits.has(scope) && isOn(set, scope) && tasks[j]?.started === undefined;
+    const { scope, started, finished } = tasks[j] as Plan["tasks"][number];
+    const begun = started !== undefined || finished !== undefined;
+    return scope !== undefined && bits.has(scope) && isOn(set, scope) && !begun;
   };
   /** Tasks that some set changes otherwise than by an impact. */
   const switched = tasks.map(

@@ -21,6 +21,8 @@ export interface Switches {
 export function responseSwitches(plan: Plan): Switches {
   const notes: string[] = [];
   const list = [...plan.risks, ...plan.assumptions].flatMap((entry): Switch[] => {
+    // Capacity already added is paid for by an entry of its own (`addCapacity`); it answers no risk.
+    if (entry.id.includes(":")) return [];
     const raising = entry.responses.filter((response) =>
       raisesSlot({ ...entry, responses: [{ ...response, adopted: true }] }),
     );
