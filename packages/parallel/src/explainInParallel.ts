@@ -24,7 +24,7 @@ const explanationFactor = 100;
 const partsPerThread = 2;
 
 /** Variants in a part at least: a part begins with a run of the model as it is. */
-const leastVariants = 8;
+const leastVariants = 24;
 
 /**
  * `explain(plan, options)` on several threads: the same explanation, to the bit, however many there are. The variants
