@@ -19,7 +19,9 @@ export function gapSentence(explanation: Explanation): string {
   const sum = money ? ` and ${supportedSum(explanation, contingency.money)}` : "";
   return (
     `The plan as written says ${from}; ${to} is what holds ${formatChance(confidence)}. ` +
-    `Between the two lie ${days}${sum}.`
+    (contingency.workingDays < 0 || contingency.money < 0
+      ? `The difference is ${days}${sum}.`
+      : `Between the two lie ${days}${sum}.`)
   );
 }
 
@@ -52,6 +54,9 @@ function largest(shares: readonly Share[], of: (share: Share) => number): Share 
 
 /** What a share is, and that the other columns answer another question. */
 export function meaningSentence({ orders }: Explanation): string {
+  if (orders.causes === 1) {
+    return '"If gone": how the commitment would move if the cause vanished. With one cause its share is the whole.';
+  }
   const how = orders.all
     ? `every order in which the ${orders.causes} causes can come`
     : `${orders.taken} orders in which the ${orders.causes} causes can come`;
