@@ -43,14 +43,9 @@ function signed(value: number): string {
 
 /** Changes that the sentence of a move only counts. */
 function details(changes: readonly string[], what: string, width: number): string[] {
-  if (
-    changes.length < 2 ||
-    changes.every((change) => what.includes(change.slice(change.indexOf(": ") + 2)))
-  ) {
-    return [];
-  }
-  const rest = changes.length > shown ? [`and ${changes.length - shown} more`] : [];
-  return [...changes.slice(0, shown), ...rest].flatMap((change) => wrap(`- ${change}`, width, "  "));
+  const untold = changes.filter((change) => !what.includes(change.slice(change.indexOf(": ") + 1).trim()));
+  const rest = untold.length > shown ? [`and ${untold.length - shown} more`] : [];
+  return [...untold.slice(0, shown), ...rest].flatMap((change) => wrap(`- ${change}`, width, "  "));
 }
 
 /** What changed without moving date or sum. */

@@ -9,14 +9,14 @@ const told = 3;
 
 const plural: Record<MoveKind, string> = {
   actuals: "records of progress",
-  estimates: "estimates",
+  estimates: "changes of estimates",
   scope: "changes of scope",
   logic: "changes of what waits for what",
   people: "changes of people",
   calendar: "changes of calendars",
   risks: "changes of the register",
   money: "changes of rates and costs",
-  other: "other changes",
+  other: "changes of several kinds",
 };
 
 /** The move in one sentence: the change itself; of several the first, and how many more. */

@@ -4,12 +4,14 @@ import type { Value } from "./run/valuesOfPlans.ts";
 
 /** Up to so many groups each stand for themselves. */
 export const mostAlone = 12;
-/** Beyond, so many are left: few enough for every order to be taken. */
-const leftOver = 8;
+/** Beyond, those that move most do, and the others stand together by kind: few enough for every order to be taken. */
+const keptAlone = 5;
+const keptKinds = 2;
 
-/** A group, or minor ones of a kind as one. */
+/** A group, or minor ones as one. */
 export interface Player {
   groups: Group[];
+  /** `other` where minor ones of several kinds stand together. */
   kind: MoveKind;
 }
 
@@ -18,26 +20,41 @@ export function playerOf(group: Group): Player {
 }
 
 /**
- * Many groups as few players: those that move least by themselves are gathered by kind, so that the list can be read
- * and every order taken.
+ * Many groups as at most eight players: the five that move most by themselves; the others by kind, the two kinds
+ * that move most and the rest of them, so that the list can be read and every order taken. Within a player, what moves
+ * most comes first.
  *
  * @param effects  What each group moves alone.
  */
 export function gather(groups: readonly Group[], effects: readonly Value[]): Player[] {
-  const most = [0, 1].map((d) => Math.max(...effects.map((effect) => Math.abs(effect[d] ?? 0))));
+  const most = [0, 1].map((d) =>
+    effects.reduce((largest, effect) => Math.max(largest, Math.abs(effect[d] ?? 0)), 0),
+  );
   const weight = (at: number) =>
     Math.max(...[0, 1].map((d) => Math.abs(effects[at]?.[d] ?? 0) / (most[d] || 1)));
   const ranked = groups
-    .map((group, at) => ({ group, at }))
-    .sort((a, b) => weight(b.at) - weight(a.at) || a.at - b.at);
-  for (let kept = leftOver - 1; ; kept--) {
-    const rest = ranked.slice(kept);
-    const kinds = [...new Set(rest.map(({ group }) => group.kind))];
-    if (kept > 0 && kept + kinds.length > leftOver) continue;
-    const minor = kinds.map((kind): Player => {
-      const own = rest.filter(({ group }) => group.kind === kind).sort((a, b) => a.at - b.at);
-      return { groups: own.map(({ group }) => group), kind };
-    });
-    return [...ranked.slice(0, kept).map(({ group }) => playerOf(group)), ...minor];
+    .map((group, at) => ({ group, at, weight: weight(at) }))
+    .sort((a, b) => b.weight - a.weight || a.at - b.at);
+  const rest = new Map<MoveKind, { groups: Group[]; weight: number }>();
+  for (const { group, weight } of ranked.slice(keptAlone)) {
+    const kind = rest.get(group.kind) ?? { groups: [], weight: 0 };
+    rest.set(group.kind, kind);
+    kind.groups.push(group);
+    kind.weight += weight;
   }
+  const kinds = [...rest].sort(([a, x], [b, y]) => y.weight - x.weight || (a < b ? -1 : 1));
+  const last = kinds.slice(keptKinds);
+  const [only] = last;
+  return [
+    ...ranked.slice(0, keptAlone).map(({ group }) => playerOf(group)),
+    ...kinds.slice(0, keptKinds).map(([kind, own]): Player => ({ kind, groups: own.groups })),
+    ...(only === undefined
+      ? []
+      : [
+          {
+            kind: last.length === 1 ? only[0] : ("other" as const),
+            groups: last.flatMap(([, own]) => own.groups),
+          },
+        ]),
+  ];
 }
