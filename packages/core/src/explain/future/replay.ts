@@ -79,7 +79,7 @@ function tasksOf(
       const slack = slackOf(placed, j, k, late[j] as Float64Array);
       const planned = written.finish[j]?.[0] as number;
       const plannedLength = written.duration[j]?.[0] as number;
-      const plannedDay = finishDay(task, planned, plannedLength <= tolerance, written.needed[j]?.[0] !== 0);
+      const plannedDay = finishDay(task, planned, plannedLength <= tolerance);
       return {
         id: task.id,
         name: task.name,

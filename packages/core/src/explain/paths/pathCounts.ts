@@ -40,15 +40,24 @@ export function pathOf(placed: Placed, k: number): { key: string; tasks: number[
   return { key, tasks, ways };
 }
 
-/** The chain that holds the start of task j in iteration k, first task first, j last. */
-export function pathTo(placed: Placed, j: number, k: number): { tasks: number[]; ways: Way[] } {
+/**
+ * The chain that holds the start of task j in iteration k, first task first, without those that are finished or not
+ * needed; `always`: j itself is in it whatever it is.
+ */
+export function pathTo(
+  placed: Placed,
+  j: number,
+  k: number,
+  always = false,
+): { tasks: number[]; ways: Way[] } {
   const { model, block } = placed;
   const tasks: number[] = [];
   const ways: Way[] = [];
   for (const { task, by } of chainTo(placed, j, k)) {
-    if (model.tasks[task]?.progress?.finished === true) continue;
+    const kept = always && task === j;
+    if (!kept && model.tasks[task]?.progress?.finished === true) continue;
     const person = by.kind === "person" || by.kind === "away" ? by.at : -1;
-    if (block.needed[task]?.[k] === 0) {
+    if (!kept && block.needed[task]?.[k] === 0) {
       // Passed through: what hangs on it hangs on what it hangs on, by a link.
       const after = ways.at(-1);
       if (after !== undefined && by.from < 0) after.kind = by.kind;

@@ -128,7 +128,7 @@ function whyOf(
   };
   const written = placedOf(model, asWritten.block, undefined);
   const bounds = whyBounds(written, j, 0);
-  const chain = pathTo(written, j, 0);
+  const chain = pathTo(written, j, 0, true);
   return {
     stamp: stampOf(model, draw),
     plan: { title: model.plan.title, currency: model.plan.currency, start: model.plan.start },
@@ -162,9 +162,10 @@ function writtenOf(written: Placed, j: number): Why["asWritten"] {
   return {
     needed,
     start,
-    startDate: dateOf(startDay(task, start, point, needed)),
+    // As in the forecast: where it would stand, needed or not.
+    startDate: dateOf(startDay(task, start, point)),
     finish,
-    finishDate: dateOf(finishDay(task, finish, point, needed)),
+    finishDate: dateOf(finishDay(task, finish, point)),
     duration,
     critical: needed && task.progress?.finished !== true && block.pushed[j]?.[0] === 1,
     ...(slack === Number.POSITIVE_INFINITY ? {} : { slack }),
