@@ -18,11 +18,11 @@ function asks({ link }: Link, how: "now also" | "no longer"): string {
     case "finish-to-start":
       return `${how} waits for`;
     case "start-to-start":
-      return no ? "need no longer start after the start of" : "now starts no earlier than";
+      return no ? "may now start before the start of" : "now starts no earlier than the start of";
     case "finish-to-finish":
-      return no ? "need no longer finish after" : "now finishes no earlier than";
+      return no ? "may now finish before the end of" : "now finishes no earlier than the end of";
     case "start-to-finish":
-      return no ? "need no longer finish after the start of" : "now finishes no earlier than the start of";
+      return no ? "may now finish before the start of" : "now finishes no earlier than the start of";
   }
 }
 
