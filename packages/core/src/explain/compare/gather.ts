@@ -27,8 +27,12 @@ export function playerOf(group: Group): Player {
  * @param effects  What each group moves alone.
  */
 export function gather(groups: readonly Group[], effects: readonly Value[]): Player[] {
+  // One that cannot be run alone has no finite effect: it weighs more than any.
   const most = [0, 1].map((d) =>
-    effects.reduce((largest, effect) => Math.max(largest, Math.abs(effect[d] ?? 0)), 0),
+    effects.reduce((largest, effect) => {
+      const size = Math.abs(effect[d] ?? 0);
+      return Number.isFinite(size) ? Math.max(largest, size) : largest;
+    }, 0),
   );
   const weight = (at: number) =>
     Math.max(...[0, 1].map((d) => Math.abs(effects[at]?.[d] ?? 0) / (most[d] || 1)));
