@@ -80,15 +80,17 @@ export class LeewayFigure extends PageElement {
     }
     pageTurns.take(this, () => {
       this.#drawnFor = wanted;
-      this.#draw(theme);
+      this.#draw();
     });
   }
 
-  #draw(theme: Theme): void {
+  /** Paper is light whatever the screen is. */
+  #draw(): void {
     const { chart, forecast, width } = this;
     const place = this.querySelector(".figure-place");
     if (drawing === undefined || place === null) return;
     if (chart === undefined || forecast === undefined || width === 0) return;
+    const theme = this.#print.matches ? "light" : this.theme;
     const figure = drawing.charts[chart](forecast, { document, width, theme });
     const open = place.querySelector("details")?.open ?? false;
     const drawn = drawing.renderFigure(figure, document);
@@ -99,8 +101,8 @@ export class LeewayFigure extends PageElement {
     this.figure = figure;
   }
 
-  /** Paper is light whatever the screen is; the print waits for no queue. */
-  #onPrint = (): void => this.#draw(this.#print.matches ? "light" : this.theme);
+  /** The print waits for no turn. */
+  #onPrint = (): void => this.#draw();
 
   /** A file is for others to read: light, and of one width, whatever this screen is. */
   #save = (): void => {

@@ -30,6 +30,7 @@ export class LeewayPage extends PageElement {
   compact = false;
   #end: (() => void)[] = [];
   #said: string | undefined;
+  #watching = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -82,16 +83,14 @@ export class LeewayPage extends PageElement {
   protected override updated(): void {
     const title = this.state?.plan?.title;
     document.title = title === undefined ? "Leeway" : `${title} · Leeway`;
+    if (!this.#watching) this.#watch();
   }
 
-  protected override firstUpdated(): void {
-    this.#end.push(
-      inView(this.querySelectorAll("section[id]"), (id) => {
-        this.current = id;
-      }),
-    );
+  /** Follows what the reader is at, once there is something to read. */
+  #watch(): void {
     const answer = this.querySelector("leeway-answer");
     if (answer === null) return;
+    this.#watching = true;
     const seen = new IntersectionObserver(
       ([entry]) => {
         this.compact = entry !== undefined && !entry.isIntersecting && entry.boundingClientRect.top < 0;
@@ -99,7 +98,12 @@ export class LeewayPage extends PageElement {
       { rootMargin: "-40px 0px 0px 0px" },
     );
     seen.observe(answer);
-    this.#end.push(() => seen.disconnect());
+    this.#end.push(
+      () => seen.disconnect(),
+      inView(this.querySelectorAll("section[id]"), (id) => {
+        this.current = id;
+      }),
+    );
   }
 
   protected override render() {
