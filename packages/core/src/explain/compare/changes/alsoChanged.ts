@@ -76,7 +76,12 @@ const taskTexts: Words = {
   informed: "who is informed",
   estimatedBy: "who estimated it",
 };
-const personTexts: Words = { name: "name", role: "role", note: "note" };
+const personTexts: Words = {
+  name: "name",
+  role: "role",
+  note: "note",
+  couldAdd: "capacity that could be added",
+};
 const entryTexts: Words = {
   name: "name",
   note: "note",
