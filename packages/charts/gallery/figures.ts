@@ -4,6 +4,7 @@ import {
   drivingPaths,
   explain,
   forecast,
+  future,
   type Plan,
   peopleLoad,
   responses,
@@ -17,6 +18,7 @@ import {
   type Figure,
   fiftyFutures,
   finishCurve,
+  futureBars,
   jointDensity,
   movesDays,
   movesMoney,
@@ -40,19 +42,24 @@ export interface Shown {
   draw: (options: ChartOptions) => Figure;
 }
 
-/** Every chart of one plan, in reading order. Throws when the plan cannot be forecast: an example can. */
-export function figuresOf(plan: Plan): Shown[] {
-  const answer = given(forecast(plan, { tornado: true }).forecast);
-  const why = given(explain(plan).explanation);
-  const levels = given(whyConfidence(plan).confidence);
-  const worth = given(responses(plan).responses);
-  const paths = given(drivingPaths(plan).paths);
-  const load = given(peopleLoad(plan).people);
+/**
+ * Every chart of one plan, in reading order. Throws when the plan cannot be forecast: an example can.
+ *
+ * @param run  Fewer iterations than the plan says, for a quick look.
+ */
+export function figuresOf(plan: Plan, run: { iterations?: number } = {}): Shown[] {
+  const answer = given(forecast(plan, { ...run, tornado: true }).forecast);
+  const why = given(explain(plan, run).explanation);
+  const levels = given(whyConfidence(plan, run).confidence);
+  const worth = given(responses(plan, run).responses);
+  const paths = given(drivingPaths(plan, run).paths);
+  const load = given(peopleLoad(plan, run).people);
+  const one = given(future(plan, { at: levels.confidence }, run).future);
   // What moves when every response is adopted: the plan against itself.
   const adopted = applyScenario(plan, {
     with: worth.responses.filter((each) => !each.adopted).map(({ id }) => id),
   });
-  const moved = given(compare(plan, adopted.plan).comparison);
+  const moved = given(compare(plan, adopted.plan, run).comparison);
   return [
     { call: "finishCurve(forecast)", draw: (options) => finishCurve(answer, options) },
     { call: "fiftyFutures(forecast)", draw: (options) => fiftyFutures(answer, options) },
@@ -73,6 +80,7 @@ export function figuresOf(plan: Plan): Shown[] {
     { call: "tasksAtStake(paths)", draw: (options) => tasksAtStake(paths, options) },
     { call: "peopleWeeks(load)", draw: (options) => peopleWeeks(load, options) },
     { call: "spending(forecast)", draw: (options) => spending(answer, options) },
+    { call: "futureBars(future)", draw: (options) => futureBars(one, options) },
     { call: "planBars(forecast)", draw: (options) => planBars(answer, options) },
   ];
 }

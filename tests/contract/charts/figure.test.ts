@@ -3,6 +3,7 @@ import { figureSvg, renderFigure } from "@leeway/charts";
 import { describe, expect, it } from "vitest";
 import { escapeXml } from "../../../packages/charts/src/figure/serialise.ts";
 import { everyChart } from "./everyChart.ts";
+import { explainCharts } from "./explain/explainCharts.ts";
 import { hardForecasts } from "./hardForecasts.ts";
 import { newDocument } from "./newDocument.ts";
 import { sampleForecast } from "./sampleForecast.ts";
@@ -114,6 +115,7 @@ describe("renderFigure(figure) under axe-core", () => {
     document.title = "Figures";
     for (const [, chart] of everyChart)
       main.append(renderFigure(chart(sampleForecast(), { document }), document));
+    for (const { sample } of explainCharts) main.append(renderFigure(sample({ document }), document));
     const require = createRequire(import.meta.url);
     const source: unknown = require("axe-core");
     const { source: script } = source as { source: string }; // axe-core offers its own text to be run in a page

@@ -28,7 +28,7 @@ export function calendarAxis(
     if (tick.label === "" || begins < free || begins + wide > right + 14) continue;
     free = begins + wide + 6;
     axis.append(make(document, "text", { x: begins, y: y + 27 }, tick.label));
-    if (tick.below === "" || begins < freeBelow) continue;
+    if (tick.below === "" || begins < freeBelow || begins + textWidth(tick.below, 12) > right + 14) continue;
     freeBelow = begins + textWidth(tick.below, 12) + 6;
     axis.append(make(document, "text", { x: begins, y: y + 43 }, tick.below));
   }
