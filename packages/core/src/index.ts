@@ -84,5 +84,5 @@ export { compile } from "./simulate/compile.ts";
 export type { Model } from "./simulate/model.ts";
 export { type OnBlock, runBlocks } from "./simulate/runBlocks.ts";
 export { type Kept, type SimulateOptions, type Simulation, simulate } from "./simulate/simulate.ts";
-export { addSums, bytesOfTrials, newTrials, type TrialSums, type Trials } from "./simulate/trials.ts";
+export { addSums, bytesOfTrials, type MomentRanks, newTrials, type TrialSums, type Trials } from "./simulate/trials.ts";
 export { version } from "./version.ts";

@@ -18,7 +18,7 @@ export interface Task {
  */
 export async function withCrew<T>(task: Task, work: (crew: readonly Helper[]) => Promise<T>): Promise<T> {
   const { pool, threads, plan, options } = task;
-  const { signal, seed, design, months } = options;
+  const { signal, seed, design, months, confidence } = options;
   signal?.throwIfAborted();
   const crew = pool.take(threads);
   let abort = (): void => {};
@@ -31,6 +31,7 @@ export async function withCrew<T>(task: Task, work: (crew: readonly Helper[]) =>
       ...(seed === undefined ? {} : { seed }),
       ...(design === undefined ? {} : { design }),
       ...(months === undefined ? {} : { months }),
+      ...(confidence === undefined ? {} : { confidence }),
     };
     for (const helper of crew) helper.tell({ kind: "plan", plan, options: told });
     const result = await Promise.race([work(crew), aborted]);

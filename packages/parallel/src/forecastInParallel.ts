@@ -18,7 +18,7 @@ import {
 import { shareOut, withCrew } from "./crew.ts";
 import type { Helper } from "./helper.ts";
 import type { ParallelOptions } from "./options.ts";
-import { buffersOf, rowsOf } from "./rows.ts";
+import { buffersOf, momentRowsOf, rowsOf } from "./rows.ts";
 import { helpersFor, threadsFor, workOf } from "./share.ts";
 import { simulateOn } from "./simulateOn.ts";
 import { ranksTogether, simulateTogether } from "./simulateTogether.ts";
@@ -90,7 +90,7 @@ async function begin(
     const simulated = clock();
     const { trials, problems } = together.simulation;
     if (trials === undefined) return { ...own, round: { problems, simulated } };
-    const ranks = await ranksTogether(together, options.confidence ?? model.confidence, model.tasks.length);
+    const ranks = await ranksTogether(together, own.subject, options.confidence ?? model.confidence);
     const forecast = summarise(model, trials, asWritten, {
       ...(options.confidence === undefined ? {} : { confidence: options.confidence }),
       ...(ranks === undefined ? {} : { ranks }),
@@ -153,7 +153,10 @@ async function summariseOn(
   const found: Forecast[] = [];
   await shareOut(crew, [trials], async (helper) => {
     const request = { kind: "summarise", trials, confidence } as const;
-    const answer = await helper.ask(request, buffersOf(rowsOf(trials)));
+    const answer = await helper.ask(
+      request,
+      buffersOf([...rowsOf(trials), ...momentRowsOf(trials.moments?.parts ?? [])]),
+    );
     if (answer.kind === "summary") found.push(answer.forecast);
   });
   const [forecast] = found;

@@ -6,6 +6,7 @@ import type {
   Forecast,
   Gauge,
   Measure,
+  MomentRanks,
   Plan,
   Settings,
   Targets,
@@ -15,12 +16,14 @@ import type {
   Trials,
   ValuesOfPlans,
 } from "@leeway/core";
+import type { Taken } from "./takeBlocks.ts";
 
 /** What the draws and the rows of trials depend on besides the plan. */
 export interface RunOptions {
   seed?: string;
   design?: Design;
   months?: boolean;
+  confidence?: number;
 }
 
 /** Rows of trials, in the order of `rowsOf`. */
@@ -30,8 +33,10 @@ export type Row = Float64Array | Int32Array;
 export type ToThread =
   /** What the requests that follow are about. */
   | { kind: "plan"; plan: Plan; options: RunOptions }
-  /** Compute `iterations` iterations from block `fromBlock` on. */
-  | { kind: "stretch"; fromBlock: number; iterations: number }
+  /** Compute `iterations` iterations of `total` from block `fromBlock` on. */
+  | { kind: "stretch"; fromBlock: number; iterations: number; total: number }
+  /** What was kept of tasks' moments over all stretches since the plan, where they have no rows. */
+  | { kind: "moments"; total: number }
   /**
    * Compute blocks together with others: each takes the next from `counter` (an Int32 of the next block's number) until
    * none is left, into rows that all share (`bytesOfTrials`).
@@ -68,7 +73,8 @@ export type FromThread =
   /** `sums` block by block. `beyond`: a task that ran past its calendar in the block after the last of `sums`, or -1. */
   | { kind: "stretch"; rows: Row[]; sums: TrialSums[]; beyond: number }
   /** The sums of each block computed; a task that ran past its calendar in `block`, or -1. */
-  | { kind: "joined"; blocks: { block: number; sums: TrialSums }[]; beyond: { block: number; task: number } }
+  | ({ kind: "joined" } & Taken)
+  | { kind: "moments"; parts: MomentRanks[] }
   | { kind: "ranks"; values: Float64Array }
   | { kind: "summary"; forecast: Forecast }
   | { kind: "measures"; measures: Measure[] }

@@ -1,4 +1,4 @@
-import type { Trials } from "@leeway/core";
+import type { MomentRanks, Trials } from "@leeway/core";
 import type { Row } from "./messages.ts";
 
 /** Every row of trials that holds one value per iteration, in a fixed order. Views, not copies. */
@@ -16,6 +16,13 @@ export function rowsOf(trials: Trials): Row[] {
     ...(months === undefined ? [] : months.rows),
     ...(unlimited === undefined ? [] : [unlimited.finish, unlimited.cost]),
   ];
+}
+
+/** Every row of what was kept of moments. */
+export function momentRowsOf(parts: readonly MomentRanks[]): Float64Array[] {
+  return parts.flatMap((part) =>
+    [part.starts, part.finishes].flatMap((kept) => Object.values(kept) as Float64Array[]),
+  );
 }
 
 /** The memory behind rows, each piece once, to be handed over instead of copied. */

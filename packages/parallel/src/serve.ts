@@ -1,11 +1,13 @@
 import {
   type AsWritten,
+  type BlockRunner,
+  blockRunner,
+  blockSize,
   compile,
   type Model,
   measureVariants,
   newTrials,
   planAsWritten,
-  runBlocks,
   summarise,
   type TrialSums,
   type Trials,
@@ -16,7 +18,7 @@ import {
 } from "@leeway/core";
 import { gaugesFor } from "./gaugesFor.ts";
 import type { Answer, FromThread, RunOptions, ToThread } from "./messages.ts";
-import { buffersOf, rowsOf } from "./rows.ts";
+import { buffersOf, momentRowsOf, rowsOf } from "./rows.ts";
 import { sparingly } from "./sparingly.ts";
 import { takeBlocks } from "./takeBlocks.ts";
 
@@ -29,6 +31,8 @@ interface Subject {
   options: RunOptions;
   /** What was computed together with others last. */
   joined?: Trials;
+  /** Computes the stretches, one set of rows for all. */
+  runner?: BlockRunner;
 }
 
 /**
@@ -51,7 +55,7 @@ export function serve(post: Post): (message: ToThread) => void {
     } else {
       if (subject === undefined) throw new Error(`Asked for "${message.kind}" before any plan.`);
       const said = answer(subject, message, (done) => post({ kind: "progress", done }, []));
-      post(said, said.kind === "stretch" ? buffersOf(said.rows) : []);
+      post(said, handedOver(said));
     }
   };
 
@@ -74,6 +78,13 @@ export function serve(post: Post): (message: ToThread) => void {
   };
 }
 
+/** Memory that goes with an answer instead of being copied. */
+function handedOver(said: Answer): ArrayBuffer[] {
+  if (said.kind === "stretch") return buffersOf(said.rows);
+  if (said.kind === "moments") return buffersOf(momentRowsOf(said.parts));
+  return said.kind === "joined" ? buffersOf(momentRowsOf(said.moments)) : [];
+}
+
 function answer(
   subject: Subject,
   message: Exclude<ToThread, { kind: "plan" | "warm" | "forget" }>,
@@ -89,10 +100,18 @@ function answer(
     case "ranks": {
       const { confidence, from, to } = message;
       if (subject.joined === undefined) throw new Error("Asked for ranks before any blocks.");
-      return { kind: "ranks", values: taskRanks(subject.joined, confidence, from, to) };
+      return {
+        kind: "ranks",
+        values: taskRanks({ model, asWritten, trials: subject.joined }, confidence, from, to),
+      };
     }
     case "stretch":
-      return stretch({ model, asWritten, options }, message, progress);
+      return stretch(subject, message, progress);
+    case "moments": {
+      const into = newTrials(model, asWritten, { ...options, iterations: 0, total: message.total });
+      subject.runner?.settle(into);
+      return { kind: "moments", parts: into.moments?.parts ?? [] };
+    }
     case "summarise": {
       const { trials, confidence } = message;
       const forecast = summarise(model, trials, asWritten, confidence === undefined ? {} : { confidence });
@@ -124,20 +143,23 @@ function answer(
 }
 
 function stretch(
-  { model, asWritten, options }: Subject,
-  { fromBlock, iterations }: { fromBlock: number; iterations: number },
+  subject: Subject,
+  { fromBlock, iterations, total }: { fromBlock: number; iterations: number; total: number },
   progress: Progress,
 ): Answer {
-  const into = newTrials(model, asWritten, { ...options, iterations });
+  const { model, asWritten, options } = subject;
+  const into = newTrials(model, asWritten, { ...options, iterations, total });
+  subject.runner ??= blockRunner(model, asWritten, into);
   const sums: TrialSums[] = [];
   const tell = sparingly(progress);
-  let done = 0;
-  const beyond = runBlocks(model, asWritten, into, fromBlock, (blockSums, blockIterations) => {
-    sums.push(blockSums);
-    done += blockIterations;
-    tell(done, iterations);
-  });
-  return { kind: "stretch", rows: beyond >= 0 ? [] : rowsOf(into), sums, beyond };
+  for (let first = 0, b = fromBlock; first < iterations; first += blockSize, b++) {
+    const n = Math.min(blockSize, iterations - first);
+    const found = subject.runner.run(b, first, n, into);
+    if (typeof found === "number") return { kind: "stretch", rows: [], sums, beyond: found };
+    sums.push(found);
+    tell(first + n, iterations);
+  }
+  return { kind: "stretch", rows: rowsOf(into), sums, beyond: -1 };
 }
 
 function failure(thrown: unknown): FromThread {

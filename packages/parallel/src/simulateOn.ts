@@ -37,10 +37,12 @@ export async function simulateOn(
   const progress = progressOf(n, options.onProgress);
 
   const stretches = stretchesOf(n, crew.length, 8 * rows.length);
+  const worked = new Set<Helper>();
   const shared = await shareOut(crew, stretches, async (helper, stretch) => {
     // One thread alone stops at the first task without a calendar; what lies behind that block is not needed.
     if (stretch.fromBlock > beyond.block) return;
-    const answer = await helper.ask({ kind: "stretch", ...stretch }, [], (done) =>
+    worked.add(helper);
+    const answer = await helper.ask({ kind: "stretch", ...stretch, total: n }, [], (done) =>
       progress.during(helper, done),
     );
     if (answer.kind !== "stretch") throw new Error(`Asked for a stretch, got "${answer.kind}".`);
@@ -60,6 +62,12 @@ export async function simulateOn(
     progress.after(helper, stretch.iterations);
   });
   if (!shared) return undefined;
+  if (trials.moments !== undefined && beyond.task < 0) {
+    for (const helper of worked) {
+      const answer = await helper.ask({ kind: "moments", total: n });
+      if (answer.kind === "moments") trials.moments.parts.push(...answer.parts);
+    }
+  }
   if (beyond.task >= 0) return { problems: [beyondCalendar(model, beyond.task)] };
   return { trials, asWritten, problems: [] };
 }

@@ -65,6 +65,7 @@ export async function simulateTogether(
   const sums: TrialSums[] = [];
   for (const part of parts) for (const { block, sums: of } of part.blocks) sums[block] = of;
   for (const of of sums) addSums(trials.sums, of);
+  if (trials.moments !== undefined) trials.moments.parts = parts.flatMap(({ moments }) => moments);
   options.onProgress?.(iterations, iterations);
   return { simulation: { trials, asWritten, problems: [] }, crew: complete ? [] : [...crew] };
 }
@@ -72,10 +73,11 @@ export async function simulateTogether(
 /** The percentiles of all tasks, read by the caller and those who simulated with it. */
 export async function ranksTogether(
   { simulation: { trials }, crew }: Together,
+  { model, asWritten }: Subject,
   confidence: number,
-  tasks: number,
 ): Promise<Float64Array | undefined> {
-  if (trials === undefined || crew.length === 0) return undefined;
+  if (trials === undefined || trials.moments !== undefined || crew.length === 0) return undefined;
+  const tasks = model.tasks.length;
   const share = Math.ceil(tasks / (crew.length + 1));
   const asked = crew.map(async (helper, i) => {
     const from = Math.min(tasks, (i + 1) * share);
@@ -83,7 +85,7 @@ export async function ranksTogether(
     if (answer.kind !== "ranks") throw new Error(`Asked for ranks, got "${answer.kind}".`);
     return answer.values;
   });
-  const own = taskRanks(trials, confidence, 0, Math.min(tasks, share));
+  const own = taskRanks({ model, asWritten, trials }, confidence, 0, Math.min(tasks, share));
   const parts = [own, ...(await Promise.all(asked))];
   const all = new Float64Array(parts.reduce((sum, part) => sum + part.length, 0));
   let at = 0;

@@ -3,6 +3,7 @@ import {
   blockRunner,
   blockSize,
   type Model,
+  type MomentRanks,
   type TrialSums,
   type Trials,
 } from "@leeway/core";
@@ -12,6 +13,8 @@ export interface Taken {
   blocks: { block: number; sums: TrialSums }[];
   /** The block in which a task ran past its calendar, and the task; -1: none did. */
   beyond: { block: number; task: number };
+  /** What was kept of tasks' moments, where they have no rows. */
+  moments: MomentRanks[];
 }
 
 /**
@@ -28,7 +31,11 @@ export function takeBlocks(
   const next = new Int32Array(counter);
   const n = trials.iterations;
   const count = Math.ceil(n / blockSize);
-  const taken: Taken = { blocks: [], beyond: { block: Number.POSITIVE_INFINITY, task: -1 } };
+  const taken: Taken = {
+    blocks: [],
+    beyond: { block: Number.POSITIVE_INFINITY, task: -1 },
+    moments: [],
+  };
   let runner: ReturnType<typeof blockRunner> | undefined;
   for (let block = Atomics.add(next, 0, 1); block < count; block = Atomics.add(next, 0, 1)) {
     runner ??= blockRunner(model, asWritten, trials);
@@ -42,6 +49,10 @@ export function takeBlocks(
     }
     taken.blocks.push({ block, sums });
     onBlock?.();
+  }
+  if (runner !== undefined && trials.moments !== undefined) {
+    runner.settle(trials);
+    taken.moments = trials.moments.parts;
   }
   return taken;
 }

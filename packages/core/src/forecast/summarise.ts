@@ -121,7 +121,7 @@ export function summarise(
       model,
       trials,
       asWritten,
-      options.ranks ?? taskRanks(trials, confidence, 0, model.tasks.length),
+      options.ranks ?? taskRanks({ model, asWritten, trials }, confidence, 0, model.tasks.length),
     ),
     intervals: summariseIntervals(model, trials),
     drivers: summariseDrivers(model, trials, asWritten),

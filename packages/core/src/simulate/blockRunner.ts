@@ -4,6 +4,7 @@ import { markFinish, markMoving } from "./critical.ts";
 import type { DrawMemory } from "./drawMemory.ts";
 import { draws } from "./draws.ts";
 import type { Model } from "./model.ts";
+import { bytesOfMoments, momentKeeper } from "./momentKeeper.ts";
 import { addMoney, newMoneySums } from "./money.ts";
 import { phaseMoney } from "./months.ts";
 import { newCapacity } from "./people.ts";
@@ -16,11 +17,14 @@ import { appraise, lateCost } from "./worth.ts";
 /** Computes blocks of a simulation, any of them in any order, with one set of rows. */
 export interface BlockRunner {
   /**
-   * Computes `n` iterations of block `b` into the rows of the trials from place `first` on.
+   * Computes `n` iterations of block `b` into the rows of the trials (others than those it was made for, if given) from
+   * place `first` on.
    *
    * Returns the block's sums, or the index of a task that runs past the calendar's end.
    */
-  run(b: number, first: number, n: number): TrialSums | number;
+  run(b: number, first: number, n: number, into?: Trials): TrialSums | number;
+  /** Adds what was kept of moments that have no rows to the trials' `moments`, once all blocks are run. */
+  settle(into: Trials): void;
 }
 
 /** What a simulation takes over from one before it, on the same dice. */
@@ -30,15 +34,22 @@ export interface Reuse {
   moments?: { reached: Uint8Array; trials: Pick<Trials, "starts" | "finishes"> };
 }
 
-export function blockRunner(model: Model, asWritten: AsWritten, into: Trials, reuse?: Reuse): BlockRunner {
-  const source = draws(model, into.seed, into.design, {}, reuse?.memory);
-  const size = Math.min(into.iterations, blockSize);
-  const kernel = kernelOf(into.starts[0]);
+export function blockRunner(model: Model, asWritten: AsWritten, own: Trials, reuse?: Reuse): BlockRunner {
+  const source = draws(model, own.seed, own.design, {}, reuse?.memory);
+  const { moments } = own;
+  const size = Math.min(Math.max(own.iterations, moments?.total ?? 0), blockSize);
+  const kernel = kernelOf(own.starts[0]);
   const inKernel = kernel !== undefined;
-  const block = newBlock(model, size, kernel ?? kernelFor(model, size, model.limitedPeople ? 2 : 1));
+  const blocks = model.limitedPeople ? 2 : 1;
+  const block = newBlock(
+    model,
+    size,
+    kernel ?? kernelFor(model, size, blocks, moments === undefined ? 0 : bytesOfMoments(model, moments)),
+  );
+  const keeper = moments === undefined ? undefined : momentKeeper(block.kernel, model, moments);
   const free = model.limitedPeople ? freeCopy(block, size) : undefined;
   return {
-    run(b, first, n) {
+    run(b, first, n, into = own) {
       block.n = n;
       if (inKernel) placeInto(block, into, first);
       source.fill(b, block);
@@ -53,6 +64,7 @@ export function blockRunner(model: Model, asWritten: AsWritten, into: Trials, re
       addMoney(model, block, money);
       tally(model, block, money, { duration: asWritten.bareDurations, money: asWritten.money }, sums);
       keep(model, block, into, first, inKernel);
+      keeper?.absorb(block);
       if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
       if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
       if (into.months !== undefined) phaseMoney(model, block, into.months.months, first, into.months.rows);
@@ -67,6 +79,9 @@ export function blockRunner(model: Model, asWritten: AsWritten, into: Trials, re
       sums.cuts.set(source.cuts);
       source.cuts.fill(0);
       return sums;
+    },
+    settle(into) {
+      if (keeper !== undefined) into.moments?.parts.push(keeper.result());
     },
   };
 }
@@ -122,7 +137,7 @@ function keep(model: Model, block: Block, trials: Trials, first: number, inKerne
   trials.finishDay.set(block.planFinishDay.subarray(0, n), first);
   trials.cost.set(block.cost.subarray(0, n), first);
   if (!inKernel) {
-    for (let j = 0; j < model.tasks.length; j++) {
+    for (let j = 0; j < trials.starts.length; j++) {
       trials.starts[j]?.set((block.start[j] as Float64Array).subarray(0, n), first);
       trials.finishes[j]?.set((block.finish[j] as Float64Array).subarray(0, n), first);
     }

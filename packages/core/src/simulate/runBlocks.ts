@@ -29,5 +29,6 @@ export function runBlocks(
     if (typeof sums === "number") return sums;
     onBlock(sums, n);
   }
+  runner.settle(into);
   return -1;
 }

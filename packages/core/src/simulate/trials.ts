@@ -4,6 +4,7 @@ import type { AsWritten } from "./asWritten.ts";
 import { blockSize, kernelFor } from "./block.ts";
 import type { Model } from "./model.ts";
 import { type Months, monthsUpTo } from "./months.ts";
+import type { KeptRanks } from "./ranks/index.ts";
 import type { SimulateOptions } from "./simulate.ts";
 import type { WorthRows } from "./worth.ts";
 
@@ -19,9 +20,11 @@ export interface Trials {
   finish: Float64Array;
   finishDay: Int32Array;
   cost: Float64Array;
-  /** By task, length n: moments. */
+  /** By task, length n: moments. None where they would take too much memory: see `moments`. */
   starts: Float64Array[];
   finishes: Float64Array[];
+  /** What is kept of moments instead of rows, when these would take more than a quarter of a gigabyte. */
+  moments: Moments | undefined;
   /** By interval, length n: calendar days. */
   intervals: Float64Array[];
   sums: TrialSums;
@@ -33,6 +36,20 @@ export interface Trials {
   months: { months: Months; rows: Float64Array[] } | undefined;
   /** The same draws with people without limit; only when people are limited. */
   unlimited: { finish: Float64Array; cost: Float64Array } | undefined;
+}
+
+/** What the percentiles of tasks' moments are read from, in memory that grows with the square root of the iterations. */
+export interface Moments {
+  /** The level read besides P10, P50 and P90. */
+  confidence: number;
+  /** Iterations of the whole simulation, which several runners may share. */
+  total: number;
+  /** One of each runner. */
+  parts: MomentRanks[];
+}
+export interface MomentRanks {
+  starts: KeptRanks;
+  finishes: KeptRanks;
 }
 
 /** Sums over iterations; added up block by block in address order, so that they do not depend on who computed. */
@@ -63,8 +80,13 @@ export interface TrialSums {
   cuts: Float64Array;
 }
 
-/** Up to this much memory of a kernel is taken for tasks' moments, so that they need not be copied out of blocks. */
-const mostInKernel = 1e9;
+/** Up to this much memory is taken for tasks' moments; beyond it only what percentiles are read from is kept. */
+const mostForMoments = 250e6;
+
+/** Whether the moments of a simulation are kept iteration by iteration. */
+export function keepsMoments(model: Model, iterations: number): boolean {
+  return 16 * model.tasks.length * iterations <= mostForMoments;
+}
 
 /**
  * Empty trials with rows for all that the model and the options ask to be kept.
@@ -80,10 +102,12 @@ export function newTrials(
   where: "in kernel" | "apart" | SharedArrayBuffer = "apart",
 ): Trials {
   const n = options.iterations ?? model.plan.iterations;
-  const bytes = bytesOfRows(2 * model.tasks.length, n, 8);
-  const kernel = where === "in kernel" && bytes <= mostInKernel ? kernelWithRoom(model, n, bytes) : undefined;
+  const total = options.total ?? n;
+  const tasks = keepsMoments(model, total) ? model.tasks.length : 0;
+  const kernel =
+    where === "in kernel" && tasks > 0 ? kernelWithRoom(model, n, bytesOfRows(2 * tasks, n, 8)) : undefined;
   const { rows: count, months } = rowsNeeded(model, asWritten, options);
-  const moments = kernel === undefined ? 2 * model.tasks.length : 0;
+  const moments = kernel === undefined ? 2 * tasks : 0;
   // One piece of memory for all rows: two thousand small ones would cost more than filling them.
   const buffer =
     where instanceof SharedArrayBuffer ? where : new ArrayBuffer((8 * (count + moments) + 4) * n);
@@ -98,8 +122,12 @@ export function newTrials(
     finish: row(),
     finishDay: new Int32Array(buffer, 8 * n * (count + moments), n),
     cost: row(),
-    starts: kernel?.arena.rows(model.tasks.length, n) ?? rows(model.tasks.length),
-    finishes: kernel?.arena.rows(model.tasks.length, n) ?? rows(model.tasks.length),
+    starts: kernel?.arena.rows(tasks, n) ?? rows(tasks),
+    finishes: kernel?.arena.rows(tasks, n) ?? rows(tasks),
+    moments:
+      tasks > 0 || model.tasks.length === 0
+        ? undefined
+        : { confidence: options.confidence ?? model.confidence, total, parts: [] },
     intervals: rows(model.intervals.length),
     sums: newSums(model),
     lateness: model.lateness === undefined ? undefined : row(),
@@ -109,10 +137,11 @@ export function newTrials(
   };
 }
 
-/** Memory for the rows of trials, tasks' moments included. */
+/** Memory for the rows of trials, tasks' moments included where they are kept. */
 export function bytesOfTrials(model: Model, asWritten: AsWritten, options: SimulateOptions): number {
   const n = options.iterations ?? model.plan.iterations;
-  return (8 * (rowsNeeded(model, asWritten, options).rows + 2 * model.tasks.length) + 4) * n;
+  const moments = keepsMoments(model, options.total ?? n) ? 2 * model.tasks.length : 0;
+  return (8 * (rowsNeeded(model, asWritten, options).rows + moments) + 4) * n;
 }
 
 function isAppraised(model: Model): boolean {
