@@ -29,6 +29,15 @@ const seconds = () => performance.now() / 1000;
 /** Characters of a plan of about a hundred tasks: from there on threads pay. */
 const LARGE = 20_000;
 
+/** Rows of finish and cost, sorted copies and the like, counted in tasks as `memoryProblem` does. */
+const ROWS_AS_TASKS = 6;
+
+/** As many tasks kept future by future take the memory of these, of which large runs keep only brackets. */
+function heldTasks(tasks: number, iterations: number): number {
+  const kept = 16 * tasks * iterations <= 250e6;
+  return ROWS_AS_TASKS + (kept ? tasks : Math.ceil((40 * tasks) / Math.sqrt(iterations)));
+}
+
 /** The file the build puts beside the command's own. */
 const worker = new URL("./worker.mjs", import.meta.url);
 
@@ -44,7 +53,8 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { problems, timing };
-  const tooLarge = memoryProblem(plan.tasks.length, options.iterations ?? plan.iterations);
+  const iterations = options.iterations ?? plan.iterations;
+  const tooLarge = memoryProblem(heldTasks(plan.tasks.length, iterations), iterations);
   if (tooLarge !== undefined) return { problems: [...problems, tooLarge], timing };
   const line = progressLine();
   const result = await forecastInParallel(plan, {

@@ -1,7 +1,7 @@
 import { totalmem } from "node:os";
 import type { Problem } from "@leeway/core";
 
-/** The start and the finish of every task in every future, eight bytes each: what `simulate` keeps. */
+/** Two numbers of eight bytes in every future: what `simulate` keeps of a task, as long as that is little. */
 const BYTES = 16;
 /** The rest is for everything else on the machine. */
 const PART = 0.6;
@@ -23,7 +23,7 @@ export function memoryProblem(tasks: number, iterations: number): Problem | unde
     severity: "error",
     path: "iterations",
     received: String(iterations),
-    rule: `${tasks} tasks in that many futures need ${gigabytes(needed)} GB of ${gigabytes(memory)} GB of memory.`,
+    rule: `That many futures need ${gigabytes(needed)} GB of ${gigabytes(memory)} GB of memory.`,
     remedy: `Ask for at most ${most}.`,
   };
 }
