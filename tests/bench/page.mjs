@@ -3,6 +3,7 @@
  *
  *   --folder DIR   a built page; otherwise the page is built from its sources
  *   --edits N      edits in cells (50)
+ *   --think MS     pause between the last digit and Enter (0); what is typed is computed meanwhile
  *   --wait MS      pause after an answer before the next edit (300), as long as a quick hand needs
  *   --loads N      cold loads, each in a browser profile of its own (5)
  *   --trace FILE   keeps the browser's trace of the edits, for the performance panel
@@ -28,6 +29,7 @@ const { values: options } = parseArgs({
   options: {
     folder: { type: "string" },
     edits: { type: "string", default: "50" },
+    think: { type: "string", default: "0" },
     wait: { type: "string", default: "300" },
     loads: { type: "string", default: "5" },
     trace: { type: "string" },
@@ -170,6 +172,7 @@ async function edits(address) {
     await input.focus();
     await input.selectText();
     await page.keyboard.type(String(value + 1 + (k % 5)));
+    if (options.think !== "0") await page.waitForTimeout(Number(options.think));
     await page.evaluate(() => window.bench.arm());
     await page.keyboard.press("Enter");
     seen.push(await page.evaluate(() => window.bench.answered()));
