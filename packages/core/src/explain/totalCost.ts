@@ -55,8 +55,8 @@ export function totalCost(model: Model, { kernel }: Block, size: number): TotalC
   };
 }
 
-/** Register, responses, overheads: few, and their rows depend on occurrences and dates. */
-function addOthers(model: Model, block: Block): void {
+/** Register, responses, overheads, onto the tasks: few, and their rows depend on occurrences and dates. */
+export function addOthers(model: Model, block: Block): void {
   const { n, cost: total, scratch: part, scratch2: spare, kernel } = block;
   model.register.forEach((entry, e) => {
     const occurs = block.occurs[e] as Uint8Array;

@@ -1,8 +1,8 @@
 import { isoDate } from "../../calendar/dates.ts";
 import { tolerance } from "../../calendar/tolerance.ts";
 import { workAt } from "../../calendar/workCalendar.ts";
+import type { RankSelector } from "../../forecast/rankSelector.ts";
 import { rankOf } from "../../forecast/ranks.ts";
-import { selectRanks } from "../../kernel/twins/selectRanks.ts";
 import type { Model } from "../../simulate/model.ts";
 import type { Outcome } from "../stage.ts";
 import type { Outlook } from "../types.ts";
@@ -31,8 +31,12 @@ export interface Gauge {
   meanLateness: number | undefined;
 }
 
-/** Reads a gauge off an outcome, as the forecast reads percentiles, chances and means. Cost: about 8 n steps. */
-export function gaugeOf(outcome: Outcome, model: Model, targets: Targets): Gauge {
+/**
+ * Reads a gauge off an outcome, as the forecast reads percentiles, chances and means. Cost: about 8 n steps.
+ *
+ * @param select  Made by `rankSelector` for at least as many iterations.
+ */
+export function gaugeOf(outcome: Outcome, model: Model, targets: Targets, select: RankSelector): Gauge {
   const { finish, finishDay, cost, lateness } = outcome;
   const n = finish.length;
   const rank = rankOf(targets.confidence, n);
@@ -46,8 +50,8 @@ export function gaugeOf(outcome: Outcome, model: Model, targets: Targets): Gauge
     if (paid) inBudget++;
     if (timely && paid) both++;
   }
-  const [day] = selectRanks(finish, [rank]) as [number];
-  const [money] = selectRanks(cost, [rank]) as [number];
+  const [day] = select(finish, [rank]) as [number];
+  const [money] = select(cost, [rank]) as [number];
   return {
     day,
     dateDay: dayAtRank(finishDay, rank),

@@ -1,3 +1,4 @@
+import { rankSelector } from "../../forecast/rankSelector.ts";
 import type { Draw } from "../variants.ts";
 import { type Gauge, gaugeOf, type Targets } from "./gauge.ts";
 import { runSets } from "./runSets.ts";
@@ -60,11 +61,12 @@ export function gaugeSets(
   { sets, iterations }: Pick<Ask, "sets" | "iterations">,
   onProgress?: (done: number, total: number) => void,
 ): Gauge[] {
+  const select = rankSelector(iterations);
   return runSets(
     scenarios,
     { ...draw, iterations },
     sets,
-    (outcome) => gaugeOf(outcome, scenarios.drawn, targets),
+    (outcome) => gaugeOf(outcome, scenarios.drawn, targets, select),
     onProgress,
   );
 }

@@ -2,16 +2,17 @@ import { bytesOfCalendar, bytesOfRows } from "../../kernel/index.ts";
 import { planAsWritten } from "../../simulate/asWritten.ts";
 import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
 import { type Block, blockSize, kernelFor, newBlock } from "../../simulate/block.ts";
-import { markFinish } from "../../simulate/critical.ts";
 import { draws } from "../../simulate/draws.ts";
 import type { Model, ModelEntry, ModelTask } from "../../simulate/model.ts";
-import { addMoney, newMoneySums } from "../../simulate/money.ts";
+import { taskCost } from "../../simulate/money.ts";
 import { newCapacity } from "../../simulate/people.ts";
 import { place } from "../../simulate/place.ts";
 import { realiseTask } from "../../simulate/realise.ts";
 import { lateCost } from "../../simulate/worth.ts";
+import { lastFinish } from "../lastFinish.ts";
 import { reachOf, touchesOf } from "../settings.ts";
 import { BeyondCalendarError, type Outcome } from "../stage.ts";
+import { addOthers } from "../totalCost.ts";
 import type { Draw } from "../variants.ts";
 import { inNearOrder } from "./nearOrder.ts";
 import type { Scenarios, SwitchSet } from "./scenarios.ts";
@@ -28,6 +29,7 @@ interface Step {
   changed: number[];
   placed: Uint8Array;
   count: number;
+  priced: readonly number[];
   planned: Float64Array;
 }
 
@@ -91,13 +93,16 @@ function runner(scenarios: Scenarios, draw: Draw, sets: readonly SwitchSet[], ba
   const size = Math.min(draw.iterations, blockSize);
   const variants: ModelEntry[] = [];
   const steps = stepsOf(scenarios, sets, batch, variants);
-  const kernel = kernelFor(frame, size, 3 + roomFor(frame, size, variants.length, steps));
+  const kernel = kernelFor(frame, size, 4 + roomFor(frame, size, variants.length, steps));
   const work = newBlock(frame, size, kernel);
   const [never] = kernel.arena.bytes(1, size) as [Uint8Array];
   const occurs = kernel.arena.bytes(variants.length, size);
   const slots = draws({ ...drawn, register: [], groups: [] }, draw.seed, draw.design);
   const events = draws(eventsOf(drawn, variants), draw.seed, draw.design);
   const block: Block = { ...work, needed: [...work.needed], occurs: [] };
+  const costs = new Map(costlyTasks(frame).map((j) => [j, kernel.arena.rows(1, size)[0] as Float64Array]));
+  // In the frame every task that some set leaves out may be left out: its last tasks are those of any set.
+  const finish = lastFinish(frame);
 
   return {
     load(b: number, n: number): void {
@@ -107,7 +112,7 @@ function runner(scenarios: Scenarios, draw: Draw, sets: readonly SwitchSet[], ba
       events.fill(b, { ...work, draws: [], needed: [], occurs });
     },
     compute(i: number, into: Outcome, first: number): void {
-      const { model, changed, placed, count, planned, occurs: rows } = steps[i] as Step;
+      const { model, changed, placed, count, priced, planned, occurs: rows } = steps[i] as Step;
       const { n } = block;
       block.occurs = rows.map((row) => occurs[row] as Uint8Array);
       model.tasks.forEach(({ chance }, j) => {
@@ -118,15 +123,30 @@ function runner(scenarios: Scenarios, draw: Draw, sets: readonly SwitchSet[], ba
         const capacity = model.limitedPeople ? newCapacity(model) : undefined;
         const beyond = place(model, block, planned, capacity, placed);
         if (beyond >= 0) throw new BeyondCalendarError(beyondCalendar(model, beyond));
-        markFinish(model, block);
+        finish(block, false);
       }
-      addMoney(model, block, newMoneySums(model));
+      for (const j of priced) {
+        const part = costs.get(j);
+        if (part !== undefined) taskCost(model.tasks[j] as ModelTask, j, block, part);
+      }
+      // In id order, then the rest, as `addMoney` adds up: the same to the bit.
+      block.cost.fill(0, 0, n);
+      for (const part of costs.values()) kernel.addCost(block.cost, part, n);
+      addOthers(model, block);
       into.finish.set(block.planFinish.subarray(0, n), first);
       into.finishDay.set(block.planFinishDay.subarray(0, n), first);
       into.cost.set(block.cost.subarray(0, n), first);
       if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
     },
   };
+}
+
+/** Tasks that may cost anything at all. */
+function costlyTasks({ tasks }: Model): number[] {
+  return tasks.flatMap(({ cost, costPerDay, peoplePerDay, progress }, j) => {
+    const priced = [cost, costPerDay].some(({ slot, value }) => slot >= 0 || value !== 0);
+    return priced || peoplePerDay !== 0 || progress?.spent !== undefined ? [j] : [];
+  });
 }
 
 /** A model of nothing but events, to have them drawn by the one function that draws them. */
@@ -173,7 +193,7 @@ function stepsOf(
     });
     const reach =
       before === undefined || before.capacity !== capacity || before.starts !== starts
-        ? { changed: all, placed: new Uint8Array(all.length).fill(1), count: all.length }
+        ? { changed: all, placed: new Uint8Array(all.length).fill(1), count: all.length, priced: all }
         : reachOf(model, touches, difference(before.model, model), model.limitedPeople);
     before = { model, capacity, starts };
     return { at, model, occurs, planned: starts, ...reach };
