@@ -19,7 +19,8 @@ export function eventLines({ events, plan }: Future, width: number): string[] {
     ...(paid ? [{ heading: plan.currency, align: "right" } as const] : []),
   ];
   const rows = occurred.map((event: FutureEvent) => [
-    event.name,
+    // An assumption's name is what was assumed.
+    event.kind === "assumption" ? `Not so: ${event.name}` : event.name,
     formatPercent(event.chance),
     event.days === 0 ? "" : columnDays(event.days, true),
     ...(waits ? [event.waited === 0 ? "" : columnDays(event.waited, true)] : []),

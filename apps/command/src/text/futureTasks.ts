@@ -1,9 +1,7 @@
 import { columnDays, formatDate, formatPercent } from "@leeway/charts";
 import type { Future, FutureTask } from "@leeway/core";
-import { type Column, cut, table, wrap } from "./page.ts";
-
-/** Columns a cell that tells what held a start may take. */
-const ROOM = 24;
+import { inset } from "./inset.ts";
+import { type Column, cut, table } from "./page.ts";
 
 /** Every task in order of start: when, how long, where its draw stood, and by its number which task held its start. */
 export function taskLines({ tasks, draws, plan, finish }: Future, width: number): string[] {
@@ -22,6 +20,8 @@ export function taskLines({ tasks, draws, plan, finish }: Future, width: number)
       counts && ["duration", "effort", "remaining"].includes(what) ? [[of.id, level] as const] : [],
     ),
   );
+  // What a cell that tells what held a start may take.
+  const room = Math.max(12, Math.min(24, width - 60));
   const needed = tasks.filter((task) => task.needed);
   const numbers = new Map(needed.map(({ id }, at) => [id, String(at + 1)]));
   const rows = needed.map((task) => [
@@ -31,18 +31,18 @@ export function taskLines({ tasks, draws, plan, finish }: Future, width: number)
     formatDate(task.finishDate, style),
     task.milestone ? "" : columnDays(task.duration),
     levelCell(levels.get(task.id)),
-    cut(heldCell(task, numbers), ROOM),
+    cut(heldCell(task, numbers, room), room),
   ]);
   const left = tasks.length - needed.length;
   return [
     "Tasks in order of start",
     ...table(columns, rows, width),
     ...(left === 0 ? [] : [`  ${left} not needed in this future`]),
-    ...wrap(
-      "* critical. Drawn: the chance of taking at most that long, before what the register adds. Held by: the number of the task it " +
-        "follows; a person's name: it waits for them, busy with that task.",
-      width - 2,
-    ).map((line) => `  ${line}`),
+    ...inset(
+      "* critical. Drawn: the chance of taking at most that long, before what the register adds. Held by: the number of " +
+        "the task it follows; a person's name: it waits for them, busy with that task.",
+      width,
+    ),
   ];
 }
 
@@ -51,7 +51,11 @@ function levelCell(level: number | undefined): string {
 }
 
 /** What a task's path follows, and by how many others it is held as well. */
-function heldCell({ heldBy: bounds }: FutureTask, numbers: ReadonlyMap<string, string>): string {
+function heldCell(
+  { heldBy: bounds }: FutureTask,
+  numbers: ReadonlyMap<string, string>,
+  room: number,
+): string {
   const [first, ...rest] = bounds;
   // That a task at the plan's start also waits for that start goes without saying.
   const others = rest.filter(({ kind }) => kind !== "plan-start");
@@ -67,7 +71,7 @@ function heldCell({ heldBy: bounds }: FutureTask, numbers: ReadonlyMap<string, s
   };
   const kinds = {
     link: `${ways[first.link ?? "finish-to-start"]}${lag}`,
-    person: `${cut(first.person?.name ?? "", ROOM - number.length - 2)}: ${number}`,
+    person: `${cut(first.person?.name ?? "", room - number.length - 2)}: ${number}`,
     away: `${first.person?.name ?? ""}, away`,
     "not-before": "its date",
     "held-to-plan": "start as written",

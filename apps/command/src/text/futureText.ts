@@ -4,6 +4,7 @@ import { explanationStamp } from "./confidenceHead.ts";
 import { costTable } from "./futureCost.ts";
 import { drawLines, eventLines } from "./futureEvents.ts";
 import { taskLines } from "./futureTasks.ts";
+import { inset } from "./inset.ts";
 import { cut, type Page, wrap } from "./page.ts";
 import { chainText } from "./pathsChain.ts";
 import { plainTexts } from "./plainText.ts";
@@ -53,9 +54,7 @@ export function futureText(
     scenarioLines(scenario, width),
     [...wrap(answer, width).map(strong), ...more.flatMap((sentence) => wrap(sentence, width))],
     eventLines(future, width),
-    chain.length === 0
-      ? []
-      : ["What set the finish", ...wrap(chainText(chain), width - 2).map((line) => `  ${line}`)],
+    chain.length === 0 ? [] : ["What set the finish", ...inset(chainText(chain), width)],
     taskLines(future, width),
     costTable(future, width),
     draws ? drawLines(future, width) : [],

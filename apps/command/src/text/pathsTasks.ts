@@ -1,5 +1,6 @@
 import { columnDays, formatPercent } from "@leeway/charts";
 import type { Paths, TaskIndices } from "@leeway/core";
+import { inset } from "./inset.ts";
 import { type Column, table } from "./page.ts";
 
 const SHOWN = 10;
@@ -27,8 +28,11 @@ export function stakeLines({ tasks }: Paths, width: number): string[] {
   return [
     "Near the driving paths, in working days",
     ...table(columns, rows, width),
-    "  at stake: what the commitment would gain if it never took longer than as written",
-    "  could slip: on average, before the finish moved",
+    ...inset(
+      "At stake: what the commitment would gain if it never took longer than as written. Could slip: on average, " +
+        "before the finish moved.",
+      width,
+    ),
   ];
 }
 
@@ -40,10 +44,10 @@ function slackCell({ slack }: TaskIndices): string {
 export function indexLines({ tasks }: Paths, width: number): string[] {
   const columns: Column[] = [
     { heading: "", align: "left" },
-    { heading: "criticality", align: "right" },
-    { heading: "significance", align: "right" },
-    { heading: "cruciality", align: "right" },
-    { heading: "sensitivity", align: "right" },
+    { heading: "critical", align: "right" },
+    { heading: "signif.", align: "right" },
+    { heading: "crucial", align: "right" },
+    { heading: "sensit.", align: "right" },
   ];
   const rows = tasks
     .filter(({ criticality }) => criticality > 0)
@@ -53,5 +57,9 @@ export function indexLines({ tasks }: Paths, width: number): string[] {
         value.toFixed(2),
       ),
     ]);
-  return ["Indices of the trade, 0 to 1", ...table(columns, rows, width)];
+  return [
+    "Indices of the trade, 0 to 1",
+    ...table(columns, rows, width),
+    ...inset("Criticality, significance, cruciality and schedule sensitivity.", width),
+  ];
 }

@@ -1,6 +1,7 @@
 import { columnDays, formatDate, formatDays, formatPercent } from "@leeway/charts";
 import type { ScenarioChoice, Why, WhyBound } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
+import { inset } from "./inset.ts";
 import { type Column, cut, type Page, table, wrap } from "./page.ts";
 import { chainText } from "./pathsChain.ts";
 import { plainTexts } from "./plainText.ts";
@@ -58,7 +59,7 @@ function boundLines({ bounds }: Why, width: number): string[] {
   ]);
   const ties = bounds.reduce((sum, { share }) => sum + share, 0) > 1.001;
   return [
-    "Each bound as written, and the share of the futures in which it set the start",
+    ...wrap("Each bound as written, and the share of the futures in which it set the start", width),
     ...table(columns, rows, width),
     ...(ties ? ["  where several bind at once, each counts"] : []),
   ];
@@ -92,12 +93,7 @@ export function whyText(given: Why, page: Page, planName: string, scenario: Scen
     [...wrap(answer, width).map(strong), ...more.flatMap((sentence) => wrap(sentence, width))],
     boundLines(why, width),
     behindLines(why, width),
-    chain.length < 2
-      ? []
-      : [
-          "The chain that sets it, as written",
-          ...wrap(chainText(chain), width - 2).map((line) => `  ${line}`),
-        ],
+    chain.length < 2 ? [] : ["The chain that sets it, as written", ...inset(chainText(chain), width)],
     [
       "What to look at next",
       ...(before === undefined ? [] : [`  leeway why ${planName} ${cut(before, 64)}`]),
