@@ -23,6 +23,7 @@ function wayWords({ kind, person }: PathWay): string {
 
 /** A chain of tasks as one line of text, what is not a plain link in brackets. */
 export function chainText(steps: readonly { name: string; way: PathWay }[]): string {
+  if (steps.length === 0) return "nothing that is left to do or needed";
   return steps.map(({ name, way }) => `${wayWords(way)}${name}`).join(" → ");
 }
 

@@ -9,7 +9,7 @@ import { scenarioLines } from "./scenarioLines.ts";
 
 function answerSentences({ paths, different, confidence, committed }: Paths): string[] {
   const [first] = paths;
-  if (first === undefined || first.tasks.length === 0)
+  if (first === undefined || (different === 1 && first.tasks.length === 0))
     return ["Nothing is left to do, so nothing sets the finish."];
   const level = `${formatDate(committed.date, "long")} at ${formatPercent(confidence)}`;
   if (different === 1) return [`One chain of tasks set the finish in every future (${level}).`];

@@ -15,8 +15,10 @@ import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
 const MOST_ITERATIONS = 10_000_000;
-/** Rows of n values at once, and the different paths, counted in tasks as `memoryProblem` does. */
-const ROWS_AS_TASKS = 24;
+/** Rows of n values at once, counted in tasks as `memoryProblem` does. */
+const ROWS_AS_TASKS = 16;
+/** Every future may have a path of its own: 5 bytes a task against the 16 of `memoryProblem`. */
+const PATH_PART = 1 / 3;
 
 function readOptions(values: OptionValues): Omit<DrivingPathsOptions, "onProgress"> {
   const iterations = values.count("iterations", MOST_ITERATIONS);
@@ -51,7 +53,10 @@ export async function pathsVerb(call: Call): Promise<number> {
   const { plan, problems } = readPlan(document.text);
   if (problems.length > 0) printProblems(problems, document.name);
   if (plan === undefined) return exitCodes.invalid;
-  const tooLarge = memoryProblem(ROWS_AS_TASKS, options.iterations ?? plan.iterations);
+  const tooLarge = memoryProblem(
+    Math.ceil(ROWS_AS_TASKS + PATH_PART * plan.tasks.length),
+    options.iterations ?? plan.iterations,
+  );
   if (tooLarge !== undefined) {
     printProblems([tooLarge], document.name);
     return exitCodes.invalid;

@@ -15,8 +15,11 @@ export interface CountedPath {
   count: number;
 }
 
-/** Paths by the text of their tasks and ways. Memory: about 10 bytes a task of each different path. */
-export type PathCounts = Map<string, CountedPath>;
+/**
+ * How often each path set the finish, by its text (see `textOf`): about 5 bytes a task of each different path, of which
+ * there may be as many as iterations.
+ */
+export type PathCounts = Map<string, number>;
 
 /**
  * Counts the driving path of every iteration of a placed and marked block. Tasks that are finished, or not needed in
@@ -25,19 +28,15 @@ export type PathCounts = Map<string, CountedPath>;
  */
 export function countPaths(placed: Placed, counts: PathCounts): void {
   for (let k = 0; k < placed.block.n; k++) {
-    const { key, tasks, ways } = pathOf(placed, k);
-    const known = counts.get(key);
-    if (known === undefined) counts.set(key, { tasks, ways, count: 1 });
-    else known.count++;
+    const text = textOf(pathOf(placed, k));
+    counts.set(text, (counts.get(text) ?? 0) + 1);
   }
 }
 
 /** The driving path of iteration k, first task first; empty when nothing is needed or left to do. */
-export function pathOf(placed: Placed, k: number): { key: string; tasks: number[]; ways: Way[] } {
+export function pathOf(placed: Placed, k: number): { tasks: number[]; ways: Way[] } {
   const last = finishingTask(placed, k);
-  const { tasks, ways } = last < 0 ? { tasks: [], ways: [] } : pathTo(placed, last, k);
-  const key = tasks.map((task, at) => `${task}${wayKey(ways[at])}`).join();
-  return { key, tasks, ways };
+  return last < 0 ? { tasks: [], ways: [] } : pathTo(placed, last, k);
 }
 
 /**
@@ -69,14 +68,31 @@ export function pathTo(
   return { tasks: tasks.reverse(), ways: ways.reverse() };
 }
 
-function wayKey(way: Way | undefined): string {
-  return way === undefined || way.kind === "link" ? "" : `${way.kind}${way.person}`;
+/** A path as text, for counting: `12,5:person:3` is task 12, then task 5, which waits for person 3. */
+function textOf({ tasks, ways }: { tasks: number[]; ways: Way[] }): string {
+  return tasks
+    .map((task, at) => {
+      const way = ways[at];
+      return way === undefined || way.kind === "link" ? String(task) : `${task}:${way.kind}:${way.person}`;
+    })
+    .join();
+}
+
+function pathFrom(text: string): { tasks: number[]; ways: Way[] } {
+  const parts = text === "" ? [] : text.split(",").map((part) => part.split(":"));
+  return {
+    tasks: parts.map(([task]) => Number(task)),
+    ways: parts.map(([, kind, person]) => ({
+      kind: (kind ?? "link") as BoundKind, // written by textOf
+      person: Number(person ?? -1),
+    })),
+  };
 }
 
 /** The most frequent paths, most frequent first; of equals the one whose text comes first. */
 export function mostFrequent(counts: PathCounts, most: number): CountedPath[] {
   return [...counts]
-    .sort(([a, x], [b, y]) => y.count - x.count || (a < b ? -1 : a > b ? 1 : 0))
+    .sort(([a, x], [b, y]) => y - x || (a < b ? -1 : a > b ? 1 : 0))
     .slice(0, most)
-    .map(([, path]) => path);
+    .map(([text, count]) => ({ ...pathFrom(text), count }));
 }
