@@ -43,7 +43,7 @@ export function drawBarPanels(
   const frame = rowFrame(width, { names, words: rows.map((row) => row.word) });
   const lines = headings.map(({ name, unit }) => (frame.inline ? [name, unit] : [`${name}, ${unit}`]));
   const top = frame.inline ? 40 : 28;
-  const bottom = top + rows.length * frame.rowHeight;
+  const bottom = top + frame.height;
   const svg = openSvg(document, width, bottom + (rest === "" ? 6 : 28), colours);
   rows.forEach((row, k) => {
     svg.append(itemLabel(document, names[k] ?? "", row.word, frame.label(k, top), colours));

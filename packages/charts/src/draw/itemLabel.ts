@@ -5,14 +5,13 @@ import { textWidth } from "./textWidth.ts";
 
 /**
  * The name of a row and, quietly, a word on what it is. In a column: on up to two lines, the word at
- * the end of the second; `two`: in the room of two lines even when it has one. `inline`: all on one line, its foot
- * at `y`.
+ * the end of the second. `inline`: all on one line, its foot at `y`.
  */
 export function itemLabel(
   document: Document,
   name: string,
   said: string,
-  at: { x: number; y: number; width: number; inline: boolean; two?: boolean },
+  at: { x: number; y: number; width: number; inline: boolean },
   colours: Palette,
 ): SVGGElement {
   const group = make(document, "g");
@@ -40,7 +39,7 @@ export function itemLabel(
   const second = more.join(" ");
   word = fitText(word, second === "" ? at.width : most, 12);
   const middle = at.y + 4.5;
-  const two = second !== "" || word !== "" || at.two === true;
+  const two = second !== "" || word !== "";
   line(first ?? "", at.x, two ? middle - 7.5 : middle, false);
   // A long name takes both lines and the word stands after its end.
   const shown =

@@ -5,15 +5,14 @@ export interface RowFrame {
   inline: boolean;
   /** Where the bars may begin. */
   left: number;
-  rowHeight: number;
+  /** Of all rows together. */
+  height: number;
   /** Height of a row's bar, from the top of the rows. */
   middle: (row: number) => number;
-  /** Height of the middle of a row's name; of its foot where the label is on one line of its own. */
-  nameAt: (row: number) => number;
   /** Foot of a figure that stands level with the name. */
   figureAt: (row: number) => number;
   /** How `itemLabel` is to place the name and its word. */
-  label: (row: number, top: number) => { x: number; y: number; width: number; inline: boolean; two: boolean };
+  label: (row: number, top: number) => { x: number; y: number; width: number; inline: boolean };
 }
 
 export interface RowNames {
@@ -26,37 +25,45 @@ export interface RowNames {
   share?: number;
 }
 
+/** Height of a row, of its bar and of its name in it, px; a name on two lines is given by their middle. */
+const beside = { height: 36, bar: 18, name: 18, figure: 22.5 };
+const above = { height: 46, bar: 32, name: 18, figure: 18 };
+const twoAbove = { height: 62, bar: 47, name: 19, figure: 16 };
+
 /**
  * Rows for a drawing of `width` px. Names stand beside the bars from 560 px on; in a narrower drawing above them, on one
- * line or, where one does not hold them, on two.
+ * line or, where one does not hold a name and its word, on two.
  */
-export function rowFrame(width: number, { names, words = [], beside = 0, share = 0.32 }: RowNames): RowFrame {
+export function rowFrame(width: number, rows: RowNames): RowFrame {
+  const { names, words = [], share = 0.32 } = rows;
   const inline = width < 560;
   let widest = 90;
-  let longest = 0;
-  names.forEach((name, k) => {
-    const [long, said] = [textWidth(name, 13), textWidth(words[k] ?? "", 12)];
-    widest = Math.max(widest, long + 4, said + 4);
-    longest = Math.max(longest, long + (said > 0 ? said + 8 : 0));
+  for (const [k, name] of names.entries())
+    widest = Math.max(widest, textWidth(name, 13) + 4, textWidth(words[k] ?? "", 12) + 4);
+  const nameWidth = inline ? width - 4 - (rows.beside ?? 0) : Math.min(width * share, widest);
+  const kinds = names.map((name, k) => {
+    const word = words[k] ?? "";
+    const long = textWidth(name, 13) + (word === "" ? 0 : textWidth(word, 12) + 8);
+    return !inline ? beside : long > nameWidth ? twoAbove : above;
   });
-  const nameWidth = inline ? width - 4 - beside : Math.min(width * share, widest);
-  const two = inline && longest > nameWidth;
-  const rowHeight = two ? 62 : inline ? 46 : 36;
-  const middle = (row: number) => row * rowHeight + (two ? 47 : inline ? 32 : rowHeight / 2);
-  const nameAt = (row: number) => (two ? row * rowHeight + 19 : middle(row) - (inline ? 14 : 0));
+  let height = 0;
+  const tops = kinds.map((kind) => {
+    height += kind.height;
+    return height - kind.height;
+  });
+  const at = (row: number, what: "bar" | "name" | "figure") =>
+    (tops[row] ?? height) + (kinds[row] ?? beside)[what];
   return {
     inline,
     left: inline ? 2 : nameWidth + 18,
-    rowHeight,
-    middle,
-    nameAt,
-    figureAt: (row) => nameAt(row) + (two ? -3 : inline ? 0 : 4.5),
+    height,
+    middle: (row) => at(row, "bar"),
+    figureAt: (row) => at(row, "figure"),
     label: (row, top) => ({
       x: inline ? 2 : 0,
-      y: top + nameAt(row),
+      y: top + at(row, "name"),
       width: nameWidth,
-      inline: inline && !two,
-      two,
+      inline: kinds[row] === above,
     }),
   };
 }

@@ -52,7 +52,7 @@ export function drawFuture(view: FutureView, options: ChartOptions): SVGSVGEleme
   const plan = planFlags(view.marks, at, 2, inline ? width - 2 : right + 8);
   const top = plan.height + (inline ? 26 : 12);
   const middle = (row: number) => top + frame.middle(row);
-  const bottom = top + tasks.length * frame.rowHeight + 4;
+  const bottom = top + frame.height + 4;
   const svg = openSvg(document, width, bottom + (view.rest === "" ? 50 : 72), colours);
   const ticks = calendarTicks(future.plan.start, from, to, Math.floor((right - left) / 62));
 

@@ -49,7 +49,7 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
   const at = (row: number) => top + frame.middle(row);
   const last = falls.length;
   const lastAt = inline ? top + frame.figureAt(last) + 18 : at(last);
-  const bottom = lastAt + (inline ? 14 : frame.rowHeight / 2);
+  const bottom = lastAt + (inline ? 14 : 18);
   const svg = openSvg(document, width, bottom + 24, colours);
 
   const { poles, labels } = drawFlags(
@@ -89,7 +89,7 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
   });
 
   const y = top + frame.figureAt(last);
-  const rule = y - (inline ? 14 : frame.rowHeight / 2 + 4.5);
+  const rule = y - (inline ? 14 : 22.5);
   const line = { stroke: colours.inkQuiet, y1: rule, y2: rule };
   texts.append(make(document, "line", { ...line, x1: figureRight - figureWidth, x2: width - 2 }));
   const bold = { "font-size": 13, "font-weight": 600 };

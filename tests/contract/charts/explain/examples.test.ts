@@ -25,7 +25,7 @@ const read = (name: string) => {
   if (plan === undefined) throw new Error(`examples/${name}.plan.yaml has problems`);
   return plan;
 };
-const run = { iterations: 512 };
+const run = { iterations: 256 };
 
 describe.each(["minimal", "quillmarsh-clinic", "ostrel-ferry-ticketing"])(
   "charts of examples/%s.plan.yaml",
