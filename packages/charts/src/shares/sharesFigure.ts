@@ -47,7 +47,7 @@ export function sharesFigure(explanation: Explanation, measure: Measure, options
       { name: "Share", unit: measure.unit, align: "end" as const },
       { name: "Standard error", unit: measure.unit, align: "end" as const },
       { name: "Of the contingency", align: "end" as const },
-      { name: "Commitment, were it to vanish", unit: measure.unit, align: "end" as const },
+      { name: "Commitment moves, were it to vanish", unit: measure.unit, align: "end" as const },
     ],
     rows: [
       ...ranked.map((fall) => {

@@ -2,8 +2,15 @@ import type { Confidence } from "@leeway/core";
 import { type ConfidenceSample, sampleConfidence } from "./sampleConfidence.ts";
 import { type JointSample, sampleFutures, sampleJoint } from "./sampleJoint.ts";
 
+let known: Record<string, Confidence> | undefined;
+
 /** Answers to "why this confidence" at the edges of what a plan can give, by name. Invented data. */
 export function hardConfidences(): Record<string, Confidence> {
+  known ??= made();
+  return known;
+}
+
+function made(): Record<string, Confidence> {
   const steps = (sample: ConfidenceSample) => sampleConfidence(sample);
   const joint = (sample: JointSample): Confidence => ({
     ...sampleConfidence(),
