@@ -8,7 +8,7 @@ import { type Capacity, freeFrom } from "./people.ts";
 /**
  * The forward pass: start and finish of every task in every iteration of the block, in placement order, so
  * that every moment read is already final. `hold[j]`: as-written start of tasks that never start before it.
- * `capacity`: holdings of limited people, or undefined for people without limit.
+ * `capacity`: who may hold limited people, or undefined for people without limit.
  *
  * `only`: places the tasks marked 1; the moments of the others are taken as they stand.
  *
@@ -25,10 +25,7 @@ export function place(
   const { n } = block;
   for (const j of model.order) {
     const task = model.tasks[j] as ModelTask;
-    if (only !== undefined && only[j] === 0) {
-      if (capacity !== undefined) takeHold(task, j, capacity);
-      continue;
-    }
+    if (only !== undefined && only[j] === 0) continue;
     if (task.progress !== undefined) placeFact(task, block, j);
     else {
       const links = boundByLinks(task, block);
@@ -58,14 +55,8 @@ export function place(
     let latest = 0;
     for (let k = 0; k < n; k++) if ((finish[k] as number) > latest) latest = finish[k] as number;
     if (latest > lastDay) return j;
-    if (capacity !== undefined) takeHold(task, j, capacity);
   }
   return -1;
-}
-
-function takeHold(task: ModelTask, j: number, capacity: Capacity): void {
-  if (task.progress?.finished === true) return;
-  for (const { person, share, along } of task.holds) capacity.held[person]?.push({ task: j, share, along });
 }
 
 /** Started and finished tasks stand where the facts put them; what remains of a started one runs on. */

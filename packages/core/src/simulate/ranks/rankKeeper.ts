@@ -47,6 +47,8 @@ function absorb(rows: RankRows, row: number, values: Float64Array, n: number): v
     const step = Math.min(n - at, list.length - held);
     if (step < Math.min(n - at, leastStep)) {
       tighten(rows, row, list, held);
+      // Tight brackets hold far less than a list does; but no input may go round and round here.
+      if ((rows.held[row] as number) >= held) rows.counts[row] = 0;
       continue;
     }
     if (holdsAll(rows, row)) {

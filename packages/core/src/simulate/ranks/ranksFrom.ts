@@ -47,7 +47,7 @@ function valueAt(parts: readonly KeptRanks[], row: number, at: number, rank: num
     if (gathered.length < inside + to - from) gathered = grown(gathered, inside + to - from);
     for (let k = from; k < to; k++) {
       const value = part.values[k] as number;
-      if (value <= partLow || value > high || value >= partHigh) continue;
+      if (value <= partLow || value > high) continue;
       if (value < low) below++;
       else if (value === low) atLow++;
       else if (value < high) gathered[inside++] = value;
