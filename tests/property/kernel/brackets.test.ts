@@ -11,6 +11,7 @@ function valueBy(random: () => number): number {
   if (kind < 0.3) return Math.floor(random() * 6);
   if (kind < 0.5) return 2 + (Math.floor(random() * 9) - 4) * 2 ** -51;
   if (kind < 0.6) return 3 + Math.floor(random() * 5) * 2 ** -40;
+  if (kind < 0.61) return Number.POSITIVE_INFINITY;
   if (kind < 0.62) return -0;
   if (kind < 0.65) return -random();
   return moment(random, 6);

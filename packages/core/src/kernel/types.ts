@@ -162,7 +162,7 @@ export interface Kernel {
    * `brackets` has five entries for each of `count`: the low end, the high end, how many values were below the low
    * end, equal to it, and equal to the high end where that is another. Ends are not negative, or infinite; brackets
    * ascend, and what lies strictly between the ends of one is in no other. `list` may be `values` where held <= from.
-   * Values may be negative, but not NaN.
+   * Values may be negative or Infinity, but neither NaN nor -Infinity.
    */
   absorb(
     values: Float64Array,

@@ -135,12 +135,14 @@ function joins(a: Cut, b: Cut): boolean {
   return b.low === a.high && (a.low === a.high || b.low === b.high);
 }
 
-/** Adds to a new bracket, counted over the list, what was counted before: `start` of the list are in earlier brackets. */
+/**
+ * Adds to a new bracket, counted over the list, what was counted before: `start` of the list are in earlier brackets.
+ * (A list that holds all may hold values at its bracket's end, Infinity, too.)
+ */
 function addOld(brackets: Float64Array, i: number, old: Bracket, start: number): void {
-  const { low, high, below, atLow } = bracketAt(brackets, i);
+  const { low, high, below, atLow, atHigh } = bracketAt(brackets, i);
   const at = five * i;
   brackets[at + 2] = below - start + old.below + (low > old.low ? old.atLow : 0);
-  brackets[at + 3] = low === old.low ? old.atLow : low === old.high ? old.atHigh : atLow;
-  if (low === high) brackets[at + 4] = 0;
-  else if (high === old.high) brackets[at + 4] = old.atHigh;
+  brackets[at + 3] = atLow + (low === old.low ? old.atLow : low === old.high ? old.atHigh : 0);
+  brackets[at + 4] = low === high ? 0 : atHigh + (high === old.high ? old.atHigh : 0);
 }
