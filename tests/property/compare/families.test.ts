@@ -28,8 +28,8 @@ function hybridsOf({ older, newer }: { older: object; newer: object }, seed: num
 }
 
 describe.each([
-  ["a plan and its edited copy", randomPair, 24],
-  ["two plans of different work", strangers, 16],
+  ["a plan and its edited copy", randomPair, 16],
+  ["two plans of different work", strangers, 8],
 ] as const)("values of hybrids of %s", (_, make, count) => {
   it.each([
     ["latin-hypercube", 40],

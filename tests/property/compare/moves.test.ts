@@ -29,7 +29,7 @@ describe("moves between random plans", () => {
   it("add up to the difference to 1e-9, and the ends are the two forecasts, to the bit", () => {
     let compared = 0;
     let moved = 0;
-    for (let seed = 1; seed <= 40; seed++) {
+    for (let seed = 1; seed <= 24; seed++) {
       const { older, newer } = randomPair(seed, 4);
       const [was, is] = [planOfDocument(older), planOfDocument(newer)];
       const comparison = comparisonOf(was, is, 40);
@@ -48,13 +48,13 @@ describe("moves between random plans", () => {
       });
       expect(comparison.from, `old, seed ${seed}`).toMatchObject({ date: before.date, cost: before.cost });
     }
-    expect(compared).toBeGreaterThan(30);
-    expect(moved).toBeGreaterThan(18);
+    expect(compared).toBeGreaterThan(18);
+    expect(moved).toBeGreaterThan(10);
   });
 
   it("add up where the two plans have nothing in common but words", () => {
     let compared = 0;
-    for (let seed = 1; seed <= 5; seed++) {
+    for (let seed = 1; seed <= 3; seed++) {
       const { older, newer } = strangers(seed);
       const comparison = comparisonOf(planOfDocument(older), planOfDocument(newer), 12);
       if (comparison === undefined) continue;
@@ -62,12 +62,12 @@ describe("moves between random plans", () => {
       expectSum(comparison, `seed ${seed}`);
       expect(comparison.moves.length, `seed ${seed}`).toBeLessThanOrEqual(12);
     }
-    expect(compared).toBeGreaterThan(3);
+    expect(compared).toBeGreaterThan(1);
   });
 
   it("of an edit alone are the whole difference", () => {
     let single = 0;
-    for (let seed = 300; seed < 340; seed++) {
+    for (let seed = 300; seed < 330; seed++) {
       const { older, newer } = randomPair(seed, 1);
       const comparison = comparisonOf(planOfDocument(older), planOfDocument(newer), 24);
       if (comparison?.moves.length !== 1) continue;
@@ -76,7 +76,7 @@ describe("moves between random plans", () => {
       expect(move?.workingDays, `seed ${seed}`).toBe(comparison.difference.workingDays);
       expect(move?.money, `seed ${seed}`).toBe(comparison.difference.money);
     }
-    expect(single).toBeGreaterThan(15);
+    expect(single).toBeGreaterThan(10);
   });
 });
 
@@ -112,7 +112,7 @@ function retold(value: unknown): unknown {
 
 describe("what is no number", () => {
   it("moves nothing, to the bit: another order of the file", () => {
-    for (let seed = 1; seed <= 40; seed++) {
+    for (let seed = 1; seed <= 25; seed++) {
       const document = richDocument(seed);
       const other = planOfDocument(shuffled(document, seededRng(seed)));
       const comparison = comparisonOf(planOfDocument(document), other, 16);
@@ -127,7 +127,7 @@ describe("what is no number", () => {
   });
 
   it("moves nothing, to the bit: names and notes, which are listed apart", () => {
-    for (let seed = 1; seed <= 30; seed++) {
+    for (let seed = 1; seed <= 20; seed++) {
       const document = richDocument(seed);
       const comparison = comparisonOf(planOfDocument(document), planOfDocument(retold(document)), 16);
       if (comparison === undefined) continue;
@@ -138,7 +138,7 @@ describe("what is no number", () => {
   });
 
   it("moves nothing: ids that were renamed with `was`", () => {
-    for (let seed = 1; seed <= 30; seed++) {
+    for (let seed = 1; seed <= 20; seed++) {
       const document = richDocument(seed);
       const comparison = comparisonOf(planOfDocument(document), planOfDocument(renamed(document)), 16);
       if (comparison === undefined) continue;

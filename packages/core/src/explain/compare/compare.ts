@@ -2,6 +2,7 @@ import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Design } from "../../sampling/design.ts";
 import { version } from "../../version.ts";
+import { runProblems } from "../responses/drawOf.ts";
 import type { Comparison, Effect, Move } from "../types.ts";
 import { BeyondCalendarError } from "../variants.ts";
 import { alignPlan } from "./align/alignPlan.ts";
@@ -81,6 +82,8 @@ export function compared(
   newPlan: Plan,
   options: CompareOptions,
 ): { compared?: Compared; problems: ComparedProblem[] } {
+  const wrong = runProblems(options);
+  if (wrong.length > 0) return { problems: wrong.map((problem) => ({ ...problem, of: "new" })) };
   const terms: Terms = {
     newer: newPlan,
     earliest: oldPlan.start < newPlan.start ? oldPlan.start : newPlan.start,

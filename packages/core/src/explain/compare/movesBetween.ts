@@ -14,6 +14,8 @@ const exactUpTo = 8;
 const mostPairs = 32;
 /** Groups are ranked on so many iterations where there are too many to list. */
 const rankingIterations = 2048;
+/** Plans asked for at once while ranking: of a plan with a thousand changes there are a thousand. */
+const plansAtOnce = 256;
 
 /** Plans whose committed values are wanted, on the first `iterations` iterations. */
 export interface PlansAsked {
@@ -84,8 +86,21 @@ function* tryMoves(
   if (groups.length > mostAlone) {
     from = 0.3;
     const quick = Math.min(iterations, rankingIterations);
-    const plans = [planWith([]), ...groups.map((group) => planWith([group]))];
-    const [start, ...alone] = yield { plans, iterations: quick, from: 0, to: from };
+    const asked: (readonly Group[])[] = [[], ...groups.map((group) => [group])];
+    const found: (Value | undefined)[] = [];
+    for (let first = 0; first < asked.length; first += plansAtOnce) {
+      const part = asked.slice(first, first + plansAtOnce);
+      const share = (count: number) => (from * count) / asked.length;
+      found.push(
+        ...(yield {
+          plans: part.map(planWith),
+          iterations: quick,
+          from: share(first),
+          to: share(first + part.length),
+        }),
+      );
+    }
+    const [start, ...alone] = found;
     if (start === undefined) return undefined;
     // One that cannot stand alone weighs most: what is wrong with it shows below.
     const effects = alone.map(

@@ -1,7 +1,8 @@
 import { tolerance } from "../../../calendar/tolerance.ts";
 import type { Task } from "../../../plan/types.ts";
-import { calendarPlace, memberPlace, type Pair } from "../changes/pair.ts";
+import { memberPlace, type Pair } from "../changes/pair.ts";
 import { places } from "../changes/places.ts";
+import { memberPlaces, taskPlaces } from "../changes/taskPlaces.ts";
 import type { Together } from "./together.ts";
 
 /** Within a task: milestones have no work, effort needs somebody, progress needs a status date it lies before. */
@@ -14,34 +15,13 @@ export function joinTasks(pair: Pair, { join }: Together): void {
       const touching = [...older.entries.values(), ...newer.entries.values()]
         .filter((entry) => entry.impacts.some((impact) => impact.tasks.includes(after.id)))
         .flatMap((entry) => [places.entry(entry.id), places.impacts(entry.id)]);
-      join([...allPlaces(pair, before, after), ...touching]);
+      join([...taskPlaces(pair, before, after), ...touching]);
     }
     if ((before.effort ?? after.effort) !== undefined && leastShare(pair, before, after) <= tolerance) {
       join([places.work(after.id), ...memberPlaces(pair, before, after)]);
     }
   }
   joinProgress(pair, join);
-}
-
-function memberPlaces(pair: Pair, before: Task, after: Task): (string | undefined)[] {
-  const people = [...new Set([...before.people, ...after.people].map(({ id }) => id))];
-  return people.map((person) => memberPlace(pair, before, after, person));
-}
-
-function allPlaces(pair: Pair, before: Task, after: Task): (string | undefined)[] {
-  const { id } = after;
-  return [
-    places.work(id),
-    places.taskMoney(id),
-    places.logic(id),
-    places.taskCalendar(id),
-    places.team(id),
-    places.need(id),
-    places.progress(id),
-    places.taskPhase(id),
-    calendarPlace(pair, before, after),
-    ...memberPlaces(pair, before, after),
-  ];
 }
 
 /** The smallest sum of shares any mixture of the two teams has. */

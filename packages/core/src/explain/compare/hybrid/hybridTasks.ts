@@ -2,6 +2,7 @@ import { present } from "../../../plan/build/must.ts";
 import type { Task, TaskPerson } from "../../../plan/types.ts";
 import { calendarPlace, idsOf, memberPlace, otherCalendar, type Pair } from "../changes/pair.ts";
 import { places } from "../changes/places.ts";
+import { taskPlaces } from "../changes/taskPlaces.ts";
 import type { Choice } from "./hybridPlan.ts";
 
 /** The tasks of a hybrid, in id order. */
@@ -20,6 +21,8 @@ export function hybridTasks(pair: Pair, isNew: Choice): Task[] {
 
 function mixed(pair: Pair, isNew: Choice, was: Task, is: Task): Task {
   const { id } = is;
+  // Of many hybrids most tasks are the new plan's: those need no memory of their own.
+  if (taskPlaces(pair, was, is).every((place) => place === undefined || isNew(place))) return is;
   const from = (place: string) => (isNew(place) ? is : was);
   const work = from(places.work(id));
   const money = from(places.taskMoney(id));

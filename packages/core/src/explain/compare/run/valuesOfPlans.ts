@@ -10,6 +10,9 @@ import { type Member, runFamily } from "./runFamily.ts";
 import type { Terms } from "./terms.ts";
 import { workingDaysFrom } from "./workingDaysFrom.ts";
 
+/** Tasks of models in memory at once, about 4 kB each. */
+const tasksAtOnce = 20_000;
+
 /** Committed working days and money of a plan. */
 export type Value = readonly [workingDays: number, money: number];
 
@@ -29,19 +32,20 @@ export function valuesOfPlans(
   const select = rankSelector(draw.iterations);
   const ranks = [rankOf(confidence, draw.iterations)];
   const values = new Array<Value | undefined>(plans.length);
-  let done = 0;
-  for (const family of familiesOf(plans)) {
-    const members = family.map(({ member }) => member);
-    const measured = runFamily(draw, members, ({ finish, cost }, i): Value => {
-      const [day = 0] = select(finish, ranks);
-      const [sum = 0] = select(cost, ranks);
-      return [workingDays(day, plans[family[i]?.at ?? 0]?.start ?? earliest), sum];
-    });
-    family.forEach(({ at }, i) => {
-      values[at] = measured[i];
-    });
-    done += family.length;
-    onProgress?.(done, plans.length);
+  const atOnce = Math.max(4, Math.floor(tasksAtOnce / Math.max(1, newer.tasks.length)));
+  for (let first = 0; first < plans.length; first += atOnce) {
+    for (const family of familiesOf(plans.slice(first, first + atOnce))) {
+      const members = family.map(({ member }) => member);
+      const measured = runFamily(draw, members, ({ finish, cost }, i): Value => {
+        const [day = 0] = select(finish, ranks);
+        const [sum = 0] = select(cost, ranks);
+        return [workingDays(day, plans[first + (family[i]?.at ?? 0)]?.start ?? earliest), sum];
+      });
+      family.forEach(({ at }, i) => {
+        values[first + at] = measured[i];
+      });
+    }
+    onProgress?.(Math.min(plans.length, first + atOnce), plans.length);
   }
   return values;
 }
