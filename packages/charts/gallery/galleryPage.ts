@@ -49,8 +49,8 @@ main { max-width: 74rem; margin: 0 auto; padding: 1rem; }
 h1, h2, h3 { font-family: "Source Serif 4", Georgia, "Times New Roman", serif; line-height: 1.25; }
 article { border-top: 1px solid #ddd6c8; padding: 1rem 0; break-inside: avoid; }
 .pair { display: flex; flex-wrap: wrap; gap: 2rem; align-items: flex-start; }
-figure { margin: 0.5rem 0; max-width: 720px; }
-figure + figure { max-width: 350px; }
+figure { margin: 0.5rem 0; min-width: 0; max-width: min(720px, 100%); }
+figure + figure { max-width: min(350px, 100%); }
 .figure-title { margin: 0; font-size: 1.25rem; }
 figure + figure .figure-title { font-size: 1.05rem; }
 .figure-subtitle { margin: 0.25rem 0 0.5rem; color: #5f594e; font-size: 0.85rem; }

@@ -1,6 +1,7 @@
 import type { Comparison, MoveKind } from "@leeway/core";
 import { emptyDrawing } from "../draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "../figure/types.ts";
+import { errorText } from "../measure/errorText.ts";
 import type { Measure } from "../measure/types.ts";
 import { drawWaterfall } from "../waterfall/drawWaterfall.ts";
 import { largestFalls, rankFalls } from "../waterfall/largestFalls.ts";
@@ -54,7 +55,7 @@ export function movesFigure(comparison: Comparison, measure: Measure, options: C
           plainName(fall.name),
           fall.word,
           measure.column(fall.value),
-          fall.error > 0 ? measure.column(fall.error).replace(/^\+/, "") : "exact",
+          errorText(fall.error, measure),
           plainName((moves[Number(fall.id)]?.changes ?? []).join("; "), 600),
         ]),
         ["All together", "", measure.column(whole), "", ""],

@@ -1,6 +1,7 @@
 import type { Explanation } from "@leeway/core";
 import { emptyDrawing } from "../draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "../figure/types.ts";
+import { errorText } from "../measure/errorText.ts";
 import type { Measure } from "../measure/types.ts";
 import { drawWaterfall } from "../waterfall/drawWaterfall.ts";
 import { largestFalls, rankFalls } from "../waterfall/largestFalls.ts";
@@ -56,7 +57,7 @@ export function sharesFigure(explanation: Explanation, measure: Measure, options
           plainName(fall.name),
           share === undefined ? "" : causeWord(share.kind),
           measure.column(fall.value),
-          fall.error > 0 ? measure.column(fall.error).replace(/^\+/, "") : "exact",
+          errorText(fall.error, measure),
           part(fall.value, whole, measure),
           share === undefined ? "" : measure.column(measure.amount(share.ifRemoved)),
         ];

@@ -25,9 +25,10 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
   const width = drawingWidth(options.width);
   const names = [...falls.map((fall) => plainName(fall.name)), total.name];
   const figures = [...falls.map((fall) => fall.value), total.value].map(measure.column);
-  const errors = falls.map((fall) =>
-    fall.error > 0 ? `± ${unsigned(measure.column(limits * fall.error))}` : "",
-  );
+  const errors = falls.map((fall) => {
+    const text = unsigned(measure.column(limits * fall.error));
+    return text === "0" ? "" : `± ${text}`; // one that shows no digit says nothing
+  });
   const errorWidth = widest(errors, 12, false);
   const figureWidth = Math.max(widest(figures, 13, true), textWidth(measure.unit, 12) - errorWidth);
   const figureRight = width - 2 - (errorWidth > 0 ? errorWidth + 6 : 0);

@@ -61,6 +61,17 @@ describe("sharesDays(explanation), sharesMoney(explanation)", () => {
     expect(exact.subtitle).not.toContain("limits");
     expect(exact.summary).toContain("every order of the causes was taken");
   });
+  it("write an error that shows no digit as less than the digit", () => {
+    const errors = [0, 0.01, 0.4];
+    const shares = sampleShares.slice(0, 3).map((share, k) => ({
+      ...share,
+      error: { workingDays: errors[k] ?? 0, money: 0 },
+    }));
+    const { table, svg } = sharesDays(sampleExplanation(shares), { document });
+    expect(table.rows.map((row) => row[3])).toEqual(["exact", "under 0.1", "0.4", ""]);
+    const words = Array.from(svg.querySelectorAll("text"), (each) => each.textContent);
+    expect(words.filter((text) => text?.startsWith("±"))).toEqual(["± 0.8"]); // 1.96 of them
+  });
   it("show a sum to the place its limits support", () => {
     // Half the width of the limits is 3,000: thousands.
     const limits = {
