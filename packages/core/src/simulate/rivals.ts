@@ -39,15 +39,16 @@ function ancestors(model: Model): Uint32Array[] {
   const sets: Uint32Array[] = [];
   for (const j of model.order) {
     const own = new Uint32Array(words);
-    for (const link of (model.tasks[j] as ModelTask).links) {
+    sets[j] = own;
+    const { links, progress } = model.tasks[j] as ModelTask;
+    // A task that has started stands where it does whatever comes before it, and is placed first.
+    if (progress !== undefined) continue;
+    for (const link of links) {
       if (!holdsBack(link)) continue;
       own[link.from >> 5] = (own[link.from >> 5] as number) | (1 << (link.from & 31));
-      // A task that has started stands where it does whatever comes before it.
-      if (model.tasks[link.from]?.progress !== undefined) continue;
       const further = sets[link.from] as Uint32Array;
       for (let w = 0; w < words; w++) own[w] = (own[w] as number) | (further[w] as number);
     }
-    sets[j] = own;
   }
   return sets;
 }
