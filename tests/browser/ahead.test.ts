@@ -50,6 +50,19 @@ describe("what an edit makes of a plan, said before its text is edited", () => {
     }
   });
 
+  it("is left to the text where a path is not plain: a list of one written without its brackets", () => {
+    const text = "format: 1\ntitle: One\nstart: 2027-02-01\ntasks: { id: dig, name: Dig, duration: 5 }\n";
+    const replies: PlanReply[] = [];
+    const ask = planDesk((reply) => replies.push(reply));
+    ask({ id: 0, text, edits: [] });
+    replies.length = 0;
+    ask({ id: 1, text, edits: [{ path: "tasks[0].duration", value: 8 }] });
+    expect(replies.map((reply) => Object.keys(reply).at(-1))).toEqual(["read"]);
+    expect(replies[0]).toMatchObject({
+      read: { plan: { tasks: [{ duration: { kind: "fixed", value: 8 } }] } },
+    });
+  });
+
   it("is not said of an edit that would break the plan, and a trial changes nothing", () => {
     const [, text] = texts[0] ?? ["", ""];
     const replies: PlanReply[] = [];

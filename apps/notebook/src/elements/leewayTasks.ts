@@ -16,6 +16,9 @@ import { taskFollows, timeAxis } from "./taskFollows.ts";
 /** The unit the section's heading names; a row says so when its own is another. */
 const usual = "working days";
 
+/** Rows made in one turn: a long table grows, so that it never holds the page. */
+const rowsAtOnce = 60;
+
 /** The work: what is stated about each task, and beside it when it finishes and how often it is critical. */
 export class LeewayTasks extends LongElement {
   static override properties = {
@@ -33,6 +36,13 @@ export class LeewayTasks extends LongElement {
   /** The plan text cannot be read: nothing can be edited here until it can. */
   readonly = false;
   fading = false;
+  #rows = rowsAtOnce;
+
+  protected override updated(): void {
+    if (this.plan === undefined || this.plan.tasks.length <= this.#rows) return;
+    this.#rows += rowsAtOnce;
+    this.requestUpdate();
+  }
 
   protected override render() {
     const { plan, forecast } = this;
@@ -56,7 +66,7 @@ export class LeewayTasks extends LongElement {
         </tr>
       </thead>
       <tbody role="rowgroup" class=${this.fading ? "settling" : ""}>
-        ${plan.tasks.map((task, at) => {
+        ${plan.tasks.slice(0, this.#rows).map((task, at) => {
           const heads = task.phase !== phase && task.phase !== undefined;
           phase = task.phase;
           return html`${
