@@ -31,8 +31,10 @@ export function confidenceSteps(answer: Confidence, options: ChartOptions): Figu
       written: `as written ${formatDate(asWritten.date)}`,
       values: steps.map((step) => ({
         at: step.day,
-        low: Math.min(step.day, day(step.lowDate)),
-        high: Math.max(step.day, day(step.highDate)),
+        // Limits on one date are none: they are days, and the level is a moment of one.
+        ...(step.lowDate === step.highDate
+          ? {}
+          : { low: Math.min(step.day, day(step.lowDate)), high: Math.max(step.day, day(step.highDate)) }),
         text: formatDate(step.date),
       })),
     },

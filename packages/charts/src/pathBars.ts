@@ -20,7 +20,7 @@ export function pathBars(answer: Paths, options: ChartOptions): Figure {
   const rest =
     others <= 0
       ? ""
-      : `${others === 1 ? "One other path sets" : `${groupDigits(others)} other paths set`} it in the remaining ${formatPercent(left)}`;
+      : `${others === 1 ? "One other path sets" : `${groupDigits(others)} other paths set`} it in the rest of futures, ${formatPercent(left)}`;
   const [first] = paths;
   const chain = first === undefined ? "" : first.names.map((name) => plainName(name, 60)).join(", ");
   const people = paths.some((path) => path.ways.some((way) => way.kind === "person"));

@@ -166,7 +166,7 @@ describe("pathBars(paths), tasksAtStake(paths)", () => {
   it("count what is left", () => {
     const { svg } = pathBars(samplePaths(), { document });
     const words = Array.from(svg.querySelectorAll("text"), (each) => each.textContent);
-    expect(words).toContain("26 other paths set it in the remaining 12 %"); // 1 - 0.884
+    expect(words).toContain("26 other paths set it in the rest of futures, 12 %"); // 1 - 0.884
   });
   it("rank tasks by days at stake, not by how often they are critical", () => {
     const { title, svg } = tasksAtStake(samplePaths(), { document });

@@ -51,9 +51,11 @@ export function hardExplanations(): Record<string, Explanation> {
     ),
     "markup for names": sampleExplanation(sampleShares.map((share) => ({ ...share, name: markup }))),
     "a walk that turns back": sampleExplanation(undefined, {
-      walk: sampleWalk(56, 48_800).map((step, k) =>
-        k === 1 ? { ...step, workingDays: -30, money: -9000 } : step,
-      ),
+      walk: sampleWalk(56, 48_800).map((step, k) => ({
+        ...step,
+        workingDays: [25, -30, 25, 20, 16][k] ?? 0,
+        money: [20_000, -25_000, 19_000, 18_000, 16_800][k] ?? 0,
+      })),
     }),
   };
 }

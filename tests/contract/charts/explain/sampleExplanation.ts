@@ -1,3 +1,4 @@
+import { finishDate } from "@leeway/charts";
 import type { CauseKind, Explanation, Share } from "@leeway/core";
 
 // Invented data: no such project exists. Parts are made to add up; whether the engine's do is tested elsewhere.
@@ -53,8 +54,8 @@ export function sampleExplanation(
   };
   const asWritten = { date: "2027-08-13", day: 193.5, workingDays: 140, cost: 598_200, money: 598_200 };
   const committed = {
-    date: "2027-11-02",
-    day: 274.6,
+    date: finishDate(samplePlan.start, 193.5 + Math.round(contingency.workingDays * 1.45)),
+    day: 193.5 + contingency.workingDays * 1.45,
     workingDays: asWritten.workingDays + contingency.workingDays,
     cost: asWritten.cost + contingency.money,
     money: asWritten.cost + contingency.money,
