@@ -12,7 +12,7 @@ const families = [
 it.each(families)("equals the run's iteration to the bit: %s", (_, options) => {
   const wrong: unknown[] = [];
   let compared = 0;
-  for (let seed = 1; seed <= 24; seed++) {
+  for (let seed = 1; seed <= 16; seed++) {
     const { plan } = planFromData(richDocument(seed, options));
     if (plan === undefined) throw new Error(`seed ${seed} is no plan`);
     const model = compile(plan);
@@ -45,7 +45,7 @@ it.each(families)("equals the run's iteration to the bit: %s", (_, options) => {
     }
   }
   expect(wrong.slice(0, 5)).toEqual([]);
-  expect(compared).toBeGreaterThan(40);
+  expect(compared).toBeGreaterThan(28);
 });
 
 it("finds, for a level, the first future that ends where that share of them has", () => {

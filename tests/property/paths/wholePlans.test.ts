@@ -15,7 +15,7 @@ const iterations = 1300;
 
 it("paths share the futures among them, and tasks are as critical as the forecast says", () => {
   let compared = 0;
-  for (const plan of plans(24)) {
+  for (const plan of plans(16)) {
     const { paths } = drivingPaths(plan, { iterations });
     const told = forecast(plan, { iterations }).forecast;
     if (paths === undefined || told === undefined) continue;
@@ -37,7 +37,7 @@ it("paths share the futures among them, and tasks are as critical as the forecas
     expect(paths.committed.date).toBe(told.committed.date);
     expect(paths.committed.day).toBe(told.committed.day);
   }
-  expect(compared).toBeGreaterThan(90);
+  expect(compared).toBeGreaterThan(60);
 });
 
 // A task whose lowest duration is the one written never takes longer than written exactly when it is fixed there: then
@@ -45,7 +45,7 @@ it("paths share the futures among them, and tasks are as critical as the forecas
 it("days at stake are the difference to a plan in which the task is fixed as written", () => {
   let compared = 0;
   let atStake = 0;
-  for (const original of plans(25, { progress: false, register: false })) {
+  for (const original of plans(18, { progress: false, register: false })) {
     const skewed: Plan = {
       ...original,
       correlations: [],
@@ -89,13 +89,13 @@ it("days at stake are the difference to a plan in which the task is fixed as wri
       if (daysAtStake > 0.01) atStake++;
     }
   }
-  expect(compared).toBeGreaterThan(25);
-  expect(atStake).toBeGreaterThan(10);
+  expect(compared).toBeGreaterThan(15);
+  expect(atStake).toBeGreaterThan(6);
 });
 
 it("every start is held by something, as written and in every future, and nothing allows a later one", () => {
   let compared = 0;
-  for (const plan of plans(15)) {
+  for (const plan of plans(10)) {
     for (const { id } of plan.tasks.slice(0, 4)) {
       const told = why(plan, id, { iterations: 600 }).why;
       if (told === undefined) continue;
@@ -115,5 +115,5 @@ it("every start is held by something, as written and in every future, and nothin
       expect(told.futures.criticality).toBe(written?.critical);
     }
   }
-  expect(compared).toBeGreaterThan(40);
+  expect(compared).toBeGreaterThan(28);
 });

@@ -48,7 +48,7 @@ function boundLines({ bounds }: Why, width: number): string[] {
   const columns: Column[] = [
     { heading: "what it waits for", align: "left" },
     { heading: "allows", align: "left" },
-    { heading: "earlier by", align: "right" },
+    { heading: "days earlier", align: "right" },
     { heading: "sets it in", align: "right" },
   ];
   const rows = bounds.map((bound) => [

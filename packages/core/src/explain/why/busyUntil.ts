@@ -7,7 +7,8 @@ import type { Placed } from "../paths/placed.ts";
 
 /**
  * Until when somebody task j names had no room for it, of the tasks placed before it: the last such end up to its
- * start in iteration k. Where it made the task wait, that is what the task waited for. Undefined: had room all along.
+ * start in iteration k. Where it made the task wait, that is what the task waited for. Tasks it follows anyhow, by a
+ * link from finish to start, are left to their links. Undefined: had room all along.
  *
  * @param h  Which of the task's holds.
  */
@@ -36,8 +37,14 @@ export function busyUntil(placed: Placed, j: number, h: number, k: number): Boun
     if (other.position >= (position[j] as number)) break;
     const from = (block.start[other.task] as Float64Array)[k] as number;
     const to = (block.finish[other.task] as Float64Array)[k] as number;
-    if (to - from > tolerance) ends(to, other.task);
+    if (to - from > tolerance && !follows(task, other.task)) ends(to, other.task);
   }
   if (!hold.along) for (const { to } of person.partial) ends(to, -1);
   return found;
+}
+
+function follows(task: ModelTask, other: number): boolean {
+  return task.links.some(
+    ({ from, kind, lag }) => from === other && kind === "finish-to-start" && lag.slot < 0 && lag.value >= 0,
+  );
 }
