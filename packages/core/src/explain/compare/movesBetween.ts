@@ -7,6 +7,7 @@ import { whatMoved } from "./describe.ts";
 import { gather, mostAlone, type Player, playerOf } from "./gather.ts";
 import { type Group, groupChanges } from "./groups/groupChanges.ts";
 import { hybridPlan } from "./hybrid/hybridPlan.ts";
+import { reachOfPlayers } from "./reachOfPlayers.ts";
 import type { Value } from "./run/valuesOfPlans.ts";
 
 /** Every order is taken up to so many groups; beyond, pairs of sampled orders, so many at most. */
@@ -108,6 +109,12 @@ function* tryMoves(
     );
     players = gather(groups, effects);
   }
+  // The one that moves least work comes first: it is switched most often.
+  const reach = reachOfPlayers(pair, players);
+  players = players
+    .map((player, at) => ({ player, reach: reach[at] ?? 0, at }))
+    .sort((x, y) => x.reach - y.reach || x.at - y.at)
+    .map(({ player }) => player);
   const k = players.length;
   if (k === 0) return { moves: [], orders: { groups: 0, taken: 0, all: true } };
 
