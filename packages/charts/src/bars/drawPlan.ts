@@ -27,7 +27,8 @@ export function drawPlan(forecast: Forecast, options: ChartOptions): SVGSVGEleme
   const level = formatPercent(forecast.committed.confidence);
   const dateWidth = 82;
   let widest = 90;
-  for (const { name } of forecast.tasks) widest = Math.max(widest, textWidth(plainName(name), 13) + 12);
+  for (const task of forecast.tasks)
+    widest = Math.max(widest, textWidth(plainName(task.name), 13) + 12, textWidth(share(task), 12) + 12);
   const nameWidth = inline ? width - dateWidth - 12 : Math.min(width * 0.3, widest);
   const left = inline ? 4 : nameWidth + 20;
   const right = inline ? width - 10 : width - dateWidth - 14;
