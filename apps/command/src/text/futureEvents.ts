@@ -6,9 +6,12 @@ import { type Column, table } from "./page.ts";
 export function eventLines({ events, plan }: Future, width: number): string[] {
   if (events.length === 0) return [];
   const occurred = events.filter((event) => event.occurred);
-  const open =
-    events.length === 1 ? "The one risk or assumption" : `Of ${events.length} risks and assumptions`;
-  if (occurred.length === 0) return [`${open}${events.length === 1 ? " did not occur." : " none occurred."}`];
+  const one = events.length === 1;
+  const all = `${events.length} risks and assumptions`;
+  if (occurred.length === 0) {
+    return [one ? "The one risk or assumption did not occur." : `None of ${all} occurred.`];
+  }
+  const head = `${one ? "The one risk or assumption" : `Of ${all} ${occurred.length}`} occurred, and what they added`;
   const waits = occurred.some(({ waited }) => waited !== 0);
   const paid = occurred.some(({ money }) => money !== 0);
   const columns: Column[] = [
@@ -26,7 +29,7 @@ export function eventLines({ events, plan }: Future, width: number): string[] {
     ...(waits ? [event.waited === 0 ? "" : columnDays(event.waited, true)] : []),
     ...(paid ? [event.money === 0 ? "" : groupDigits(Math.round(event.money))] : []),
   ]);
-  return [`${open} ${occurred.length} occurred, and what they added`, ...table(columns, rows, width)];
+  return [head, ...table(columns, rows, width)];
 }
 
 /** Every draw that counted: the value in its unit, as written, and the chance of at most that much. */

@@ -12,9 +12,10 @@ function answerSentences({ task, asWritten, bounds, awayBefore, futures }: Why):
   const name = task.name;
   const date = formatDate(asWritten.startDate, "long");
   const binding = bounds.filter(({ binds }) => binds);
-  const [first] = binding;
+  if (asWritten.state === "finished")
+    return [`${name} started on ${date} and is finished: both are recorded.`];
   const reasons = binding.map(boundWords).join("; and, just as late, ");
-  const started = first?.kind === "recorded";
+  const started = asWritten.state === "started";
   const held = started
     ? `${name} started on ${date}: that is recorded.`
     : `${name} starts on ${date} in the plan as written. What holds it: ${reasons}.`;
@@ -25,23 +26,22 @@ function answerSentences({ task, asWritten, bounds, awayBefore, futures }: Why):
     awayBefore > 0.05
       ? [`Its people are away, or do not work, on ${formatDays(awayBefore)} before that start.`]
       : [];
-  const slip =
-    asWritten.slack === undefined
-      ? "It could slip without ever moving the finish."
-      : asWritten.slack === 0
-        ? "It cannot slip without moving the finish as written."
-        : `It could slip ${formatDays(asWritten.slack)} before the finish as written moved.`;
+  const slip = slipSentence(asWritten);
+  const critical = `It is critical in ${formatPercent(futures.criticality)} of the futures.`;
+  if (started) return [held, `${slip} ${critical}`];
   const { p10, p50, p90 } = futures.startDates;
   const range =
     p10 === p90
       ? `It starts on ${formatDate(p50, "weekday")} in at least 8 futures of 10`
       : `In 8 futures of 10 it starts between ${formatDate(p10, "weekday")} and ${formatDate(p90, "weekday")}`;
-  return [
-    held,
-    ...needed,
-    ...away,
-    `${slip} ${range}; it is critical in ${formatPercent(futures.criticality)}.`,
-  ];
+  return [held, ...needed, ...away, `${slip} ${range}. ${critical}`];
+}
+
+function slipSentence({ slack, state }: Why["asWritten"]): string {
+  const slip = state === "started" ? "take longer" : "slip";
+  if (slack === undefined) return `It could ${slip} without ever moving the finish.`;
+  if (slack === 0) return `It cannot ${slip} without moving the finish as written.`;
+  return `It could ${state === "started" ? "take" : "slip"} ${formatDays(slack)}${state === "started" ? " longer" : ""} before the finish as written moved.`;
 }
 
 function boundLines({ bounds }: Why, width: number): string[] {
@@ -54,7 +54,7 @@ function boundLines({ bounds }: Why, width: number): string[] {
   const rows = bounds.map((bound) => [
     boundWords(bound),
     formatDate(bound.startDate, "weekday"),
-    bound.binds ? "holds it" : columnDays(bound.slack),
+    slackCell(bound),
     formatPercent(bound.share),
   ]);
   const ties = bounds.reduce((sum, { share }) => sum + share, 0) > 1.001;
@@ -63,6 +63,11 @@ function boundLines({ bounds }: Why, width: number): string[] {
     ...table(columns, rows, width),
     ...(ties ? ["  where several bind at once, each counts"] : []),
   ];
+}
+
+/** A task that holds to the plan is not held by that in the plan itself. */
+function slackCell({ kind, binds, slack }: WhyBound): string {
+  return binds ? "holds it" : kind === "held-to-plan" ? "" : columnDays(slack);
 }
 
 /** Behind which tasks somebody was waited for, over the futures. */

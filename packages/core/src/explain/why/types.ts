@@ -16,6 +16,7 @@ export interface Why {
   task: Named;
   /** Of the plan as written; moments are days since the plan's start. */
   asWritten: {
+    state: "ahead" | "started" | "finished";
     needed: boolean;
     start: number;
     startDate: string;

@@ -159,7 +159,9 @@ function writtenOf(written: Placed, j: number): Why["asWritten"] {
   const point = duration <= tolerance;
   const dateOf = (day: number) => isoDate(model.startDay + Math.max(0, day));
   const slack = slackOf(written, j, 0, late[j] as Float64Array);
+  const { progress } = task;
   return {
+    state: progress === undefined ? "ahead" : progress.finished ? "finished" : "started",
     needed,
     start,
     // As in the forecast: where it would stand, needed or not.
