@@ -63,6 +63,28 @@ describe("what an edit makes of a plan, said before its text is edited", () => {
     });
   });
 
+  it("lets the text wait for the answer, but not a newer request, nor whoever hurries", () => {
+    const [, text] = texts[0] ?? ["", ""];
+    const said: string[] = [];
+    const later: (() => void)[] = [];
+    const ask = planDesk(
+      (reply) => said.push(`${reply.id} ${Object.keys(reply).at(-1)}`),
+      (task) => later.push(task),
+    );
+    ask({ id: 0, text, edits: [] });
+    const edits = [{ path: "commitment.confidence", value: 0.66 }];
+    ask({ id: 1, text, edits });
+    expect(said).toEqual(["0 read", "1 ahead"]);
+    ask({ hurry: true });
+    expect(said.slice(2)).toEqual(["1 read"]);
+    ask({ id: 2, text, edits });
+    ask({ id: 3, text, edits, trial: true });
+    expect(said.slice(3)).toEqual(["2 ahead", "2 read", "3 ahead", "3 tried"]);
+    ask({ id: 4, text, edits });
+    for (const task of later) task();
+    expect(said.slice(7)).toEqual(["4 ahead", "4 read"]);
+  });
+
   it("is not said of an edit that would break the plan, and a trial changes nothing", () => {
     const [, text] = texts[0] ?? ["", ""];
     const replies: PlanReply[] = [];

@@ -125,7 +125,7 @@ function bench(text: string) {
     return { text: next, problems, stated: undefined, ...(found === undefined ? {} : { plan: found }) };
   };
   const nothing = async (): Promise<undefined> => undefined;
-  const store = createStore(text, { read, try: nothing }, (_kind, reply) => {
+  const store = createStore(text, { read, try: nothing, hurry: () => {} }, (_kind, reply) => {
     replies.push(reply);
     return { run: (one) => asked.push(one), stop: () => stops.push(asked.length) };
   });

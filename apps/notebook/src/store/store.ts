@@ -63,6 +63,8 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
   };
 
   const set = (change: Partial<NotebookState>): void => {
+    // The answer is there: the text it answers need not wait any longer.
+    if (state.computing && change.computing === false && state.reading) reader.hurry();
     state = { ...state, ...change };
     for (const listener of listeners) listener();
   };
@@ -92,6 +94,7 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
   /** Does one thing after all that were asked before it, so that undo never overtakes the edit it undoes. */
   function inTurn(work: () => Promise<void>): void {
     queued++;
+    if (queued > 1) reader.hurry();
     if (!state.reading) set({ reading: true });
     queue = queue
       .then(work)

@@ -41,7 +41,7 @@ export async function forecastInSlices(
   const trials = newTrials(model, asWritten, {}, "in kernel");
   const runner = blockRunner(model, asWritten, trials);
   const n = trials.iterations;
-  const earlyAt = first * 2 < n ? first : n;
+  const earlyAt = first * 2 < n && trials.moments === undefined ? first : n;
   let from = performance.now();
   for (let done = 0; done < n; ) {
     const count = Math.min(blockSize, n - done);

@@ -1,7 +1,7 @@
 import type { TrialSums, Trials } from "@leeway/core";
 
 /**
- * Iterations `from` to `from + count` of trials as trials of their own: views of the same memory, with other sums.
+ * For trials that keep moments iteration by iteration: iterations `from` to `from + count` of trials as trials of their own: views of the same memory, with other sums.
  * Written into, they fill the whole; summarised, they answer for their own iterations alone.
  */
 export function partOfTrials(trials: Trials, from: number, count: number, sums: TrialSums): Trials {
@@ -16,6 +16,7 @@ export function partOfTrials(trials: Trials, from: number, count: number, sums: 
     cost: part(trials.cost),
     starts: trials.starts.map(part),
     finishes: trials.finishes.map(part),
+    moments: undefined,
     intervals: trials.intervals.map(part),
     sums,
     lateness: trials.lateness === undefined ? undefined : part(trials.lateness),

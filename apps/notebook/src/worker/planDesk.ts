@@ -2,7 +2,7 @@ import { type Plan, planFromData, readPlan } from "@leeway/core";
 import { parse } from "yaml";
 import { applyEdits } from "../plan/applyEdits.ts";
 import { withEdits } from "../plan/withEdits.ts";
-import type { PlanRead, PlanReply, PlanRequest } from "./planMessages.ts";
+import type { Hurry, PlanRead, PlanReply, PlanRequest } from "./planMessages.ts";
 
 /** Texts kept as data: enough for undo and redo. */
 const textsKept = 24;
@@ -10,14 +10,35 @@ const textsKept = 24;
 /**
  * Reads and edits plans. The last texts are kept as data: what an edit of one makes of the plan is known at once and
  * said first (`ahead`), as editing and reading the text takes ten times as long. The text then has the last word.
+ *
+ * @param later  Runs a task when the plan said ahead has had time to be computed: the text can wait, and would take
+ *               a processor from it. Left out: at once.
  */
-export function planDesk(post: (reply: PlanReply) => void): (request: PlanRequest) => void {
+export function planDesk(
+  post: (reply: PlanReply) => void,
+  later: (task: () => void) => void = (task) => task(),
+): (request: PlanRequest | Hurry) => void {
   const known = new Map<string, unknown>();
   const keep = (text: string, stated: unknown): void => {
     known.delete(text);
     known.set(text, stated);
     const oldest = known.keys().next();
     if (known.size > textsKept && !oldest.done) known.delete(oldest.value);
+  };
+  let putOff: (() => void) | undefined;
+  const catchUp = (): void => {
+    const task = putOff;
+    putOff = undefined;
+    task?.();
+  };
+
+  /** Does a request's work, or a part of it; what breaks is its answer. */
+  const guarded = (id: number, work: () => void): void => {
+    try {
+      work();
+    } catch (error) {
+      post({ id, failed: error instanceof Error ? error.message : String(error) });
+    }
   };
 
   const answer = ({ id, text, edits, stated, trial }: PlanRequest): void => {
@@ -28,17 +49,25 @@ export function planDesk(post: (reply: PlanReply) => void): (request: PlanReques
       post({ id, tried: true });
       return;
     }
-    const read = readAfter(text, edits, ahead, meant);
-    if (read.plan !== undefined) keep(read.text, read.stated);
-    post({ id, read });
+    const finish = (): void =>
+      guarded(id, () => {
+        const read = readAfter(text, edits, ahead, meant);
+        if (read.plan !== undefined) keep(read.text, read.stated);
+        post({ id, read });
+      });
+    if (ahead === undefined) finish();
+    else {
+      putOff = finish;
+      later(() => {
+        if (putOff === finish) catchUp();
+      });
+    }
   };
 
   return (request) => {
-    try {
-      answer(request);
-    } catch (error) {
-      post({ id: request.id, failed: error instanceof Error ? error.message : String(error) });
-    }
+    catchUp();
+    if ("hurry" in request) return;
+    guarded(request.id, () => answer(request));
   };
 }
 

@@ -12,6 +12,11 @@ export interface PlanRequest {
   trial?: boolean;
 }
 
+/** Do what was put off: somebody waits for the text now, or what went first is over. */
+export interface Hurry {
+  hurry: true;
+}
+
 /** A text that was read. `plan` is missing when it has errors; then `problems` says which. */
 export interface PlanRead {
   /** The text after the edits; as it came when an edit could not be made. */

@@ -1,6 +1,6 @@
 import type { Plan } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
-import type { PlanRead, PlanReply, PlanRequest } from "./planMessages.ts";
+import type { Hurry, PlanRead, PlanReply, PlanRequest } from "./planMessages.ts";
 
 /** Reads and edits plans away from the page's own thread, in the order asked. */
 export interface Reader {
@@ -18,11 +18,13 @@ export interface Reader {
   ): Promise<PlanRead>;
   /** What the plan would be after the edits; undefined where that cannot be told early, or is no plan. */
   try(text: string, edits: readonly Edit[]): Promise<Plan | undefined>;
+  /** What is being read is wanted now; a reading whose plan was said ahead lets that go first otherwise. */
+  hurry(): void;
 }
 
 /** A worker as far as the reader needs it; tests hand in their own. */
 export interface PlanWorkerLike {
-  postMessage(request: PlanRequest): void;
+  postMessage(request: PlanRequest | Hurry): void;
   onmessage: ((event: MessageEvent<PlanReply>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
@@ -71,6 +73,9 @@ export function createReader(worker: PlanWorkerLike): Reader {
         found = plan;
       });
       return found;
+    },
+    hurry() {
+      if (waiting.size > 0) worker.postMessage({ hurry: true });
     },
   };
 }
