@@ -33,7 +33,7 @@ export interface ReachResult {
 /** Up to so many options every combination is tried: 4,096 of them. */
 const mostOptions = 12;
 /** Iterations on which a way is looked for where there are more. */
-const fewIterations = 2048;
+const fewIterations = 1024;
 
 /**
  * What it would take to make a date, a sum or both at a confidence: responses not adopted yet, optional scope that
@@ -107,8 +107,8 @@ function* work(
       : yield* greedySets(question, few);
   const answer = already ? "already" : found.ways.length > 0 ? "ways" : "nothing";
   const ways: ReachWay[] = [];
-  for (const set of found.ways) ways.push(yield* wayOf(question, set));
-  const best = answer === "nothing" ? { best: yield* wayOf(question, found.best) } : {};
+  for (const set of found.ways) ways.push(yield* wayOf(question, few, set));
+  const best = answer === "nothing" ? { best: yield* wayOf(question, few, found.best) } : {};
   return {
     stamp: stampOf(drawn, draw),
     plan: { title: plan.title, currency: plan.currency, start: plan.start },
@@ -141,9 +141,8 @@ function methodOf(already: boolean, options: number, tried: number): SearchMetho
     kind: "greedy-exchange",
     tried,
     text:
-      `With ${options} options there are too many combinations to try them all. Steps were added by the chance they ` +
-      `buy for their money on the first ${fewIterations} futures until all futures hold the confidence, and all ` +
-      `steps were taken together; then every step that is not needed was left out, the dearest first: ${tried} ` +
-      "combinations. A cheaper way may exist.",
+      `With ${options} options not every combination was tried, but ${tried}: steps were added by the chance they buy ` +
+      `for their money on the first ${fewIterations} futures, and all taken together; then each that is not needed ` +
+      "was left out, the dearest first. A cheaper way may exist.",
   };
 }

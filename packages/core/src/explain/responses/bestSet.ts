@@ -9,7 +9,7 @@ import { affordableSubsets, costOf, membersOf, only, within } from "./sets.ts";
 export const mostSets = 4096;
 
 /** Iterations on which a way is looked for where not every set can be tried; what is found is judged on all. */
-const fewIterations = 2048;
+const fewIterations = 1024;
 
 const words: Record<Objective, string> = {
   date: "the earliest committed date",
@@ -77,9 +77,9 @@ function methodOf(every: boolean, tried: number, objective: Objective): SearchMe
         kind: "greedy-exchange",
         tried,
         text:
-          `There are too many sets to try them all ${aim}. Responses were added by what they buy for their money, ` +
-          `taken from all by what they buy least, then exchanged one for one as long as it helped: ${tried} sets on ` +
-          `the first ${fewIterations} futures, the best of them judged on all futures. A better set may exist.`,
+          `Too many sets to try all ${aim}: responses were added by what they buy for their money, taken from all by ` +
+          `what they buy least, then exchanged while it helped: ${tried} sets on the first ${fewIterations} futures, ` +
+          "the best judged on all. A better set may exist.",
       };
 }
 
