@@ -64,6 +64,7 @@ describe("input that cannot be right", () => {
     expect(await page.locator(".message").textContent()).toMatch(/loop/i);
     await waits.fill("lease-sined");
     await waits.press("Enter");
+    await page.locator(".message", { hasText: "lease-sined" }).waitFor();
     expect(await page.locator(".message").textContent()).toMatch(/No task has the id “lease-sined”.*lease-/);
     await notebook.close();
   });
