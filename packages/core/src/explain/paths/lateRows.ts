@@ -32,20 +32,25 @@ export function fillLateRows(placed: Placed, rows: Float64Array[]): void {
   const limits: Limits = {
     start: new Float64Array(n),
     finish: new Float64Array(n),
-    into: new Float64Array(n),
   };
-  // A task later in the order may have filled a gap ahead of this one: then once more. Bounded, should it creep.
+  // A task later in the order may have filled a gap ahead of this one: then what moved is gone through once more.
+  // Bounded, should it creep.
+  const moved = new Uint8Array(model.tasks.length).fill(1);
   for (let again = true, round = 0; again && round < 50; round++) {
     again = false;
     for (let o = model.order.length - 1; o >= 0; o--) {
       const j = model.order[o] as number;
       const task = model.tasks[j] as ModelTask;
-      if (task.progress !== undefined) continue;
+      if (task.progress !== undefined || moved[j] === 0) continue;
+      moved[j] = 0;
       fillLimits(placed, task, j, rows[j] as Float64Array, limits);
-      for (const link of task.links) limitByLink(placed, link, rows, limits);
+      for (const link of task.links) {
+        if (limitByLink(placed, link, rows, limits)) moved[link.from] = 1;
+      }
       people?.limit(j, limits.start, (i, k, moment) => {
-        const moved = tighten(placed, i, k, moment, true, rows[i] as Float64Array);
-        if (moved && (position[i] as number) > o) again = true;
+        if (!tighten(placed, i, k, moment, true, rows[i] as Float64Array)) return;
+        moved[i] = 1;
+        if ((position[i] as number) > o) again = true;
       });
     }
   }
@@ -55,8 +60,6 @@ export function fillLateRows(placed: Placed, rows: Float64Array[]): void {
 interface Limits {
   start: Float64Array;
   finish: Float64Array;
-  /** What a link leaves of them for its predecessor. */
-  into: Float64Array;
 }
 
 function limitByFinish(placed: Placed, rows: Float64Array[]): void {
@@ -148,15 +151,17 @@ function before(calendar: WorkCalendar, moment: number, lag: number): number {
   return startMoment(calendar, w < 0 ? 0 : w);
 }
 
-function limitByLink(placed: Placed, link: ModelLink, rows: Float64Array[], limits: Limits): void {
+/** Answers whether the predecessor's limit came down anywhere. */
+function limitByLink(placed: Placed, link: ModelLink, rows: Float64Array[], limits: Limits): boolean {
   const { model, block } = placed;
   const i = link.from;
-  if (model.tasks[i]?.progress?.finished === true) return;
+  if (model.tasks[i]?.progress?.finished === true) return false;
   const fromFinish = link.kind === "finish-to-start" || link.kind === "finish-to-finish";
   const toFinish = link.kind === "finish-to-finish" || link.kind === "start-to-finish";
   const of = toFinish ? limits.finish : limits.start;
   const draws = link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array);
   const row = rows[i] as Float64Array;
+  let moved = false;
   for (let k = 0; k < block.n; k++) {
     let moment = of[k] as number;
     if (moment === Number.POSITIVE_INFINITY) continue;
@@ -164,6 +169,7 @@ function limitByLink(placed: Placed, link: ModelLink, rows: Float64Array[], limi
       const lag = (draws === undefined ? link.lag.value : (draws[k] as number)) * link.lagScale;
       if (Math.abs(lag) > tolerance) moment = before(link.lagCalendar, moment, lag);
     }
-    tighten(placed, i, k, moment, fromFinish, row);
+    if (tighten(placed, i, k, moment, fromFinish, row)) moved = true;
   }
+  return moved;
 }
