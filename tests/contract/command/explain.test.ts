@@ -13,7 +13,7 @@ interface Printed {
   committed: { date: string; day: number; workingDays: number; cost: number };
   contingency: Effect;
   shares: (Effect & { id: string; name: string; kind: string; error: Effect; ifRemoved: Effect })[];
-  walk: (Effect & { step: string })[];
+  walk: (Effect & { kind: string; step: string })[];
   tornado: { id: string; low: Effect; high: Effect }[];
   orders: { all: boolean; causes: number };
 }
@@ -58,6 +58,14 @@ describe("explain --json", () => {
       new Set(["spread", "risk", "assumption", "cause", "people"]),
     );
     expect(printed.tornado.map(({ id }) => id)).toContain("permit-decided");
+    // The clinic has estimates, limited people and a register: no step is missing, the one to the level is last.
+    expect(printed.walk.map(({ kind }) => kind)).toEqual([
+      "spread",
+      "merging",
+      "people",
+      "register",
+      "percentile",
+    ]);
   });
 
   it("explains two causes in every order, and removing one as the forecast without it does", async () => {

@@ -55,9 +55,8 @@ export function walkFigure(explanation: Explanation, measure: Measure, options: 
 }
 
 /** Steps of the register are plum and those of people outlined, as in the chart of shares. */
-function stepTint({ step }: WalkStep): Fall["tint"] {
-  if (/risk|assumption/i.test(step)) return "register";
-  return /people/i.test(step) ? "people" : "range";
+function stepTint({ kind }: WalkStep): Fall["tint"] {
+  return kind === "register" || kind === "people" ? kind : "range";
 }
 
 function finding(falls: readonly Fall[], whole: number, measure: Measure, level: string): string {

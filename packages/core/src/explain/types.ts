@@ -1,4 +1,4 @@
-import type { Curve, RunStamp, TornadoBar } from "../forecast/types.ts";
+import type { RunStamp, TornadoBar } from "../forecast/types.ts";
 
 /**
  * What explanations return: plain JSON, like the forecast. Working days are those of the plan's calendar, money
@@ -36,8 +36,15 @@ export interface Share extends Effect {
   members?: string[];
 }
 
+/**
+ * What a step of the walk lets in: the spread along the driving path, that of all other estimates where strands merge,
+ * limits of people, the register; `percentile` goes from the mean to the level committed to.
+ */
+export type WalkKind = "spread" | "merging" | "people" | "register" | "percentile";
+
 /** One step of the way from the plan as written to the committed value; the steps add up to the contingency. */
 export interface WalkStep extends Effect {
+  kind: WalkKind;
   step: string;
   /** The step in a sentence. */
   text: string;
@@ -430,11 +437,3 @@ export type {
   TaskIndices,
 } from "./paths/types.ts";
 export type { Why, WhyBound } from "./why/types.ts";
-
-/** Cost by month as a band, for the picture of spending against funds; a view of `forecast.months`. */
-export interface SpendBand {
-  months: string[];
-  p50: Curve["at"];
-  p80: Curve["at"];
-  released: (number | undefined)[];
-}

@@ -1,5 +1,5 @@
 import { finishDate } from "@leeway/charts";
-import type { CauseKind, Explanation, Share } from "@leeway/core";
+import type { CauseKind, Explanation, Share, WalkKind } from "@leeway/core";
 
 // Invented data: no such project exists. Parts are made to add up; whether the engine's do is tested elsewhere.
 
@@ -76,7 +76,8 @@ export function sampleExplanation(
 
 /** Six steps that add up to the whole. */
 export function sampleWalk(days: number, money: number): Explanation["walk"] {
-  const step = (name: string, text: string, part: number, sums: number) => ({
+  const step = (kind: WalkKind, name: string, text: string, part: number, sums: number) => ({
+    kind,
     step: name,
     text,
     workingDays: days * part,
@@ -84,15 +85,16 @@ export function sampleWalk(days: number, money: number): Explanation["walk"] {
   });
   return [
     step(
+      "spread",
       "Spread along the driving path",
       "Estimates along the driving path take longer than their likely value.",
       0.3,
       0.24,
     ),
-    step("Merging of paths", "Paths that meet must all be done.", 0.16, 0.08),
-    step("Limited people", "People are busy on other tasks.", 0.13, 0.1),
-    step("Risks and assumptions", "Risks and assumptions.", 0.31, 0.42),
-    step("From the mean to 80 %", "From the mean to 8 times in 10.", 0.1, 0.16),
+    step("merging", "Merging of paths", "Paths that meet must all be done.", 0.16, 0.08),
+    step("people", "Limited people", "People are busy on other tasks.", 0.13, 0.1),
+    step("register", "Risks and assumptions", "Risks and assumptions.", 0.31, 0.42),
+    step("percentile", "From the mean to 80 %", "From the mean to 8 times in 10.", 0.1, 0.16),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { movesDays, movesMoney, sharesDays, sharesMoney, walkDays, walkMoney } from "@leeway/charts";
+import type { Explanation } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { newDocument } from "../newDocument.ts";
 import { hardComparisons } from "./hardComparisons.ts";
@@ -111,6 +112,26 @@ describe("walkDays(explanation), walkMoney(explanation)", () => {
     expect(walkDays(sampleExplanation(undefined, { walk }), { document }).title).toBe(
       "The 80 % date is 56 working days later than the plan as written, all of it by one step: “Spread along the driving path”",
     );
+  });
+  // Bars are told apart by what a step lets in; its words are for reading.
+  it("tint a step by its kind, whatever it is called", () => {
+    const paints = (walk: Explanation["walk"]) => {
+      const { svg } = walkDays(sampleExplanation(undefined, { walk }), { document });
+      const bars = [...svg.querySelectorAll("g")].filter((group) => group.firstChild?.nodeName === "title");
+      return bars.map((group) =>
+        [...group.children].map((each) => `${each.getAttribute("fill")} ${each.getAttribute("stroke")}`),
+      );
+    };
+    const walk = sampleWalk(56, 48_800);
+    const plain = paints(walk);
+    expect(plain).toHaveLength(walk.length);
+    const [spread, merging, people, register, percentile] = plain;
+    expect([merging, percentile]).toEqual([spread, spread]);
+    expect(people).not.toEqual(spread);
+    expect(register).not.toEqual(spread);
+    expect(register).not.toEqual(people);
+    expect(paints(walk.map((step, k) => ({ ...step, step: `Risk of people ${k}` })))).toEqual(plain);
+    expect(paints(walk.map((step) => ({ ...step, kind: "spread" })))).toEqual(plain.map(() => spread));
   });
   it("keep the steps in their order and add them up", () => {
     const { table } = walkDays(sampleExplanation(), { document });

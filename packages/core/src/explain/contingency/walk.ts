@@ -1,11 +1,12 @@
 import type { AsWritten } from "../../simulate/asWritten.ts";
 import type { Model } from "../../simulate/model.ts";
 import type { Settings } from "../settings.ts";
-import type { WalkStep } from "../types.ts";
+import type { WalkKind, WalkStep } from "../types.ts";
 import { type Cause, settingsWith, taskSlots } from "./causes.ts";
 
 /** A step of the walk: what varies at its end, or nothing to run when it ends at a level of everything. */
 export interface WalkStage {
+  kind: WalkKind;
   step: string;
   text: string;
   settings: Settings;
@@ -25,11 +26,13 @@ export function walkStages(model: Model, asWritten: AsWritten, causes: readonly 
   if (causes.some(isSpread)) {
     stages.push(
       {
+        kind: "spread",
         step: "Spread along the driving path",
         text: "Estimates on the path that drives the plan as written vary; on average they take longer or shorter than their likely value.",
         settings: alongPath(model, asWritten, causes),
       },
       {
+        kind: "merging",
         step: "Merging of paths",
         text: "All other estimates vary too; where strands meet, the latest decides.",
         settings: settingsWith(model, causes, spreads),
@@ -38,6 +41,7 @@ export function walkStages(model: Model, asWritten: AsWritten, causes: readonly 
   }
   if (causes.some(({ people }) => people)) {
     stages.push({
+      kind: "people",
       step: "Limited people",
       text: "People have limits: tasks wait for whoever is busy longer than planned.",
       settings: settingsWith(model, causes, (c) => spreads(c) || (causes[c] as Cause).people),
@@ -45,6 +49,7 @@ export function walkStages(model: Model, asWritten: AsWritten, causes: readonly 
   }
   if (causes.some(({ kind }) => kind === "risk" || kind === "assumption")) {
     stages.push({
+      kind: "register",
       step: "Risks and assumptions",
       text: "Risks occur and assumptions turn out wrong, as often as the plan says.",
       settings: {},
@@ -62,14 +67,15 @@ export function walkSteps(
   confidence: number,
 ): WalkStep[] {
   let before = from;
-  const steps = stages.map(({ step, text }, i): WalkStep => {
+  const steps = stages.map(({ kind, step, text }, i): WalkStep => {
     const mean = means[i] as readonly [number, number];
     const moved = { workingDays: mean[0] - before[0], money: mean[1] - before[1] };
     before = mean;
-    return { step, text, ...moved };
+    return { kind, step, text, ...moved };
   });
   const level = `${Number((100 * confidence).toPrecision(12))} %`;
   steps.push({
+    kind: "percentile",
     step: `From the mean to ${level}`,
     text: `The commitment is to be kept by ${level} of the futures, not just by the average one.`,
     workingDays: to[0] - before[0],
