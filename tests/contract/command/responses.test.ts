@@ -105,7 +105,7 @@ describe("responses", () => {
     expect(out).toContain("Every response of the plan is adopted");
     expect(out).toContain("With the adopted ones as they are (* adopted), at 70 %");
     expect(out).toContain("Alone, no other response adopted, at 70 %");
-    expect(out).toContain("Hire a tarpaulin *");
+    expect(out).toContain("* Hire a tarpaulin");
   });
 
   it("says so when there are none", async () => {

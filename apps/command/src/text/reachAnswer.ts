@@ -18,7 +18,14 @@ function wish({ asked, plan }: Reach): string {
       ? []
       : [`${asked.finishBy === undefined ? "stay " : ""}within ${statedSum(asked.sum, plan.currency)}`]),
   ];
-  return `${parts.join(" ")}, ${formatChance(asked.confidence)}`;
+  const level = formatChance(asked.confidence);
+  return parts.join(" ") + (level.includes("%") ? ` with a chance of ${level}` : `, ${level}`);
+}
+
+/** "hold 8 times in 10", "hold in 65 %". */
+function held(confidence: number): string {
+  const level = formatChance(confidence);
+  return level.includes("%") ? `in ${level}` : level;
 }
 
 /** The sentence everything else explains: what to do, what chance that leaves, and what it costs. */
@@ -49,7 +56,7 @@ export function otherSentences(reach: Reach): string[] {
     if (best === undefined || best.steps.length === 0) return [];
     const date = formatDate(best.outlook.date, "long");
     const cost = formatMoney(roundSignificant(best.outlook.cost, 3), reach.plan.currency);
-    const level = formatChance(asked.confidence);
+    const level = held(asked.confidence);
     return [
       `For that, ${deeds(best)}. ${price(reach, best)} What holds ${level} then is ${date} and ${cost}, each by itself.`,
     ];

@@ -34,7 +34,8 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
   const rows = responses.map((one) => {
     const effect = one[basis];
     return [
-      plainName(one.action) + (adopted && one.adopted ? " *" : ""),
+      // In front, where a narrow page does not cut it off.
+      (adopted ? (one.adopted ? "* " : "  ") : "") + plainName(one.action),
       groupDigits(Math.round(one.cost)),
       columnDays(effect.workingDays, true),
       money(effect.money),
