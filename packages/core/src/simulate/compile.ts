@@ -8,7 +8,8 @@ import { compileCorrelations } from "./compileCorrelations.ts";
 import { compileMoney } from "./compileMoney.ts";
 import { compileRegister, unitScale } from "./compileRegister.ts";
 import { linkedPairs } from "./linkedPairs.ts";
-import { constant, type Model, type ModelProgress, type ModelTask } from "./model.ts";
+import { mayBePoint } from "./mayBePoint.ts";
+import { constant, type Model, type ModelEntry, type ModelProgress, type ModelTask } from "./model.ts";
 import { type SlotList, slotList } from "./slots.ts";
 
 /**
@@ -49,6 +50,7 @@ export function compile(source: Plan): Model {
       personIndex,
       adopted,
       impacts: register.impactsOn[index] ?? [],
+      entries: register.entries,
     }),
   );
   const money = compileMoney(plan, { startDay, taskIndex, list, adopted });
@@ -104,6 +106,7 @@ interface TaskContext {
   personIndex: ReadonlyMap<string, number>;
   adopted: ReadonlySet<string>;
   impacts: ModelTask["impacts"];
+  entries: readonly ModelEntry[];
 }
 
 function compileTask(task: Task, context: TaskContext): ModelTask {
@@ -133,7 +136,7 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
     name: task.name,
     phase: task.phase,
     kind: task.milestone === false ? "task" : task.milestone === "start" ? "milestone-start" : "milestone",
-    mayBePoint: mayBePoint(task, context.impacts.length > 0),
+    mayBePoint: mayBePoint(task, context.impacts, context.entries, list.slots),
     calendar,
     ownCalendar: calendars.named(task.calendar),
     unbroken: task.unbroken === undefined ? undefined : calendars.named(task.unbroken),
@@ -164,16 +167,6 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
     targetDay: task.target === undefined ? undefined : dayNumber(task.target) - startDay,
     impacts: context.impacts,
   };
-}
-
-/** Certain to take time only when nothing can shorten it: no impact, no `chance`, and a lowest value above 0. */
-function mayBePoint(task: Task, hasImpacts: boolean): boolean {
-  const work = task.duration ?? task.effort;
-  if (work === undefined || hasImpacts || task.chance < 1 || task.onlyIf !== undefined) return true;
-  if (task.started !== undefined) return true;
-  if (work.kind === "fixed") return work.value <= 0;
-  if (work.kind === "outcomes") return work.outcomes.some((outcome) => outcome.value <= 0);
-  return !(work.low > 0 && (work.bounds === "extremes" || work.shape === "lognormal"));
 }
 
 function compileLinks(task: Task, context: TaskContext): ModelTask["links"] {

@@ -67,12 +67,15 @@ export function draws(
       };
       if (correlated.needed) correlated.fill(fresh, into.n);
       many.below.fill(0);
-      const outs = many.slots.map((s) => into.draws[s] as Float64Array);
+      const { slots, outs } = many;
+      for (let i = 0; i < slots.length; i++) outs[i] = into.draws[slots[i] as number] as Float64Array;
       many.drawer.draw(block, outs, into.n, many.below);
-      many.slots.forEach((s, i) => {
+      for (let i = 0; i < slots.length; i++) {
+        const s = slots[i] as number;
         cuts[s] = (cuts[s] as number) + (many.below[i] as number);
-      });
-      for (let s = 0; s < model.slots.length; s++) {
+        if (memory !== noMemory) memory.keep(s, block, into.n, outs[i] as Float64Array, cuts[s] as number);
+      }
+      for (const s of tools.others) {
         const slot = model.slots[s] as Slot;
         const filler = fillers[s] as Filler;
         const out = into.draws[s] as Float64Array;
@@ -80,10 +83,7 @@ export function draws(
           cuts[s] = (cuts[s] as number) + memory.take(s, block, into.n, out);
           continue;
         }
-        if (filler.kind === "many") {
-          memory.keep(s, block, into.n, out, cuts[s] as number);
-          continue;
-        }
+        if (filler.kind === "many") continue;
         if (filler.kind === "held") {
           out.fill(filler.value, 0, into.n);
           continue;
@@ -118,7 +118,9 @@ interface Tools {
   kernel: Kernel;
   fillers: Filler[];
   /** The slots drawn all at once, and how many values of each were cut in the block. */
-  many: { slots: number[]; drawer: Drawer; below: Float64Array };
+  many: { slots: number[]; outs: Float64Array[]; drawer: Drawer; below: Float64Array };
+  /** The slots filled one by one. */
+  others: number[];
   streams: Streams;
   uniforms: Float64Array;
   groups: Float64Array[];
@@ -160,7 +162,8 @@ function toolsFor(
   return {
     kernel,
     fillers,
-    many: { slots, drawer: kernel.drawer(drawings), below: new Float64Array(slots.length) },
+    many: { slots, outs: [], drawer: kernel.drawer(drawings), below: new Float64Array(slots.length) },
+    others: [...fillers.keys()].filter((s) => fillers[s]?.kind !== "many"),
     streams: streamsOf(seed, kernel),
     uniforms: arena.rows(1, blockSize)[0] as Float64Array,
     groups: arena.rows(model.groups.length, blockSize),

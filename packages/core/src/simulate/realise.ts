@@ -64,7 +64,8 @@ function finishDuration(
 ): void {
   const { progress } = task;
   const { n } = block;
-  if (task.impacts.length > 0 || progress !== undefined) {
+  // Impacts that cannot take all of a task's duration cannot take more.
+  if ((task.impacts.length > 0 && task.mayBePoint) || progress !== undefined) {
     for (let k = 0; k < n; k++) if ((out[k] as number) < 0) out[k] = 0;
   }
   if (progress !== undefined) {

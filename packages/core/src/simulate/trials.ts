@@ -211,8 +211,15 @@ export function newSums(model: Model): TrialSums {
   };
 }
 
+const linkCounts = new WeakMap<Model, number>();
+
 export function linkCount(model: Model): number {
-  return model.tasks.reduce((sum, task) => sum + task.links.length, 0);
+  let count = linkCounts.get(model);
+  if (count === undefined) {
+    count = model.tasks.reduce((sum, task) => sum + task.links.length, 0);
+    linkCounts.set(model, count);
+  }
+  return count;
 }
 
 /** into += block, field by field. */
