@@ -60,6 +60,31 @@ describe("help", () => {
     expect((await leeway(["help", "forecast"])).out).toBe(forecast.out);
   });
 
+  it("says the same of an option wherever it stands", async () => {
+    const { out } = await leeway(["help"]);
+    const verbs = [...out.matchAll(/^ {2}([a-z]+) /gm)].map(([, verb = ""]) => verb);
+    expect(verbs).toEqual(expect.arrayContaining(["forecast", "explain", "compare", "people", "check"]));
+    const said = new Map<string, Set<string>>();
+    for (const verb of verbs) {
+      const help = (await leeway(["help", verb])).out.replace(/\n {5,}/g, " "); // an option's further lines
+      for (const [, option = "", words = ""] of help.matchAll(/^ {2}(--\S+(?: [A-Z]+)?) +(.*)$/gm)) {
+        said.set(option, (said.get(option) ?? new Set()).add(words));
+      }
+    }
+    const shared = ["json", "charts DIR", "confidence P", "iterations N", "seed TEXT", "design NAME"];
+    for (const option of [...shared, "without IDS", "with IDS", "workers N"]) {
+      expect([...(said.get(`--${option}`) ?? [])], option).toHaveLength(1);
+    }
+  });
+
+  it.each([60, 80])("keeps to %i columns", async (width) => {
+    const env = { COLUMNS: String(width) };
+    for (const words of [["help"], ["help", "forecast"], ["help", "responses"], ["people", "--help"]]) {
+      const { out } = await leeway(words, { env });
+      expect(out.split("\n").filter((line) => [...line].length > width)).toEqual([]);
+    }
+  });
+
   it("--version prints the version of the run stamp", async () => {
     const { out } = await leeway(["--version"]);
     const forecast = await leeway(["forecast", "-", "--json"], { input: smallPlan });

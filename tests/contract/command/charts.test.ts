@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { newDocument } from "../charts/newDocument.ts";
-import { build, leeway, scratch, smallPlan } from "./leeway.ts";
+import { build, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
 
 beforeAll(build);
 
@@ -46,6 +46,18 @@ describe("forecast --charts", () => {
     const first = read();
     expect((await draw()).code).toBe(0);
     expect(read()).toEqual(first);
+  });
+
+  it("adds the picture of spending where the forecast has months, and only there", async () => {
+    const cwd = scratch();
+    for (const plan of [examplePlan, "-"]) {
+      const words = ["forecast", plan, "--json", "--charts", plan === "-" ? "small" : "clinic"];
+      const { code, out } = await leeway([...words, "--iterations", "500"], { cwd, input: smallPlan });
+      expect(code).toBe(0);
+      expect("months" in JSON.parse(out)).toBe(plan !== "-");
+    }
+    expect(readdirSync(join(cwd, "clinic"))).toContain("spending.svg");
+    expect(readdirSync(join(cwd, "small"))).not.toContain("spending.svg");
   });
 
   it("adds the tornado's pictures where the tornado is asked for", async () => {

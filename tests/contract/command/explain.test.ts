@@ -107,6 +107,19 @@ describe("explain, as text", () => {
     expect(text).toContain(String(Math.round(largest?.workingDays ?? Number.NaN)));
   });
 
+  it("says what was switched, in the text and in the JSON, and what a switch could not do", async () => {
+    const words = ["explain", "-", "--iterations", "300", "--without", "rain"];
+    const text = await leeway(words, { input: smallPlan });
+    expect(text.out).toContain("What if: without rain.");
+    const { scenario } = JSON.parse((await leeway([...words, "--json"], { input: smallPlan })).out);
+    expect(scenario).toEqual({ without: ["rain"] });
+    const idle = await leeway(["explain", "-", "--iterations", "300", "--without", "tarpaulin"], {
+      input: smallPlan,
+    });
+    expect(idle.code).toBe(0);
+    expect(idle.err).toMatch(/^--without tarpaulin\b.*not adopted/);
+  });
+
   it.each([60, 80, 110])("keeps to %i columns", async (width) => {
     const { out } = await leeway(["explain", examplePlan, "--iterations", "400"], {
       env: { COLUMNS: String(width) },

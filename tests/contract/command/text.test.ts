@@ -56,6 +56,21 @@ describe("forecast, as text", () => {
     expect(out).not.toContain("\u001b");
   });
 
+  it("points to why, to the responses where there are some, and to the check, in at most four lines", async () => {
+    const block = (out: string) =>
+      out.split("\n\n").find((lines) => lines.startsWith("What to look at next"));
+    const verbsOf = (out: string) =>
+      [...(block(out) ?? "").matchAll(/^ {2}leeway (\S+) PLAN/gm)].map(([, verb]) => verb);
+    const some = await leeway(["forecast", "-"], { input: smallPlan });
+    expect(verbsOf(some.out)).toEqual(["explain", "responses", "check"]);
+    expect(block(some.out)).toMatch(/leeway explain PLAN +why this much contingency$/m);
+    const none = await leeway(["forecast", "-"], { input: smallPlan.replace(/ {4}responses:\n.*\n/, "") });
+    expect(verbsOf(none.out)).toEqual(["explain", "check"]);
+    const what = await leeway(["forecast", "-", "--without", "rain"], { input: smallPlan });
+    expect(block(what.out)).toMatch(/leeway explain PLAN --without rain +why/);
+    for (const { out } of [some, none, what]) expect(block(out)?.split("\n").length).toBeLessThanOrEqual(4);
+  });
+
   it("names only verbs that exist", async () => {
     const { out } = await leeway(["forecast", examplePlan]);
     const help = (await leeway(["help"])).out;

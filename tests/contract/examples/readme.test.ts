@@ -11,6 +11,7 @@ import { type Block, readmeBlocks } from "./readmeBlocks.ts";
 
 const COMMAND = `${root}apps/command/dist/leeway.mjs`;
 const CALL = "npm run -s leeway -- ";
+const REST = "...\n";
 // Under tests/, so that packages resolve; a hidden name that git ignores.
 const SCRATCH = fileURLToPath(new URL(".leeway/", import.meta.url));
 
@@ -34,8 +35,19 @@ async function runProgram(code: string, name: string): Promise<string> {
   }
 }
 
-function compare(readme: string, block: Block, printed: string): void {
-  if (block.output === undefined || printed === block.output) return;
+/** What a block shows of the output: all of it, or, where it ends in a line of dots, as many lines from the top. */
+function shownPart(whole: string, output: string): string {
+  if (!output.endsWith(`\n${REST}`)) return whole;
+  const lines = output.split("\n").length - REST.split("\n").length;
+  const shown = whole.split("\n").slice(0, lines);
+  expect(shown).toHaveLength(lines);
+  return `${shown.join("\n")}\n${REST}`;
+}
+
+function compare(readme: string, block: Block, whole: string): void {
+  if (block.output === undefined) return;
+  const printed = shownPart(whole, block.output);
+  if (printed === block.output) return;
   if (!writing) expect(printed).toBe(block.output);
   const before = `${block.code}\`\`\`\n\n\`\`\`text\n`;
   const text = readFileSync(root + readme, "utf8");

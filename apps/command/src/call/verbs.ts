@@ -1,3 +1,5 @@
+import { common, drawn } from "./commonOptions.ts";
+
 /** One option of a verb, as `help` prints it and the call is checked against. */
 export interface OptionRule {
   /** Without the two dashes. */
@@ -28,7 +30,7 @@ export function wordsAfter({ plans, word }: VerbRule): string {
   return `${planWords[plans]}${word === undefined ? "" : ` ${word.name}`}`;
 }
 
-const json: OptionRule = { name: "json", help: "one JSON document on standard output and nothing else" };
+const beforehand = "What --with and --without name is settled beforehand and not weighed.";
 
 /** Every verb there is. `help`, the check of the call and its suggestions all read this list. */
 export const verbs: readonly VerbRule[] = [
@@ -37,167 +39,106 @@ export const verbs: readonly VerbRule[] = [
     summary: "finish and cost with their chances, and what drives them",
     plans: 1,
     options: [
-      json,
-      { name: "charts", value: "DIR", help: "write the charts as SVG files into DIR" },
+      common.json,
+      common.charts,
       { name: "tornado", help: "also what each uncertain item does alone, low and high" },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
       {
         name: "within",
         value: "DAYS",
-        help: "double the futures until the limits of the committed finish are this close",
+        help: "double the futures until the limits of the committed finish are at most so many working days apart",
       },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
-      {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out risks, optional scope, adopted responses; ids with commas",
-      },
-      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
-      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
-      { name: "timing", help: "one JSON line on standard error: seconds per step" },
+      common.confidence,
+      ...drawn,
+      common.workers,
+      { name: "timing", help: "also one JSON line on standard error: seconds per step" },
     ],
   },
   {
     name: "explain",
-    summary: "why this much contingency: shares of its causes, step by step, one at a time",
+    summary: "why this much contingency: what is held for each cause, and how it comes about",
     plans: 1,
-    options: [
-      json,
-      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
-      {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out risks, optional scope, adopted responses; ids with commas",
-      },
-      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
-      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
-    ],
+    options: [common.json, common.charts, common.confidence, ...drawn, common.workers],
     notes:
-      "Shares add up to the contingency. What would change if a cause alone vanished stands beside them.",
+      "Contingency is what the commitment holds above the plan as written. The shares of its causes add up to it; " +
+      "what would change if a cause alone vanished is another question and stands beside them.",
   },
   {
     name: "confidence",
     summary: "why this level: what each step buys and costs; date and money together",
     plans: 1,
     options: [
-      json,
-      { name: "joint", value: "P", help: "the chance of date and sum together that is wanted, e.g. 0.7" },
-      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      common.json,
+      common.charts,
       {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out risks, optional scope, adopted responses; ids with commas",
+        name: "joint",
+        value: "P",
+        help: "how sure to be of date and sum together, e.g. 0.7 (default: the level committed to)",
       },
-      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+      common.confidence,
+      ...drawn,
     ],
     notes:
       "A step's cost is the extra money held for it and nothing else; lateness counts when the plan prices it.",
   },
   {
     name: "responses",
-    summary: "what each response costs and buys; the best set for a sum",
+    summary: "what each response to a risk costs and buys; the best set for a sum",
     plans: 1,
     options: [
-      json,
-      { name: "sum", value: "MONEY", help: "also: which responses to adopt with this much money" },
+      common.json,
+      common.charts,
+      { name: "sum", value: "MONEY", help: "also which responses to adopt with this much money, e.g. 5000" },
       {
         name: "aim",
         value: "WHAT",
         help: "... for the earliest date, the best chance or most worth: date, chance, worth",
       },
-      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
-      {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out beforehand risks, optional scope, adopted responses; ids with commas",
-      },
-      {
-        name: "with",
-        value: "IDS",
-        repeats: true,
-        help: "take in beforehand responses that are not adopted",
-      },
-      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+      common.confidence,
+      ...drawn,
+      common.workers,
     ],
     notes:
-      "Each response is run with and without, on the same draws: alone, and with the adopted ones as they are.\n" +
-      "Net worth is the mean money it saves (risks, running costs, lateness where the plan prices it) less its cost.",
+      "Each response is run with and without, on the same draws: alone, and with the adopted ones as they are. " +
+      "Net worth is the mean money it saves (risks, running costs, lateness where the plan prices it) less its cost. " +
+      beforehand,
   },
   {
     name: "reach",
     summary: "what it would take to make a date or a sum",
     plans: 1,
     options: [
-      json,
+      common.json,
       {
         name: "by",
         value: "DATE",
-        help: "the date to make, e.g. 2027-10-01 (default: the plan's, with its budget)",
+        help: "the date to make, e.g. 2027-10-01",
       },
-      { name: "sum", value: "MONEY", help: "the sum to keep (default: the plan's, with its date)" },
-      {
-        name: "confidence",
-        value: "P",
-        help: "how sure, above 0 and below 1, e.g. 0.8 (default: the plan's)",
-      },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
-      {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out beforehand risks, optional scope, adopted responses; ids with commas",
-      },
-      {
-        name: "with",
-        value: "IDS",
-        repeats: true,
-        help: "take in beforehand responses that are not adopted",
-      },
-      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+      { name: "sum", value: "MONEY", help: "the sum to keep, e.g. 640000" },
+      common.confidence,
+      ...drawn,
+      common.workers,
     ],
     notes:
-      "It looks among responses not adopted yet, scope that is `optional` and capacity that people `couldAdd`.\n" +
-      "Scope is dropped only where money alone does not do it; a way that costs less but drops more is shown beside it.",
+      "Without --by and --sum it is about the date and the budget that the plan's commitment asks for. " +
+      "It looks among responses not adopted yet, scope that is `optional` and capacity that people `couldAdd`. " +
+      "Scope is dropped only where money alone does not do it; a way that costs less but drops more is shown beside it. " +
+      beforehand,
   },
   {
     name: "people",
     summary: "load against capacity, who waits for whom, what an absence does",
     plans: 1,
     options: [
-      json,
-      { name: "person", value: "ID", help: "one person week by week" },
-      { name: "lose", value: "ID", help: "what it does to the commitment when this person is away" },
+      common.json,
+      common.charts,
+      { name: "person", value: "ID", help: "also this person week by week" },
+      { name: "lose", value: "ID", help: "also what it does to the commitment when this person is away" },
       { name: "lose-each", help: "... everybody in turn, the worst first" },
-      { name: "days", value: "N", help: "... for how many of their working days, 1 to 366" },
+      { name: "days", value: "N", help: "... for how many of their working days, 1 to 366 (always needed)" },
       { name: "from", value: "DATE", help: "... from when (default: where they are needed most)" },
       { name: "part", value: "P", help: "... only this part of the capacity, e.g. 0.5 (default: all of it)" },
-      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out risks, optional scope, adopted responses; ids with commas",
-      },
-      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+      common.confidence,
+      ...drawn,
     ],
   },
   {
@@ -205,19 +146,14 @@ export const verbs: readonly VerbRule[] = [
     summary: "which chains of tasks set the finish, and what is at stake near them",
     plans: 1,
     options: [
-      json,
-      { name: "indices", help: "also the trade's indices of each task" },
-      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
+      common.json,
+      common.charts,
       {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out risks, optional scope, adopted responses; ids with commas",
+        name: "indices",
+        help: "also criticality, significance, cruciality and schedule sensitivity of each task",
       },
-      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+      common.confidence,
+      ...drawn,
     ],
   },
   {
@@ -225,43 +161,24 @@ export const verbs: readonly VerbRule[] = [
     summary: "what holds a task's start, link by link and person by person",
     plans: 1,
     word: { name: "TASK", means: "a task's id" },
-    options: [
-      json,
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
-      {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out risks, optional scope, adopted responses; ids with commas",
-      },
-      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
-    ],
+    options: [common.json, ...drawn],
+    notes: "TASK is the id of a task in the plan.",
   },
   {
     name: "future",
     summary: "one future replayed: what occurred, when, why, and what it cost",
     plans: 1,
     options: [
-      json,
+      common.json,
+      common.charts,
       { name: "iteration", value: "N", help: "which future, counted from 1" },
       {
         name: "at",
         value: "P",
-        help: "the first that finishes where this share of them has (default: the level committed to)",
+        help: "... or the first that finishes where this level does, e.g. 0.8 (default: the plan's level)",
       },
       { name: "draws", help: "also every draw that counted" },
-      { name: "iterations", value: "N", help: "how many futures (default: the plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the plan's)" },
-      { name: "design", value: "NAME", help: "how futures are drawn: latin-hypercube or plain" },
-      {
-        name: "without",
-        value: "IDS",
-        repeats: true,
-        help: "leave out risks, optional scope, adopted responses; ids with commas",
-      },
-      { name: "with", value: "IDS", repeats: true, help: "take in responses that are not adopted" },
+      ...drawn,
     ],
   },
   {
@@ -269,22 +186,24 @@ export const verbs: readonly VerbRule[] = [
     summary: "what moved the commitment between two plans",
     plans: 2,
     options: [
-      json,
-      { name: "iterations", value: "N", help: "how many futures (default: the new plan's)" },
-      { name: "seed", value: "TEXT", help: "another seed (default: the new plan's)" },
-      { name: "confidence", value: "P", help: "level committed to, above 0 and below 1, e.g. 0.8" },
-      { name: "workers", value: "N", help: "processor cores to use; never changes a digit" },
+      common.json,
+      common.charts,
+      common.confidence,
+      common.iterations,
+      common.seed,
+      common.design,
+      common.workers,
     ],
     notes:
-      "Both plans run on the same draws, with the new plan's seed; changes are found by id, and by `was`\n" +
-      "where something was renamed. The moves add up to the difference.",
+      "Both plans run on the same draws, with the new plan's seed, futures and confidence; changes are found by id, " +
+      "and by `was` where something was renamed. The moves add up to the difference.",
   },
   {
     name: "check",
     summary: "findings about the plan itself; nothing is simulated",
     plans: 1,
     options: [
-      json,
+      common.json,
       {
         name: "fail-on",
         value: "LEVEL",
@@ -294,10 +213,10 @@ export const verbs: readonly VerbRule[] = [
   },
   {
     name: "schema",
-    summary: "the JSON Schema of the plan document",
+    summary: "the JSON Schema of the plan document, for an editor",
     plans: 0,
     options: [],
-    notes: "Point an editor at it to have a plan checked and completed while you type.",
+    notes: "Point your editor at it to have a plan checked and completed while you type.",
   },
   {
     name: "new",
@@ -307,9 +226,9 @@ export const verbs: readonly VerbRule[] = [
       { name: "yes", help: "ask nothing; a commented plan to change" },
       { name: "title", value: "TEXT", help: "the plan's title" },
       { name: "start", value: "DATE", help: "first day on which work may happen, e.g. 2027-02-01" },
-      { name: "currency", value: "CODE", help: "three letters, e.g. EUR" },
+      { name: "currency", value: "CODE", help: "the currency of all sums, three letters, e.g. EUR" },
       { name: "out", value: "FILE", help: "write to FILE (default: standard output)" },
-      { name: "force", help: "overwrite FILE" },
+      { name: "force", help: "overwrite FILE where there is one" },
     ],
   },
   { name: "help", summary: "this list, or one verb: help VERB", plans: 0, options: [] },

@@ -1,4 +1,4 @@
-import { type ExplainOptions, type Explanation, type Problem, readPlan } from "@leeway/core";
+import { type ExplainOptions, type Explanation, type Problem, readPlan, scenarioNotes } from "@leeway/core";
 import { explainInParallel } from "@leeway/parallel";
 import { nodePool } from "@leeway/parallel/node";
 import { memoryProblem } from "./memoryProblem.ts";
@@ -41,5 +41,5 @@ export async function computeExplanation({
     onProgress: line.show,
   });
   line.clear();
-  return { ...result, problems: [...problems, ...result.problems] };
+  return { ...result, problems: [...problems, ...scenarioNotes(plan, options), ...result.problems] };
 }

@@ -20,6 +20,8 @@ export interface ForecastJob {
 /** `forecast` is absent when a problem is an error. */
 export interface ForecastResult {
   forecast?: Forecast;
+  /** Whether the plan has responses, adopted or not. */
+  responses: boolean;
   problems: Problem[];
   timing: Timing;
 }
@@ -52,10 +54,11 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   if (text.length > LARGE) pool.warm(Math.min(workers ?? pool.cores, pool.cores) - 1);
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
-  if (plan === undefined) return { problems, timing };
+  if (plan === undefined) return { responses: false, problems, timing };
+  const responses = [...plan.risks, ...plan.assumptions].some((entry) => entry.responses.length > 0);
   const iterations = options.iterations ?? plan.iterations;
   const tooLarge = memoryProblem(heldTasks(plan.tasks.length, iterations), iterations);
-  if (tooLarge !== undefined) return { problems: [...problems, tooLarge], timing };
+  if (tooLarge !== undefined) return { responses, problems: [...problems, tooLarge], timing };
   const line = progressLine();
   const result = await forecastInParallel(plan, {
     ...options,
@@ -68,6 +71,7 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   line.clear();
   return {
     ...(result.forecast === undefined ? {} : { forecast: result.forecast }),
+    responses,
     problems: [...problems, ...scenarioNotes(plan, options), ...result.problems],
     timing: { ...timing, ...result.timing },
   };

@@ -1,4 +1,4 @@
-import type { Explanation } from "@leeway/core";
+import type { Explanation, ScenarioChoice } from "@leeway/core";
 import { tornadoLines } from "./causes.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { errorSentence, gapSentence, meaningSentence, reasonSentence } from "./explainAnswer.ts";
@@ -6,14 +6,21 @@ import { spends } from "./explainMoney.ts";
 import { shareLines, walkLines } from "./explainShares.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
+import { scenarioLines } from "./scenarioLines.ts";
 
 /**
  * Why this much contingency, as a person reads it: how much it is and what most of it is held for, the shares of all
  * causes, what a share is, the way there step by step, and one item at a time. Every figure is the explanation's own.
  *
+ * @param scenario  What was taken in and left out: it is said.
  * @returns text ending with a newline
  */
-export function explainText(given: Explanation, page: Page, planName: string): string {
+export function explainText(
+  given: Explanation,
+  page: Page,
+  planName: string,
+  scenario: ScenarioChoice = {},
+): string {
   const explanation = plainTexts(given);
   const { width, strong } = page;
   const { plan, stamp, shares, tornado = [] } = explanation;
@@ -21,6 +28,7 @@ export function explainText(given: Explanation, page: Page, planName: string): s
   const some = shares.length > 0;
   const blocks: string[][] = [
     [explanationHead(plan.title, stamp, page)],
+    scenarioLines(scenario, width),
     [...wrap(gapSentence(explanation), width).map(strong), ...wrap(reasonSentence(explanation), width)],
     shareLines(explanation, width),
     some

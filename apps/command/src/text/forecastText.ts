@@ -10,9 +10,11 @@ import {
 import { driverLines, tornadoLines } from "./causes.ts";
 import { levelLines } from "./levels.ts";
 import { hasMoney } from "./moneyWords.ts";
+import { type Next, nextLines } from "./nextLines.ts";
 import { cut, type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
 import { scenarioLines } from "./scenarioLines.ts";
+import { scenarioOptions } from "./scenarioOptions.ts";
 import { intervalLines, targetLines } from "./watched.ts";
 import { worthLines } from "./worth.ts";
 
@@ -27,17 +29,19 @@ function headLine(forecast: Forecast, { width, strong }: Page): string {
  * The forecast as a person reads it: the answer first, then what was asked, what the plan as written says, what
  * drives it, the neighbouring levels, and how to get the same figures again. Every figure is the forecast's own.
  *
- * @param planName  As the caller named the plan, for the commands that come next.
- * @param scenario  What was taken in and left out: it is said, and the commands that come next leave it to the reader.
+ * @param next  The plan as the caller named it, for the commands that come next, and whether it has responses to ask
+ * about.
+ * @param scenario  What was taken in and left out: it is said, and the commands that come next take it along.
  * @returns text ending with a newline
  */
 export function forecastText(
   given: Forecast,
   page: Page,
-  planName: string,
+  next: { planName: string; responses: boolean },
   scenario: ScenarioChoice = {},
 ): string {
   const forecast = plainTexts(given);
+  const { planName } = next;
   const { width, strong } = page;
   const asked = askedSentence(forecast);
   const blocks: string[][] = [
@@ -64,12 +68,21 @@ export function forecastText(
     targetLines(forecast, width),
     intervalLines(forecast, width),
     forecast.warnings.flatMap((warning) => wrap(`Warning: ${warning}`, width, "  ")),
-    [
-      "What to look at next",
-      `  leeway check ${planName}`,
-      ...(forecast.tornado === undefined ? [`  leeway forecast ${planName} --tornado`] : []),
-      `  leeway forecast ${planName} --charts DIR`,
-    ],
+    nextLines(
+      [
+        [`leeway explain ${planName}${scenarioOptions(scenario)}`, "why this much contingency"],
+        ...(next.responses
+          ? [
+              [
+                `leeway responses ${planName}${scenarioOptions(scenario)}`,
+                "what each response costs and buys",
+              ] satisfies Next,
+            ]
+          : []),
+        [`leeway check ${planName}`, "findings about the plan itself"],
+      ],
+      width,
+    ),
     wrap(stampSentence(forecast), width),
   ];
   return `${blocks

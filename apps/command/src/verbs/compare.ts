@@ -1,6 +1,7 @@
 import { type CompareOptions, type Plan, readPlan } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { computeComparison } from "../compute/computeComparison.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
@@ -17,10 +18,12 @@ function readOptions(values: OptionValues): CompareOptions {
   const iterations = values.count("iterations", MOST_ITERATIONS);
   const seed = values.text("seed");
   const confidence = values.chance("confidence");
+  const design = values.oneOf("design", ["latin-hypercube", "plain"]);
   return {
     ...(iterations === undefined ? {} : { iterations }),
     ...(seed === undefined ? {} : { seed }),
     ...(confidence === undefined ? {} : { confidence }),
+    ...(design === undefined ? {} : { design }),
   };
 }
 
@@ -39,6 +42,7 @@ async function planOf(subject: string): Promise<{ plan?: Plan; name: string }> {
 /** What moved between two plans, change by change. The problems of both are listed before anything is run. */
 export async function compareVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const charts = values.text("charts");
   const options = readOptions(values);
   const workers = values.count("workers", 64);
   if (values.problems.length > 0) {
@@ -57,6 +61,7 @@ export async function compareVerb(call: Call): Promise<number> {
   await hearStops();
   for (const problem of problems) printProblems([problem], problem.of === "old" ? older.name : newer.name);
   if (comparison === undefined) return exitCodes.invalid;
+  if (!(await chartsWritten("compare", comparison, charts))) return exitCodes.invalid;
   if (values.has("json")) printJson(comparison);
   else {
     const page = pageOf(process.env, process.stdout);

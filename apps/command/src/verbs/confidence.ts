@@ -1,6 +1,7 @@
 import { readPlan, scenarioNotes, type WhyConfidenceOptions } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { answerAside } from "../compute/answerAside.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
 import { progressLine } from "../compute/progressLine.ts";
@@ -40,6 +41,7 @@ function readOptions(values: OptionValues): WhyConfidenceOptions {
 /** Why this confidence and not another: levels side by side, where to stop, date and money together. */
 export async function confidenceVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const charts = values.text("charts");
   const options = readOptions(values);
   if (values.problems.length > 0) {
     printProblems(values.problems);
@@ -65,6 +67,7 @@ export async function confidenceVerb(call: Call): Promise<number> {
   const told = [...scenarioNotes(plan, options), ...result.problems];
   if (told.length > 0) printProblems(told, document.name);
   if (result.confidence === undefined) return exitCodes.invalid;
+  if (!(await chartsWritten("confidence", result.confidence, charts))) return exitCodes.invalid;
   if (values.has("json")) printJson({ ...scenarioKey(options), ...result.confidence });
   else {
     const page = pageOf(process.env, process.stdout);

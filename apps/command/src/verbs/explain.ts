@@ -1,6 +1,7 @@
 import type { ExplainOptions } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { computeExplanation } from "../compute/computeExplanation.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
@@ -8,6 +9,7 @@ import { printAnswer, printJson, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import { explainText } from "../text/explainText.ts";
 import { pageOf } from "../text/page.ts";
+import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
 
 /** The plan format's own limit. */
@@ -33,6 +35,7 @@ function readOptions(values: OptionValues): ExplainOptions {
 /** Why this much contingency: its causes with their shares, the way there step by step, and one item at a time. */
 export async function explainVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const charts = values.text("charts");
   const options = readOptions(values);
   const workers = values.count("workers", 64);
   if (values.problems.length > 0) {
@@ -52,10 +55,11 @@ export async function explainVerb(call: Call): Promise<number> {
   await hearStops();
   if (problems.length > 0) printProblems(problems, document.name);
   if (explanation === undefined) return exitCodes.invalid;
-  if (values.has("json")) printJson(explanation);
+  if (!(await chartsWritten("explain", explanation, charts))) return exitCodes.invalid;
+  if (values.has("json")) printJson({ ...scenarioKey(options), ...explanation });
   else {
     const page = pageOf(process.env, process.stdout);
-    printAnswer(explainText(explanation, page, shellWord(document.name)));
+    printAnswer(explainText(explanation, page, shellWord(document.name), options));
   }
   return exitCodes.done;
 }

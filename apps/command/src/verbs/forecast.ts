@@ -1,6 +1,7 @@
-import type { Forecast, ForecastOptions } from "@leeway/core";
+import type { ForecastOptions } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { computeForecast } from "../compute/computeForecast.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
@@ -49,12 +50,6 @@ function readOptions(values: OptionValues): Wanted {
   };
 }
 
-async function writeCharts(forecast: Forecast, folder: string): Promise<boolean> {
-  // Loaded only here: drawing needs a document and half a second that a forecast does not.
-  const { drawCharts } = await import("../charts/drawCharts.ts");
-  return drawCharts(forecast, folder);
-}
-
 /** Prints the forecast of one plan, as text or as JSON; with `--charts` also writes its pictures. */
 export async function forecastVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
@@ -76,13 +71,12 @@ export async function forecastVerb(call: Call): Promise<number> {
   await hearStops();
   if (result.problems.length > 0) printProblems(result.problems, document.name);
   if (result.forecast === undefined) return exitCodes.invalid;
-  if (wanted.charts !== undefined && !(await writeCharts(result.forecast, wanted.charts))) {
-    return exitCodes.invalid;
-  }
+  if (!(await chartsWritten("forecast", result.forecast, wanted.charts))) return exitCodes.invalid;
   if (wanted.json) printJson({ ...scenarioKey(wanted.engine), ...result.forecast });
   else {
     const page = pageOf(process.env, process.stdout);
-    printAnswer(forecastText(result.forecast, page, shellWord(document.name), wanted.engine));
+    const next = { planName: shellWord(document.name), responses: result.responses };
+    printAnswer(forecastText(result.forecast, page, next, wanted.engine));
   }
   if (wanted.timing) printNote(JSON.stringify(result.timing));
   return exitCodes.done;

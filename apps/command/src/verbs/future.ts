@@ -2,6 +2,7 @@ import { type FutureOptions, type Problem, readPlan, scenarioNotes, type WhichFu
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { answerAside } from "../compute/answerAside.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
 import { progressLine } from "../compute/progressLine.ts";
@@ -58,6 +59,7 @@ function readOptions(values: OptionValues): {
 /** One future replayed: what occurred, when each task ran and why, what it cost. */
 export async function futureVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const charts = values.text("charts");
   const { which, options, problems: wrong } = readOptions(values);
   if (values.problems.length + wrong.length > 0) {
     printProblems([...values.problems, ...wrong]);
@@ -84,6 +86,7 @@ export async function futureVerb(call: Call): Promise<number> {
   const told = [...scenarioNotes(plan, options), ...result.problems];
   if (told.length > 0) printProblems(told, document.name);
   if (result.future === undefined) return exitCodes.invalid;
+  if (!(await chartsWritten("future", result.future, charts))) return exitCodes.invalid;
   if (values.has("json")) printJson({ ...scenarioKey(options), ...result.future });
   else {
     const page = pageOf(process.env, process.stdout);

@@ -3,39 +3,64 @@ import { nearest } from "../call/nearest.ts";
 import { type VerbRule, verbs, wordsAfter } from "../call/verbs.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { printAnswer, printProblems } from "../output.ts";
+import { pageOf, wrap } from "../text/page.ts";
 
-function columns(rows: [left: string, right: string][]): string {
+/** Two columns; what the second says goes on below itself where a line is full. */
+function columns(rows: [left: string, right: string][], width: number): string {
   const widest = Math.max(...rows.map(([left]) => left.length));
-  return rows.map(([left, right]) => `  ${left.padEnd(widest)}  ${right}`).join("\n");
+  return rows
+    .flatMap(([left, right]) =>
+      wrap(right, width - widest - 4).map((line, k) => `  ${(k === 0 ? left : "").padEnd(widest)}  ${line}`),
+    )
+    .join("\n");
 }
+
+const pageWidth = () => pageOf(process.env, process.stdout).width;
+
+const paragraph = (text: string, width: number) => wrap(text, width).join("\n");
 
 /** The list of verbs and of exit codes. */
 export function overviewText(): string {
-  const list = columns(verbs.map((verb) => [`${verb.name}${wordsAfter(verb)}`, verb.summary]));
-  return `leeway VERB PLAN [options]
-
-From a project plan to a date and a sum you can commit to. PLAN is a plan document (YAML or JSON), or - for
-standard input.
-
-${list}
-
-\`leeway help VERB\` lists the options of a verb; \`leeway --version\` prints the version.
-Exit codes: 0 done; 1 done, the check found what --fail-on asked about; 2 the plan or the call is invalid;
-3 stopped, nothing half-written.
-`;
+  const width = pageWidth();
+  const list = columns(
+    verbs.map((verb) => [`${verb.name}${wordsAfter(verb)}`, verb.summary]),
+    width,
+  );
+  return [
+    "leeway VERB PLAN [options]",
+    paragraph(
+      "From a project plan to a date and a sum you can commit to: the plan is lived through thousands of times, each " +
+        "a future of its own, and answers are read off them all. PLAN is a plan document (YAML or JSON), or - for " +
+        "standard input. Begin with `leeway new`, then `leeway forecast`.",
+      width,
+    ),
+    list,
+    paragraph(
+      "`leeway help VERB` lists the options of a verb; `leeway --version` prints the version.",
+      width,
+    ),
+    paragraph(
+      "Exit codes: 0 done; 1 done, the check found what --fail-on asked about; 2 the plan or the call is invalid; " +
+        "3 stopped, nothing half-written.",
+      width,
+    ),
+  ]
+    .join("\n\n")
+    .concat("\n");
 }
 
 /** One verb and its options. */
 export function verbText(verb: VerbRule): string {
+  const width = pageWidth();
   const options = verb.options.map(({ name, value, help }): [string, string] => [
     value === undefined ? `--${name}` : `--${name} ${value}`,
     help,
   ]);
   return [
     `leeway ${verb.name}${wordsAfter(verb)}${options.length > 0 ? " [options]" : ""}`,
-    `${verb.summary[0]?.toUpperCase()}${verb.summary.slice(1)}.`,
-    ...(verb.notes === undefined ? [] : [verb.notes]),
-    ...(options.length === 0 ? [] : [columns(options)]),
+    paragraph(`${verb.summary[0]?.toUpperCase()}${verb.summary.slice(1)}.`, width),
+    ...(verb.notes === undefined ? [] : [paragraph(verb.notes, width)]),
+    ...(options.length === 0 ? [] : [columns(options, width)]),
   ]
     .join("\n\n")
     .concat("\n");

@@ -1,6 +1,7 @@
 import { type DrivingPathsOptions, readPlan, scenarioNotes } from "@leeway/core";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { answerAside } from "../compute/answerAside.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
 import { progressLine } from "../compute/progressLine.ts";
@@ -40,6 +41,7 @@ function readOptions(values: OptionValues): Omit<DrivingPathsOptions, "onProgres
 /** Which chains of tasks set the finish, how often, and what is at stake near them. */
 export async function pathsVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const charts = values.text("charts");
   const options = readOptions(values);
   if (values.problems.length > 0) {
     printProblems(values.problems);
@@ -68,6 +70,7 @@ export async function pathsVerb(call: Call): Promise<number> {
   const told = [...scenarioNotes(plan, options), ...result.problems];
   if (told.length > 0) printProblems(told, document.name);
   if (result.paths === undefined) return exitCodes.invalid;
+  if (!(await chartsWritten("paths", result.paths, charts))) return exitCodes.invalid;
   if (values.has("json")) printJson({ ...scenarioKey(options), ...result.paths });
   else {
     const page = pageOf(process.env, process.stdout);

@@ -9,6 +9,7 @@ import {
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { answerAside } from "../compute/answerAside.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
 import { progressLine } from "../compute/progressLine.ts";
@@ -29,6 +30,7 @@ function readOptions(values: OptionValues): { engine: PeopleLoadOptions; problem
   const iterations = values.count("iterations", MOST_ITERATIONS);
   const seed = values.text("seed");
   const confidence = values.chance("confidence");
+  const design = values.oneOf("design", ["latin-hypercube", "plain"]);
   const taken = values.ids("with");
   const left = values.ids("without");
   const person = values.text("lose");
@@ -68,6 +70,7 @@ function readOptions(values: OptionValues): { engine: PeopleLoadOptions; problem
       ...(iterations === undefined ? {} : { iterations }),
       ...(seed === undefined ? {} : { seed }),
       ...(confidence === undefined ? {} : { confidence }),
+      ...(design === undefined ? {} : { design }),
       ...(taken === undefined ? {} : { with: taken }),
       ...(left === undefined ? {} : { without: left }),
       ...(person === undefined || absence === undefined ? {} : { lose: { person, ...absence } }),
@@ -89,6 +92,7 @@ function strangerProblem(plan: Plan, id: string | undefined): Problem[] {
 /** Load against capacity, who waits for whom, and what it does when somebody is away. */
 export async function peopleVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const charts = values.text("charts");
   const wanted = values.text("person");
   const { engine, problems: wrong } = readOptions(values);
   if (wrong.length > 0) {
@@ -116,6 +120,7 @@ export async function peopleVerb(call: Call): Promise<number> {
   const told = [...scenarioNotes(plan, engine), ...result.problems];
   if (told.length > 0) printProblems(told, document.name);
   if (result.people === undefined) return exitCodes.invalid;
+  if (!(await chartsWritten("people", result.people, charts))) return exitCodes.invalid;
   if (values.has("json")) printJson({ ...scenarioKey(engine), ...result.people });
   else {
     const page = pageOf(process.env, process.stdout);

@@ -3,6 +3,7 @@ import { responsesInParallel } from "@leeway/parallel";
 import { moneyOption } from "../call/moneyOption.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { memoryProblem } from "../compute/memoryProblem.ts";
 import { progressLine } from "../compute/progressLine.ts";
 import { threadsOf } from "../compute/threadsOf.ts";
@@ -47,6 +48,7 @@ function readOptions(values: OptionValues): { engine: ResponsesOptions; problems
 /** What each response costs and buys, alone and given the others; with `--sum` the best set for that much money. */
 export async function responsesVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const charts = values.text("charts");
   const workers = values.count("workers", 64);
   const { engine, problems: wrong } = readOptions(values);
   if (wrong.length > 0) {
@@ -73,6 +75,7 @@ export async function responsesVerb(call: Call): Promise<number> {
   const told = [...scenarioNotes(plan, engine), ...result.problems];
   if (told.length > 0) printProblems(told, document.name);
   if (result.responses === undefined) return exitCodes.invalid;
+  if (!(await chartsWritten("responses", result.responses, charts))) return exitCodes.invalid;
   if (values.has("json")) printJson({ ...scenarioKey(engine), ...result.responses });
   else {
     const page = pageOf(process.env, process.stdout);

@@ -1,0 +1,85 @@
+import {
+  confidenceSteps,
+  costCurve,
+  driversBars,
+  fiftyFutures,
+  finishCurve,
+  futureBars,
+  jointDensity,
+  movesDays,
+  movesMoney,
+  pathBars,
+  peopleWeeks,
+  responseWorth,
+  sharesDays,
+  sharesMoney,
+  spending,
+  tasksAtStake,
+  tornadoDays,
+  tornadoMoney,
+  walkDays,
+  walkMoney,
+} from "@leeway/charts";
+import type {
+  Comparison,
+  Confidence,
+  Explanation,
+  Forecast,
+  Future,
+  Paths,
+  PeopleLoad,
+  Responses,
+} from "@leeway/core";
+import type { FigureFile } from "./writeFigures.ts";
+
+/** Verbs whose answers are drawn, and the answer of each. */
+export interface Drawn {
+  forecast: Forecast;
+  explain: Explanation;
+  compare: Comparison;
+  responses: Responses;
+  confidence: Confidence;
+  paths: Paths;
+  future: Future;
+  people: PeopleLoad;
+}
+
+/** What `--charts` draws of each verb's answer, in reading order. */
+export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile[] } = {
+  forecast: (forecast) => [
+    ["finish-curve", (options) => finishCurve(forecast, options)],
+    ["fifty-futures", (options) => fiftyFutures(forecast, options)],
+    ["cost-curve", (options) => costCurve(forecast, options)],
+    ["drivers", (options) => driversBars(forecast, options)],
+    ...(forecast.months === undefined
+      ? []
+      : [["spending", (options) => spending(forecast, options)] satisfies FigureFile]),
+    ...(forecast.tornado === undefined
+      ? []
+      : ([
+          ["tornado-days", (options) => tornadoDays(forecast, options)],
+          ["tornado-money", (options) => tornadoMoney(forecast, options)],
+        ] satisfies FigureFile[])),
+  ],
+  explain: (explanation) => [
+    ["shares-days", (options) => sharesDays(explanation, options)],
+    ["shares-money", (options) => sharesMoney(explanation, options)],
+    ["walk-days", (options) => walkDays(explanation, options)],
+    ["walk-money", (options) => walkMoney(explanation, options)],
+  ],
+  compare: (comparison) => [
+    ["moves-days", (options) => movesDays(comparison, options)],
+    ["moves-money", (options) => movesMoney(comparison, options)],
+  ],
+  responses: (responses) => [["response-worth", (options) => responseWorth(responses, options)]],
+  confidence: (confidence) => [
+    ["confidence-steps", (options) => confidenceSteps(confidence, options)],
+    ["joint-density", (options) => jointDensity(confidence, options)],
+  ],
+  paths: (paths) => [
+    ["paths", (options) => pathBars(paths, options)],
+    ["tasks-at-stake", (options) => tasksAtStake(paths, options)],
+  ],
+  future: (future) => [["future", (options) => futureBars(future, options)]],
+  people: (load) => [["people-weeks", (options) => peopleWeeks(load, options)]],
+};
