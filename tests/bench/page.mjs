@@ -13,7 +13,7 @@
  * An edit is counted from the Enter key's own time stamp to the end of the frame that shows the sentence for that
  * plan: `first` the early answer from one block, `full` the plan's own number of futures. Long tasks are those the
  * browser reports (wall time above 50 ms). The calibration is a fixed loop on the page's own thread, so that
- * figures from a busy machine can be told from slow code.
+ * figures from a busy machine can be told from slow code; `quiet` are the edits with an undisturbed one on either side.
  */
 import { execFileSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
@@ -59,6 +59,9 @@ function start() {
   const args = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking"];
   return chromium.launch({ executablePath, args });
 }
+
+/** The machine counts as quiet around an edit when the calibration before and after it took this much of the least. */
+const quietFactor = 1.25;
 
 const sorted = (list) => [...list].sort((a, b) => a - b);
 const at = (list, p) => sorted(list)[Math.max(0, Math.ceil(p * list.length) - 1)] ?? Number.NaN;
@@ -155,13 +158,7 @@ async function edits(address) {
   const traced = options.trace !== undefined || options.cpu;
   if (traced)
     await browser.startTracing(page, {
-      categories: [
-        "toplevel",
-        "devtools.timeline",
-        "v8.execute",
-        "disabled-by-default-v8.cpu_profiler",
-        "__metadata",
-      ],
+      categories: ["toplevel", "devtools.timeline", "blink.user_timing", "__metadata"],
     });
   await page.evaluate(() => window.bench.begin());
   const seen = [];
@@ -189,6 +186,19 @@ async function edits(address) {
     seen.map((one) => one.full),
   );
   tell("calibration loop on the page", loops);
+  const quiet = seen.filter(
+    (_, k) => Math.max(loops[k - 1] ?? Number.POSITIVE_INFINITY, loops[k]) <= quietFactor * at(loops, 0),
+  );
+  if (quiet.length > 0) {
+    tell(
+      "quiet: edit to first answer",
+      quiet.map((one) => one.first),
+    );
+    tell(
+      "quiet: edit to full answer",
+      quiet.map((one) => one.full),
+    );
+  }
   const long = await page.evaluate(() => window.bench.long());
   console.log(
     `long tasks while editing: ${long.length}; ${sorted(long).reverse().slice(0, 12).map(Math.round).join(", ")}`,
@@ -197,6 +207,7 @@ async function edits(address) {
     const trace = await browser.stopTracing();
     if (options.trace !== undefined) writeFileSync(options.trace, trace);
     const tasks = pageTasks(JSON.parse(trace.toString("utf8")).traceEvents);
+    processorTime(JSON.parse(trace.toString("utf8")).traceEvents);
     console.log(
       `longest tasks, processor time: ${sorted(tasks)
         .reverse()
@@ -208,13 +219,46 @@ async function edits(address) {
   await browser.close();
 }
 
+/**
+ * Processor time that an edit takes until its answers are on the screen, on the page's own thread and on all its
+ * workers together: what a busy machine can stretch but hardly add to.
+ */
+function processorTime(events) {
+  const own = threadsNamed(events, "CrRendererMain");
+  const workers = threadsNamed(events, "DedicatedWorker thread");
+  const tasks = events.filter((one) => /RunTask$/.test(one.name) && one.tdur !== undefined);
+  const marks = events.filter((one) => /^bench /.test(one.name)).sort((a, b) => a.ts - b.ts);
+  const spent = { first: { own: [], workers: [] }, full: { own: [], workers: [] } };
+  let from;
+  for (const { name, ts } of marks) {
+    if (name === "bench edit") from = ts;
+    const sums = spent[name.slice(6)];
+    if (sums === undefined || from === undefined) continue;
+    const within = tasks.filter((one) => one.ts >= from - 2000 && one.ts < ts);
+    const sum = (threads) =>
+      within.reduce((all, one) => all + (threads.has(`${one.pid} ${one.tid}`) ? one.tdur / 1000 : 0), 0);
+    sums.own.push(sum(own));
+    sums.workers.push(sum(workers));
+  }
+  for (const [stage, sums] of Object.entries(spent)) {
+    tell(`processor to ${stage} answer: page`, sums.own);
+    tell(`processor to ${stage} answer: workers`, sums.workers);
+  }
+}
+
+function threadsNamed(events, name) {
+  return new Set(
+    events
+      .filter((one) => one.name === "thread_name" && one.args?.name === name)
+      .map((one) => `${one.pid} ${one.tid}`),
+  );
+}
+
 /** Processor time in ms of every task of the page's own thread. */
 function pageTasks(events) {
-  const threads = events
-    .filter((one) => one.name === "thread_name" && one.args?.name === "CrRendererMain")
-    .map((one) => `${one.pid} ${one.tid}`);
+  const threads = threadsNamed(events, "CrRendererMain");
   return events.flatMap((one) =>
-    /RunTask$/.test(one.name) && one.tdur !== undefined && threads.includes(`${one.pid} ${one.tid}`)
+    /RunTask$/.test(one.name) && one.tdur !== undefined && threads.has(`${one.pid} ${one.tid}`)
       ? [one.tdur / 1000]
       : [],
   );

@@ -1,5 +1,6 @@
 import type { Forecast, Plan, Problem } from "@leeway/core";
 import { forecastInSlices } from "./forecastInSlices.ts";
+import type { Help } from "./help.ts";
 import type { Leave, Reply, Request } from "./messages.ts";
 
 /** At most this many progress messages a second: more would cost the page more than they tell. */
@@ -22,13 +23,20 @@ export interface DeskTools {
   breathe: () => Promise<void>;
   /** Chosen for a plan large enough to pay for threads; undefined: it is not. */
   onThreads: (plan: Plan) => OnThreads | undefined;
+  /** Somebody who helps, where there is a processor for them. */
+  help: () => Help | undefined;
 }
 
 /**
  * Computes forecasts, the newest request first: it listens while it works, and leaves an older run between two
  * slices. So the thread stays, warm, where ending it would cost the next answer more than the simulation does.
  */
-export function forecastDesk({ post, breathe, onThreads }: DeskTools): (message: Request | Leave) => void {
+export function forecastDesk({
+  post,
+  breathe,
+  onThreads,
+  help,
+}: DeskTools): (message: Request | Leave) => void {
   let wanted = 0;
   let abort = new AbortController();
 
@@ -49,7 +57,7 @@ export function forecastDesk({ post, breathe, onThreads }: DeskTools): (message:
     const threads = onThreads(plan);
     let outcome: Outcome | undefined;
     if (threads === undefined) {
-      outcome = await forecastInSlices(plan, { first, early, progress, left });
+      outcome = await forecastInSlices(plan, { first, early, progress, left, help: help() });
     } else {
       const answered = await forecastInSlices(
         { ...plan, iterations: first },

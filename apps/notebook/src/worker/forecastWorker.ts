@@ -3,6 +3,7 @@ import { warmUp } from "@leeway/core";
 import { forecastInParallel } from "@leeway/parallel";
 import { breathe } from "./breathe.ts";
 import { forecastDesk, type OnThreads } from "./forecastDesk.ts";
+import { createHelp, type Help } from "./help.ts";
 import type { Leave, Request } from "./messages.ts";
 import { threadPool } from "./threadPool.ts";
 
@@ -18,10 +19,29 @@ const onThreads: OnThreads = (plan, signal, onProgress) => {
   return forecastInParallel(plan, { pool, signal, onProgress, aside: true });
 };
 
+/** Ms after the first plan that the helper is started: the page is then loaded. */
+const helpAfter = 1500;
+
+let helper: Help | "soon" | undefined;
+/** A second thread that computes half of each plan; started once the first plan is answered. */
+function help(): Help | undefined {
+  if (helper === undefined && navigator.hardwareConcurrency > 1) {
+    helper = "soon";
+    setTimeout(() => {
+      // The address is written out so that the build finds and bundles the worker.
+      helper = createHelp(
+        new Worker(new URL("./helpWorker.ts", import.meta.url), { type: "module", name: "help" }),
+      );
+    }, helpAfter);
+  }
+  return helper === "soon" ? undefined : helper;
+}
+
 const take = forecastDesk({
   post: (reply) => self.postMessage(reply),
   breathe,
   onThreads: (plan) => (plan.tasks.length * plan.iterations > largeWork ? onThreads : undefined),
+  help,
 });
 self.addEventListener("message", (event: MessageEvent<Request | Leave>) => take(event.data));
 
