@@ -79,6 +79,7 @@ describe("input that cannot be right", () => {
     await page.locator(".problems li.error").first().waitFor();
     const line = text.split("\n").findIndex((one) => one.includes("confidence: 0.8")) + 1;
     expect(await page.locator(".problems li.error").first().textContent()).toContain(`line ${line}`);
+    await settled(page);
     expect(await answerDate(page)).toBe(before);
     expect(await page.locator(".answer .stale-mark").textContent()).toMatch(/last good answer/);
     expect(
