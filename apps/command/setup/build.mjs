@@ -4,8 +4,9 @@
  * The result is built aside and moved in file by file, the entry last, so that a command started meanwhile
  * finds either the old build or the new one, never half of each.
  */
-import { mkdirSync, readdirSync, renameSync, rmSync } from "node:fs";
+import { mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { build } from "vite";
 import { root } from "./root.mjs";
 
@@ -20,7 +21,11 @@ const PARTS = {
         minify: true,
         rollupOptions: {
           // The thread a large forecast is shared out to is a file of its own: it starts sooner for being small.
-          input: { leeway: "src/leeway.ts", worker: "@leeway/parallel/node-worker" },
+          input: {
+            leeway: "src/leeway.ts",
+            worker: "@leeway/parallel/node-worker",
+            makePieces: "src/makePieces.ts",
+          },
           output: { entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
         },
       },
@@ -59,6 +64,10 @@ try {
     logLevel: "warn",
     build: { ...config.build, outDir: aside, emptyOutDir: true },
   });
+  if (name === "command") {
+    const { piecesFile } = await import(pathToFileURL(join(aside, "makePieces.mjs")).href);
+    writeFileSync(join(aside, "pieces.bin"), piecesFile());
+  }
   moveIn(aside, join(home, "dist"), entry);
 } finally {
   rmSync(dirname(aside), { recursive: true, force: true });

@@ -131,7 +131,7 @@ export const verbs: readonly VerbRule[] = [
     options: [
       common.json,
       common.charts,
-      { name: "person", value: "ID", help: "also this person week by week" },
+      { name: "person", value: "ID", help: "one person's weeks in figures, in place of everybody's" },
       { name: "lose", value: "ID", help: "also what it does to the commitment when this person is away" },
       { name: "lose-each", help: "... everybody in turn, the worst first" },
       { name: "days", value: "N", help: "... for how many of their working days, 1 to 366 (always needed)" },

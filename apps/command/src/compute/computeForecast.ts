@@ -2,6 +2,7 @@ import { type Forecast, type ForecastOptions, type Problem, readPlan, scenarioNo
 import { forecastInParallel } from "@leeway/parallel";
 import { nodePool } from "@leeway/parallel/node";
 import { memoryProblem } from "./memoryProblem.ts";
+import { takePieces } from "./pieces.ts";
 import { progressLine } from "./progressLine.ts";
 
 /** Seconds spent in each step. */
@@ -49,9 +50,10 @@ const worker = new URL("./worker.mjs", import.meta.url);
  */
 export async function computeForecast({ text, options, workers }: ForecastJob): Promise<ForecastResult> {
   const begun = seconds();
+  const pieces = takePieces();
   const pool = nodePool(worker);
   // Threads get ready while the plan is read.
-  if (text.length > LARGE) pool.warm(Math.min(workers ?? pool.cores, pool.cores) - 1);
+  if (text.length > LARGE) pool.warm(Math.min(workers ?? pool.cores, pool.cores) - 1, pieces);
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { responses: false, problems, timing };
