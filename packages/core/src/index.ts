@@ -70,7 +70,7 @@ export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./
 export { summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";
 export type * from "./forecast/types.ts";
-export { warmUp } from "./kernel/warmUp.ts";
+export { bytesOfSharedPieces, makePieces, sharePieces, warmUp } from "./kernel/index.ts";
 export * from "./models/index.ts";
 export { applyScenario } from "./plan/applyScenario.ts";
 export * from "./plan/index.ts";
@@ -84,5 +84,12 @@ export { compile } from "./simulate/compile.ts";
 export type { Model } from "./simulate/model.ts";
 export { type OnBlock, runBlocks } from "./simulate/runBlocks.ts";
 export { type Kept, type SimulateOptions, type Simulation, simulate } from "./simulate/simulate.ts";
-export { addSums, bytesOfTrials, type MomentRanks, newTrials, type TrialSums, type Trials } from "./simulate/trials.ts";
+export {
+  addSums,
+  bytesOfTrials,
+  type MomentRanks,
+  newTrials,
+  type TrialSums,
+  type Trials,
+} from "./simulate/trials.ts";
 export { version } from "./version.ts";

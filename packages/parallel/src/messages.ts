@@ -59,8 +59,8 @@ export type ToThread =
       iterations: number;
     }
   | ({ kind: "tornado"; draw: Draw; committed: Forecast["committed"] } & TornadoPart)
-  /** Get ready for whatever plan will come. */
-  | { kind: "warm" }
+  /** Get ready for whatever plan will come; `pieces`: see `sharePieces` of core. */
+  | { kind: "warm"; pieces: SharedArrayBuffer | undefined }
   /** Drop the plan and all that was made of it. */
   | { kind: "forget" };
 

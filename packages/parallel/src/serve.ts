@@ -14,10 +14,10 @@ import {
   taskRanks,
   tornadoBars,
   valuesOfPlans,
-  warmUp,
 } from "@leeway/core";
 import { gaugesFor } from "./gaugesFor.ts";
 import type { Answer, FromThread, RunOptions, ToThread } from "./messages.ts";
+import { practise } from "./practise.ts";
 import { buffersOf, momentRowsOf, rowsOf } from "./rows.ts";
 import { sparingly } from "./sparingly.ts";
 import { takeBlocks } from "./takeBlocks.ts";
@@ -48,7 +48,7 @@ export function serve(post: Post): (message: ToThread) => void {
     if (message.kind === "forget") {
       subject = undefined;
     } else if (message.kind === "warm") {
-      warmUp();
+      practise(message.pieces);
     } else if (message.kind === "plan") {
       const model = compile(message.plan);
       subject = { model, asWritten: planAsWritten(model), options: message.options };

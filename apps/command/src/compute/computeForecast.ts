@@ -29,8 +29,8 @@ export interface ForecastResult {
 
 const seconds = () => performance.now() / 1000;
 
-/** Characters of a plan of about a hundred tasks: from there on threads pay. */
-const LARGE = 20_000;
+/** Characters of a plan of about eight hundred tasks: from there on a thread can pay. */
+const LARGE = 250_000;
 
 /** Rows of finish and cost, sorted copies and the like, counted in tasks as `memoryProblem` does. */
 const ROWS_AS_TASKS = 6;

@@ -3,6 +3,6 @@ export type { KernelCalendar } from "./calendar.ts";
 export { bytesOfDrawer } from "./drawerBy.ts";
 export { loadKernel } from "./kernel.ts";
 export { plainKernel } from "./plainKernel.ts";
-export { bytesOfPieces, bytesOfTable } from "./tablesFor.ts";
+export { bytesOfPieces, bytesOfSharedPieces, bytesOfTable, sharePieces } from "./tablesFor.ts";
 export type { Drawing, Kernel } from "./types.ts";
-export { warmUp } from "./warmUp.ts";
+export { makePieces, warmUp } from "./warmUp.ts";

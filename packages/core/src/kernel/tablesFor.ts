@@ -34,6 +34,33 @@ export const bytesOfPieces =
 // Made once, then copied into each kernel that needs them.
 const made: (Float64Array | undefined)[] = [];
 
+/** Bytes of memory in which threads share what PERT tables are made from. */
+export const bytesOfSharedPieces = 4 * (8 + 8 * pieceLength);
+let shared: SharedArrayBuffer | undefined;
+
+/**
+ * From now on what PERT tables are made from is looked for in `memory` (`bytesOfSharedPieces`), and left there when it is
+ * made: threads that are given the same memory make it once. Changes no number.
+ */
+export function sharePieces(memory: SharedArrayBuffer): void {
+  shared = memory;
+  made.forEach((piece, number) => {
+    if (piece !== undefined) leaveToOthers(number, piece);
+  });
+}
+
+/** A piece that somebody has left in shared memory; its flag is set when it is whole. */
+function fromOthers(number: number): Float64Array | undefined {
+  if (shared === undefined || Atomics.load(new Int32Array(shared, 0, 4), number) === 0) return undefined;
+  return new Float64Array(shared, 32 + 8 * pieceLength * number, pieceLength).slice();
+}
+
+function leaveToOthers(number: number, piece: Float64Array): void {
+  if (shared === undefined) return;
+  new Float64Array(shared, 32 + 8 * pieceLength * number, pieceLength).set(piece);
+  Atomics.store(new Int32Array(shared, 0, 4), number, 1);
+}
+
 /** Quantile tables in a kernel's memory: PERT tables are made there, the others copied. */
 export function tablesFor(
   wasm: KernelExports,
@@ -46,11 +73,12 @@ export function tablesFor(
 
   const pieceAt = (number: number): Float64Array => {
     const piece = row(pieceLength);
-    const before = made[number];
+    const before = made[number] ?? fromOthers(number);
     if (before === undefined) {
       makePiece(wasm, piece, number / 8, row);
-      made[number] = piece.slice();
+      leaveToOthers(number, piece);
     } else piece.set(before);
+    made[number] = before ?? piece.slice();
     return piece;
   };
 

@@ -6,10 +6,17 @@ import { loadKernel } from "./kernel.ts";
 import { bytesOfPieces, bytesOfTable } from "./tablesFor.ts";
 import type { Kernel } from "./types.ts";
 
+/** One in each of the four intervals of which pieces are made. */
 const modes = [0.1, 0.2, 0.3, 0.45];
 const rowCount = 16;
 /** Calls until the engine compiles a function well; it then does so for every thread of the process. */
 const rounds = 40;
+
+/** Makes everything that PERT tables are made from. */
+export function makePieces(): void {
+  const kernel = loadKernel(bytesOfPieces + modes.length * bytesOfTable);
+  for (const mode of modes) kernel?.table("pert", mode);
+}
 
 /**
  * Has the kernel compiled, quick code included, and the pieces made from which PERT tables come, so that the first
