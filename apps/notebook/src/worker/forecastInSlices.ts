@@ -46,7 +46,6 @@ export async function forecastInSlices(
 ): Promise<{ forecast?: Forecast; problems: Problem[] } | undefined> {
   const count = Math.ceil(plan.iterations / blockSize);
   let helper = count >= blocksForHelp ? help : undefined;
-  helper?.begin(plan);
   try {
     const model = compile(plan);
     const asWritten = planAsWritten(model);
@@ -55,10 +54,7 @@ export async function forecastInSlices(
     const runner = blockRunner(model, asWritten, trials);
     const n = trials.iterations;
     const keepsAll = trials.moments === undefined;
-    if (!keepsAll) {
-      helper?.end();
-      helper = undefined;
-    }
+    if (!keepsAll) helper = undefined;
     const earlyAt = keepsAll && first * 2 < n ? first / blockSize : count;
     const sums: TrialSums[] = [];
     let summed = 0;
@@ -75,7 +71,11 @@ export async function forecastInSlices(
       sums[block] = found;
       add();
       const isEarly = block + 1 === earlyAt;
-      if (isEarly) early(summarise(model, partOfTrials(trials, 0, first, trials.sums), asWritten));
+      if (isEarly) {
+        early(summarise(model, partOfTrials(trials, 0, first, trials.sums), asWritten));
+        // Not before: the early answer has the processors to itself.
+        helper?.begin(plan);
+      }
       if (!isEarly && helper === undefined && performance.now() - from < sliceLength && block + 1 < count)
         continue;
       progress(Math.min(n, (block + 1) * blockSize), n);

@@ -23,9 +23,12 @@ const onThreads: OnThreads = (plan, signal, onProgress) => {
 const helpAfter = 1500;
 
 let helper: Help | "soon" | undefined;
-/** A second thread that computes half of each plan; started once the first plan is answered. */
+/**
+ * A second thread that computes half of each plan, where there are processors for it, this one and the page: on two it
+ * was measured to take as much from them as it gives. Started once the first plan is answered.
+ */
 function help(): Help | undefined {
-  if (helper === undefined && navigator.hardwareConcurrency > 1) {
+  if (helper === undefined && navigator.hardwareConcurrency > 2) {
     helper = "soon";
     setTimeout(() => {
       // The address is written out so that the build finds and bundles the worker.
