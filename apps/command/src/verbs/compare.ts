@@ -1,4 +1,5 @@
-import { type CompareOptions, type Plan, readPlan } from "@leeway/core";
+import { type Plan, readPlan } from "@leeway/core";
+import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { chartsWritten } from "../charts/chartsWritten.ts";
@@ -10,22 +11,6 @@ import { hearStops } from "../stopping.ts";
 import { compareText } from "../text/compareText.ts";
 import { pageOf } from "../text/page.ts";
 import { shellWord } from "../text/shellWord.ts";
-
-/** The plan format's own limit. */
-const MOST_ITERATIONS = 10_000_000;
-
-function readOptions(values: OptionValues): CompareOptions {
-  const iterations = values.count("iterations", MOST_ITERATIONS);
-  const seed = values.text("seed");
-  const confidence = values.chance("confidence");
-  const design = values.oneOf("design", ["latin-hypercube", "plain"]);
-  return {
-    ...(iterations === undefined ? {} : { iterations }),
-    ...(seed === undefined ? {} : { seed }),
-    ...(confidence === undefined ? {} : { confidence }),
-    ...(design === undefined ? {} : { design }),
-  };
-}
 
 /** The plan of a document; its problems are printed with the document's name. */
 async function planOf(subject: string): Promise<{ plan?: Plan; name: string }> {
@@ -43,7 +28,7 @@ async function planOf(subject: string): Promise<{ plan?: Plan; name: string }> {
 export async function compareVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const charts = values.text("charts");
-  const options = readOptions(values);
+  const options = engineOptions(values);
   const workers = values.count("workers", 64);
   if (values.problems.length > 0) {
     printProblems(values.problems);

@@ -1,4 +1,5 @@
 import type { ForecastOptions } from "@leeway/core";
+import { engineOptions, given } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { chartsWritten } from "../charts/chartsWritten.ts";
@@ -12,9 +13,6 @@ import { pageOf } from "../text/page.ts";
 import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
 
-/** The plan format's own limit. */
-const MOST_ITERATIONS = 10_000_000;
-
 interface Wanted {
   engine: ForecastOptions;
   workers?: number;
@@ -23,26 +21,15 @@ interface Wanted {
   charts?: string;
 }
 
-/** Leaves out what was not given: an absent key and an undefined one are not the same to the engine. */
-function given<T extends object>(options: { [K in keyof T]: T[K] | undefined }): Partial<T> {
-  const kept = Object.entries(options).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(kept) as Partial<T>; // what is left has the types it came with
-}
-
 function readOptions(values: OptionValues): Wanted {
   const charts = values.text("charts");
   const workers = values.count("workers", 64);
   return {
-    engine: given<ForecastOptions>({
-      iterations: values.count("iterations", MOST_ITERATIONS),
-      withinDays: values.days("within"),
-      seed: values.text("seed"),
-      confidence: values.chance("confidence"),
-      design: values.oneOf("design", ["latin-hypercube", "plain"]),
-      without: values.ids("without"),
-      with: values.ids("with"),
-      tornado: values.has("tornado") ? true : undefined,
-    } as { [K in keyof ForecastOptions]: ForecastOptions[K] | undefined }),
+    engine: {
+      ...engineOptions(values),
+      ...given({ withinDays: values.days("within") }),
+      ...(values.has("tornado") ? { tornado: true } : {}),
+    },
     json: values.has("json"),
     timing: values.has("timing"),
     ...(workers === undefined ? {} : { workers }),

@@ -1,82 +1,33 @@
-import { type Problem, type ReachOptions, readPlan, scenarioNotes } from "@leeway/core";
 import { reachInParallel } from "@leeway/parallel";
+import { engineOptions, given } from "../call/engineOptions.ts";
 import { moneyOption } from "../call/moneyOption.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
-import { memoryProblem } from "../compute/memoryProblem.ts";
-import { progressLine } from "../compute/progressLine.ts";
 import { threadsOf } from "../compute/threadsOf.ts";
-import { exitCodes } from "../exitCodes.ts";
-import { readDocument } from "../files/readDocument.ts";
-import { printAnswer, printJson, printProblems } from "../output.ts";
-import { hearStops } from "../stopping.ts";
-import { pageOf } from "../text/page.ts";
 import { reachText } from "../text/reachText.ts";
-import { scenarioKey } from "../text/scenarioLines.ts";
-import { shellWord } from "../text/shellWord.ts";
+import { answerVerb } from "./answerVerb.ts";
 
-/** The plan format's own limit. */
-const MOST_ITERATIONS = 10_000_000;
-/** Rows of n values at once: outcomes of sets and what is read from them; counted in tasks, as `memoryProblem` does. */
+/** Outcomes of sets and what is read from them. */
 const ROWS_AS_TASKS = 16;
 
-function readOptions(values: OptionValues): { engine: ReachOptions; problems: Problem[] } {
-  const sum = moneyOption(values, "sum");
-  const finishBy = values.text("by");
-  const iterations = values.count("iterations", MOST_ITERATIONS);
-  const seed = values.text("seed");
-  const confidence = values.chance("confidence");
-  const design = values.oneOf("design", ["latin-hypercube", "plain"]);
-  const taken = values.ids("with");
-  const left = values.ids("without");
-  return {
-    problems: [...values.problems, ...sum.problems],
-    engine: {
-      ...(sum.value === undefined ? {} : { sum: sum.value }),
-      ...(finishBy === undefined ? {} : { finishBy }),
-      ...(iterations === undefined ? {} : { iterations }),
-      ...(seed === undefined ? {} : { seed }),
-      ...(confidence === undefined ? {} : { confidence }),
-      ...(design === undefined ? {} : { design }),
-      ...(taken === undefined ? {} : { with: taken }),
-      ...(left === undefined ? {} : { without: left }),
-    },
-  };
-}
-
 /** What it would take to make a date, a sum or both: responses to adopt, scope to drop, capacity to add. */
-export async function reachVerb(call: Call): Promise<number> {
+export function reachVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
+  const sum = moneyOption(values, "sum");
   const workers = values.count("workers", 64);
-  const { engine, problems: wrong } = readOptions(values);
-  if (wrong.length > 0) {
-    printProblems(wrong);
-    return exitCodes.invalid;
-  }
-  const document = await readDocument(call.subject ?? "-");
-  if (document.text === undefined) {
-    if (document.problem !== undefined) printProblems([document.problem], document.name);
-    return exitCodes.invalid;
-  }
-  const { plan, problems } = readPlan(document.text);
-  if (problems.length > 0) printProblems(problems, document.name);
-  if (plan === undefined) return exitCodes.invalid;
-  const tooLarge = memoryProblem(ROWS_AS_TASKS, engine.iterations ?? plan.iterations);
-  if (tooLarge !== undefined) {
-    printProblems([tooLarge], document.name);
-    return exitCodes.invalid;
-  }
-  const line = progressLine();
-  const result = await reachInParallel(plan, { ...engine, ...threadsOf(workers), onProgress: line.show });
-  line.clear();
-  await hearStops();
-  const told = [...scenarioNotes(plan, engine), ...result.problems];
-  if (told.length > 0) printProblems(told, document.name);
-  if (result.reach === undefined) return exitCodes.invalid;
-  if (values.has("json")) printJson({ ...scenarioKey(engine), ...result.reach });
-  else {
-    const page = pageOf(process.env, process.stdout);
-    printAnswer(reachText(result.reach, page, shellWord(document.name), engine));
-  }
-  return exitCodes.done;
+  const options = {
+    ...engineOptions(values),
+    ...given({ sum: sum.value, finishBy: values.text("by") }),
+  };
+  return answerVerb(call, values, {
+    options,
+    problems: sum.problems,
+    rowsAsTasks: () => ROWS_AS_TASKS,
+    async ask(plan, onProgress) {
+      const asked = { ...options, ...threadsOf(workers), onProgress };
+      const { reach: answer, problems } = await reachInParallel(plan, asked);
+      return { answer, problems };
+    },
+    text: (answer, page, plan) => reachText(answer, page, plan, options),
+  });
 }
