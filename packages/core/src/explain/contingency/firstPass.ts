@@ -2,8 +2,7 @@ import type { Measure } from "../measureVariants.ts";
 import type { Settings } from "../settings.ts";
 import { type Cause, settingsWith } from "./causes.ts";
 import type { Ask, Explained } from "./explainSteps.ts";
-import type { Pair, Values } from "./values.ts";
-import { minus } from "./values.ts";
+import type { Values } from "./values.ts";
 import { type FirstPass, rows, weightiest } from "./weigh.ts";
 
 /** One block tells weighty causes from minor ones; no figure of it is shown. */
@@ -14,7 +13,8 @@ const mostHeld = 1_000_000;
 
 /**
  * The rows of the table of shares: all causes where they are few, else the weightiest, told by a first pass in which
- * each cause is once alone added to the plan as written and once alone taken from everything.
+ * each cause is once alone added to the plan as written and once alone taken from everything. Levels and means are
+ * both looked at: a risk that occurs less often than the level leaves out adds nothing to it by itself.
  */
 export function* keptCauses(
   { model, draw }: Explained,
@@ -23,8 +23,12 @@ export function* keptCauses(
 ): Generator<Ask, Cause[], readonly Measure[]> {
   if (causes.length <= rows) return [...causes];
   const iterations = Math.min(draw.iterations, firstIterations);
-  const levelsOf = (settings: readonly Settings[], measures: readonly Measure[]): Pair[] =>
-    settings.map((own, i) => withOffset(own, (measures[i] as Measure).level));
+  const valuesOf = (settings: readonly Settings[], measures: readonly Measure[]): number[][] =>
+    settings.map((own, i) => {
+      const { level, mean } = measures[i] as Measure;
+      return [...withOffset(own, level), ...withOffset(own, mean)];
+    });
+  const before = [...written, ...written];
   const size = Math.max(16, Math.floor(mostHeld / (model.slots.length + model.register.length)));
   const passes: FirstPass[] = [];
   for (let first = 0; first < causes.length; first += size) {
@@ -36,13 +40,17 @@ export function* keptCauses(
     ];
     const part = (c: number) => (0.15 * c) / causes.length;
     const measures = yield { iterations, settings, from: part(first), to: part(first + at.length) };
-    const [whole, ...levels] = levelsOf(settings, measures);
+    const [whole = [], ...values] = valuesOf(settings, measures);
     at.forEach((_, i) => {
       passes.push({
-        added: minus(levels[i] as Pair, written),
-        removed: minus(whole as Pair, levels[at.length + i] as Pair),
+        added: less(values[i] as number[], before),
+        removed: less(whole, values[at.length + i] as number[]),
       });
     });
   }
   return weightiest(causes, passes);
+}
+
+function less(a: readonly number[], b: readonly number[]): number[] {
+  return a.map((x, d) => x - (b[d] as number));
 }

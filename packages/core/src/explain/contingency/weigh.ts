@@ -3,7 +3,10 @@ import { type Cause, gathered } from "./causes.ts";
 /** Rows of a table that fits a page. */
 export const rows = 12;
 
-/** How much a cause moves when it alone is added to nothing, and when it alone is taken from everything. */
+/**
+ * How much a cause moves when it alone is added to nothing, and when it alone is taken from everything: in each
+ * measure, as many as there are.
+ */
 export interface FirstPass {
   added: readonly number[];
   removed: readonly number[];
@@ -20,7 +23,8 @@ const others = {
 /**
  * Keeps the weightiest causes and gathers the others by kind ("14 other estimates"), so that the rows fit a page.
  *
- * A cause weighs, in days or in money whichever is more, its part of what all move in the first pass.
+ * A cause weighs its part of what all move in the first pass, in that measure in which it is most: days or money, at
+ * the level or on average.
  *
  * @param passes  By cause.
  */
