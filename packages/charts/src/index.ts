@@ -20,6 +20,7 @@ export { sharesDays } from "./sharesDays.ts";
 export { sharesMoney } from "./sharesMoney.ts";
 export { spending } from "./spending.ts";
 export { tasksAtStake } from "./tasksAtStake.ts";
+export { heldText } from "./tornado/heldText.ts";
 export { tornadoDays } from "./tornadoDays.ts";
 export { tornadoMoney } from "./tornadoMoney.ts";
 export { walkDays } from "./walkDays.ts";

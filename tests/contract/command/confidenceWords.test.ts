@@ -91,4 +91,13 @@ describe("odd plans read well", () => {
       expect(JSON.stringify([confidence, people])).not.toMatch(/null/);
     }
   });
+
+  it("every future the same: no level is named that promises less than was asked", () => {
+    const { confidence } = whyConfidence(planOf(odd["nothing uncertain"]), { iterations: 3000 });
+    if (confidence === undefined) throw new Error("no answer");
+    const text = confidenceText(confidence, page, "PLAN").replace(/\s+/g, " ");
+    expect(text).toContain(
+      "For both together 8 times in 10, promise Wednesday 3 March 2027 and EUR 100: they hold in 100 %.",
+    );
+  });
 });

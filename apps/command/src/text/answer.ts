@@ -71,7 +71,7 @@ export function contingencySentence(forecast: Forecast): string {
 /** What is needed to get the same figures again. */
 export function stampSentence(forecast: Forecast): string {
   return (
-    `Run: seed ${forecast.seed}, ${groupDigits(forecast.iterations)} futures, ${forecast.design} design, ` +
+    `Run: seed ${forecast.seed}, ${groupDigits(forecast.iterations)} ${forecast.iterations === 1 ? "future" : "futures"}, ${forecast.design} design, ` +
     `plan ${forecast.plan.sha256.slice(0, 12)}, engine ${forecast.version}.`
   );
 }

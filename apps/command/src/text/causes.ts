@@ -1,4 +1,4 @@
-import { columnDays } from "@leeway/charts";
+import { columnDays, heldText } from "@leeway/charts";
 import type { Driver, Forecast, TornadoBar } from "@leeway/core";
 import { hasMoney, meanSum } from "./moneyWords.ts";
 import { bar, type Column, table } from "./page.ts";
@@ -57,9 +57,9 @@ export function tornadoLines(
     .slice(0, 10)
     .map((item) => [
       item.name,
-      item.lowText,
+      heldText(item, "low", currency),
       side(item.low.workingDays),
-      item.highText,
+      heldText(item, "high", currency),
       side(item.high.workingDays),
       ...(money ? [`${meanSum(item.low.money)} to ${meanSum(item.high.money)}`] : []),
     ]);

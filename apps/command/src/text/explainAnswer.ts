@@ -30,14 +30,20 @@ export function reasonSentence(explanation: Explanation): string {
   const { shares, contingency } = explanation;
   if (shares.length === 0) return "Nothing in the plan is uncertain, so there is no contingency to explain.";
   const named = shares.filter(({ gathers }) => gathers === undefined);
-  const byDays = largest(named, (share) => share.workingDays);
-  const byMoney = largest(named, (share) => share.money);
+  // Where the commitment lies before the plan as written, the causes of that are those that bring it forward.
+  const days = contingency.workingDays < 0 ? -1 : 1;
+  const sums = contingency.money < 0 ? -1 : 1;
+  const byDays = largest(named, (share) => days * share.workingDays);
+  const byMoney = largest(named, (share) => sums * share.money);
   const parts: string[] = [];
-  if (byDays !== undefined && byDays.workingDays >= 0.05) {
-    const of = contingency.workingDays > 0 ? ` of the ${formatDays(contingency.workingDays, "")}` : "";
+  if (byDays !== undefined && days * byDays.workingDays >= 0.05) {
+    const of =
+      Math.abs(contingency.workingDays) > Math.abs(byDays.workingDays)
+        ? ` of the ${formatDays(contingency.workingDays, "")}`
+        : "";
     parts.push(`The largest cause of the time is “${byDays.name}”: ${formatDays(byDays.workingDays)}${of}`);
   }
-  if (spends(explanation) && byMoney !== undefined && byMoney.money > 0) {
+  if (spends(explanation) && byMoney !== undefined && sums * byMoney.money > 0) {
     parts.push(
       `${parts.length > 0 ? "that of the money" : "The largest cause of the money"} is “${byMoney.name}”: ${supportedSum(explanation, byMoney.money)}`,
     );

@@ -25,6 +25,13 @@ function together(correlation: number): string {
   return correlation > 0 ? `Late futures are ${how} dearer ones` : `Late futures are ${how} cheaper ones`;
 }
 
+/** Where many futures share one date and sum, the smallest level that has them says less than what they keep. */
+function levelOfEach({ level, joint, both }: Confidence["joint"]["equal"]): string {
+  return level < joint
+    ? `: they hold in ${formatPercent(both)}`
+    : `: the ${formatPercent(level)} level of each`;
+}
+
 /** The chance of keeping date and sum at once, what it takes to have the wanted one, and pairs that share it. */
 export function jointLines(confidence: Confidence, width: number): string[] {
   const { joint, committed } = confidence;
@@ -36,7 +43,7 @@ export function jointLines(confidence: Confidence, width: number): string[] {
       `together ${formatPercent(joint.atCommitted)}. ${together(joint.correlation)} (correlation ` +
       `${joint.correlation.toFixed(2).replace("-", "−")}).`,
     `For both together ${formatChance(equal.joint)}, promise ${formatDate(equal.date, "long")} and ` +
-      `${sumAt(confidence, equal.cost)}: the ${formatPercent(equal.level)} level of each.`,
+      `${sumAt(confidence, equal.cost)}${levelOfEach(equal)}.`,
     ...(asked === undefined
       ? []
       : [

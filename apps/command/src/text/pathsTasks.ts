@@ -6,10 +6,11 @@ import { type Column, table } from "./page.ts";
 const SHOWN = 10;
 
 /** The tasks with most at stake: how often critical, how far they could slip, what is at stake on them. */
-export function stakeLines({ tasks }: Paths, width: number): string[] {
+export function stakeLines({ tasks, stamp }: Paths, width: number): string[] {
   const staked = tasks
     .flatMap((task) => (task.daysAtStake === undefined ? [] : [{ ...task, daysAtStake: task.daysAtStake }]))
     .sort((a, b) => b.daysAtStake - a.daysAtStake || (a.id < b.id ? -1 : 1));
+  if (stamp.iterations === 1) return ["One future has no range, so nothing can be said of what is at stake."];
   if (staked.length === 0) return ["Nothing that could take longer than written decides the finish."];
   const columns: Column[] = [
     { heading: "", align: "left" },

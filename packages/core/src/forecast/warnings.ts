@@ -21,7 +21,9 @@ export function forecastWarnings(model: Model, trials: Trials, asWritten: AsWrit
     warnings.push("Lateness is not computed: it needs `after`, or `finishBy` in the commitment.");
   }
   if (n < 1000) {
-    warnings.push(`Only ${n} iterations: read the limits of each percentile before the percentile.`);
+    warnings.push(
+      `Only ${n} ${n === 1 ? "iteration" : "iterations"}: read the limits of each percentile before the percentile.`,
+    );
   }
   const { finishByDay } = model;
   if (finishByDay !== undefined && asWritten.finishDay > finishByDay) {
