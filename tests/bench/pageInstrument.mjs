@@ -34,6 +34,7 @@ export function instrument() {
         mine[stage] = 0;
         afterFrame((time) => {
           mine[stage] = time;
+          performance.mark(`bench ${stage}`);
           if (stage === "full") {
             if (!mine.first) mine.first = time;
             mine.done?.();
@@ -47,11 +48,15 @@ export function instrument() {
   watching = { before: undefined, from: 0 };
   seen = watching;
 
+  const begun = (time) => {
+    watching.from = time;
+    performance.mark("bench edit");
+  };
   addEventListener(
     "keydown",
     (event) => {
       if (event.key === "Enter" && watching !== undefined && watching.from === undefined)
-        watching.from = event.timeStamp;
+        begun(event.timeStamp);
     },
     { capture: true },
   );
