@@ -92,6 +92,14 @@ describe("odd plans read well", () => {
     }
   });
 
+  it("keep to a narrow page", () => {
+    const plan = planOf({ tasks: task, lateness: { after: "2027-03-20", perWeek: 1000 } });
+    const { confidence } = whyConfidence(plan, { iterations: 3000 });
+    if (confidence === undefined) throw new Error("no answer");
+    const narrow = confidenceText(confidence, { ...page, width: 60 }, "PLAN").split("\n");
+    expect(narrow.filter((line) => [...line].length > 60)).toEqual([]);
+  });
+
   it("every future the same: no level is named that promises less than was asked", () => {
     const { confidence } = whyConfidence(planOf(odd["nothing uncertain"]), { iterations: 3000 });
     if (confidence === undefined) throw new Error("no answer");

@@ -59,6 +59,17 @@ describe("explain, in words", () => {
     expect(text).toMatch(/The largest cause of the time is “Work”: [\d.]+ working days?[.;]/);
   });
 
+  it("calls people by another name where the plan as written already waits for them", () => {
+    // Both tasks want the one person, so the plan as written takes 20 + 20 days and not 20.
+    const both = [task, { ...task, id: "more", name: "More" }].map((each) => ({ ...each, people: "p" }));
+    const { explanation } = explained({ tasks: both, people: { id: "p", name: "P" } });
+    const people = explanation.shares.find(({ kind }) => kind === "people");
+    expect(people?.name).toBe("More waiting for people");
+    expect(explanation.walk.find(({ kind }) => kind === "people")?.step).toBe("More waiting for people");
+    const apart = explained({ tasks: { ...task, people: "p" }, people: { id: "p", name: "P" } }).explanation;
+    expect(apart.shares.find(({ kind }) => kind === "people")?.name).toBe("Limited people");
+  });
+
   it("says of few futures that they are few", () => {
     const one = explained({ tasks: task }, { iterations: 1 }).text;
     expect(one).toContain("seed leeway, 1 future, latin-hypercube design");

@@ -6,6 +6,9 @@ import { type Column, table, wrap } from "./page.ts";
 const right = (heading: string): Column => ({ heading, align: "right" });
 const left = (heading: string): Column => ({ heading, align: "left" });
 
+/** Narrower pages leave the sampling limits to the JSON. */
+const roomForLimits = 76;
+
 function limits(low: string, high: string): string {
   return low === high ? low : `${low} to ${high}`;
 }
@@ -16,17 +19,18 @@ function label(confidence: Confidence, { p }: ConfidenceStep): string {
 
 /** Dates by level: what each step buys in days, and how late it gets beyond. */
 export function dateLines(confidence: Confidence, width: number): string[] {
+  const room = width >= roomForLimits;
   const columns = [
     right("level  "),
     left("finish by"),
-    left("sampling limits"),
+    ...(room ? [left("sampling limits")] : []),
     right("days bought"),
     right("late by, if late"),
   ];
   const rows = confidence.steps.map((step) => [
     label(confidence, step),
     formatDate(step.date, "weekday"),
-    limits(formatDate(step.lowDate, "shortest"), formatDate(step.highDate, "shortest")),
+    ...(room ? [limits(formatDate(step.lowDate, "shortest"), formatDate(step.highDate, "shortest"))] : []),
     step.bought === undefined ? "" : columnDays(step.bought.workingDays),
     step.late.chance === 0 ? "never" : columnDays(step.late.days),
   ]);
@@ -40,12 +44,13 @@ export function dateLines(confidence: Confidence, width: number): string[] {
 export function moneyLines(confidence: Confidence, width: number): string[] {
   if (!spendsMoney(confidence) && confidence.lateness === undefined) return [];
   const priced = confidence.lateness !== undefined;
+  const remaining = width < roomForLimits ? "left" : "lateness left";
   const head = [
     right("level  "),
     right("cost"),
     ...(width >= 90 || !priced ? [left("sampling limits")] : []),
     right("more held"),
-    ...(priced ? [right("lateness left"), right("avoided"), left("pays")] : []),
+    ...(priced ? [right(remaining), right("avoided"), left("pays")] : []),
   ];
   const rows = confidence.steps.map((step) => [
     label(confidence, step),
@@ -56,7 +61,7 @@ export function moneyLines(confidence: Confidence, width: number): string[] {
     step.bought === undefined ? "" : roughDigits(step.bought.money),
     ...(priced ? [roughDigits(step.latenessLeft ?? 0), ...paying(step)] : []),
   ]);
-  const lateness = priced ? "; lateness left: the expected cost of finishing after the level's date" : "";
+  const lateness = priced ? `; ${remaining}: the expected cost of finishing after the level's date` : "";
   return [...wrap(`Money by level, ${confidence.plan.currency}${lateness}`, width), ...table(head, rows)];
 }
 

@@ -47,8 +47,8 @@ export interface Explained {
 export function* explainSteps(explained: Explained): Generator<Ask, Explanation, readonly Measure[]> {
   const { model, asWritten, draw, confidence } = explained;
   const { iterations } = draw;
-  const causes = causesOf(model);
   const offset = freeOffset(model, asWritten);
+  const causes = causesOf(model).map((cause) => (cause.people ? waiting(cause, offset) : cause));
   const written: Pair = [asWritten.workingDays, asWritten.cost];
   const [whole] = runVariants(draw, [{ model }], (outcome) => ({
     standing: standingAt(model, outcome, confidence),
@@ -169,6 +169,13 @@ function sharesOf(players: readonly Cause[], average: OrderAverage, ifRemoved: r
 function setEnd(bars: TornadoBar[], end: TornadoEnd, value: Pair, committed: Pair): void {
   const bar = bars[end.bar];
   if (bar !== undefined) bar[end.side] = effect(minus(value, committed));
+}
+
+/** Where the plan as written already waits for people, its cause is only what comes on top: it says so. */
+function waiting(people: Cause, offset: Pair): Cause {
+  return offset.some((part) => Math.abs(part) > 1e-9)
+    ? { ...people, name: "More waiting for people" }
+    : people;
 }
 
 /** Ids of the causes that are named, members of shared causes included. */

@@ -39,10 +39,11 @@ export function walkStages(model: Model, asWritten: AsWritten, causes: readonly 
       },
     );
   }
-  if (causes.some(({ people }) => people)) {
+  const limited = causes.find(({ people }) => people);
+  if (limited !== undefined) {
     stages.push({
       kind: "people",
-      step: "Limited people",
+      step: limited.name,
       text: "People have limits: tasks wait for whoever is busy longer than planned.",
       settings: settingsWith(model, causes, (c) => spreads(c) || (causes[c] as Cause).people),
     });
