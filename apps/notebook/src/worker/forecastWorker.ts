@@ -1,11 +1,10 @@
-import "./sharedMemory.ts";
 import { warmUp } from "@leeway/core";
 import { forecastInParallel } from "@leeway/parallel";
+import { webPool } from "@leeway/parallel/web";
 import { breathe } from "./breathe.ts";
 import { forecastDesk, type OnThreads } from "./forecastDesk.ts";
 import { createHelp, type Help } from "./help.ts";
 import type { Leave, Request } from "./messages.ts";
-import { threadPool } from "./threadPool.ts";
 
 /**
  * Tasks times iterations from which threads of their own are worth a start; the library then says how many. Below,
@@ -13,9 +12,9 @@ import { threadPool } from "./threadPool.ts";
  */
 const largeWork = 12_000_000;
 
-let pool: ReturnType<typeof threadPool> | undefined;
+let pool: ReturnType<typeof webPool> | undefined;
 const onThreads: OnThreads = (plan, signal, onProgress) => {
-  pool ??= threadPool();
+  pool ??= webPool();
   return forecastInParallel(plan, { pool, signal, onProgress, aside: true });
 };
 

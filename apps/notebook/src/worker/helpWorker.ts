@@ -1,4 +1,3 @@
-import "./sharedMemory.ts";
 import { warmUp } from "@leeway/core";
 import { breathe } from "./breathe.ts";
 import { helpDesk } from "./helpDesk.ts";

@@ -1,4 +1,3 @@
-import "./sharedMemory.ts";
 import { compile, planAsWritten, tornado } from "@leeway/core";
 import type { Reply, Request } from "./messages.ts";
 

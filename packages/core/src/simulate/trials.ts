@@ -108,9 +108,9 @@ export function newTrials(
     where === "in kernel" && tasks > 0 ? kernelWithRoom(model, n, bytesOfRows(2 * tasks, n, 8)) : undefined;
   const { rows: count, months } = rowsNeeded(model, asWritten, options);
   const moments = kernel === undefined ? 2 * tasks : 0;
-  // One piece of memory for all rows: two thousand small ones would cost more than filling them.
-  const buffer =
-    where instanceof SharedArrayBuffer ? where : new ArrayBuffer((8 * (count + moments) + 4) * n);
+  // One piece of memory for all rows: two thousand small ones would cost more than filling them. A page without special
+  // headers has no SharedArrayBuffer, so its name is asked for in types only.
+  const buffer = typeof where === "object" ? where : new ArrayBuffer((8 * (count + moments) + 4) * n);
   let taken = 0;
   const row = () => new Float64Array(buffer, 8 * n * taken++, n);
   const rows = (number: number) => Array.from({ length: number }, row);

@@ -1,14 +1,9 @@
-import { applyScenario } from "../../plan/applyScenario.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Design } from "../../sampling/design.ts";
-import { planAsWritten } from "../../simulate/asWritten.ts";
-import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
-import { compile } from "../../simulate/compile.ts";
 import { jointConfidence } from "../joint/jointConfidence.ts";
-import { BeyondCalendarError } from "../stage.ts";
+import { type ExplainingOptions, explaining, type Subject } from "../subject.ts";
 import type { Confidence, ConfidenceStep } from "../types.ts";
-import { type Draw, runVariants } from "../variants.ts";
+import { runVariants } from "../variants.ts";
 import { confidenceSteps } from "./confidenceSteps.ts";
 import { type LatenessRates, latenessRates } from "./latenessRates.ts";
 import { stampOf } from "./stampOf.ts";
@@ -22,19 +17,11 @@ const notPriced =
   "The plan does not say what finishing late costs, so it cannot say which step is worth its money. " +
   "Add `lateness: { perWeek: ..., once: ... }`: what each week late costs the organisation, and being late at all.";
 
-export interface WhyConfidenceOptions {
-  /** Defaults: the plan's own. */
-  iterations?: number;
-  seed?: string;
+export interface WhyConfidenceOptions extends ExplainingOptions {
+  /** Default: the plan's own. */
   confidence?: number;
-  /** Default `latin-hypercube`. */
-  design?: Design;
   /** The chance of keeping date and sum together that is wanted; default the level committed to. */
   joint?: number;
-  /** Ids taken in and left out, as for `forecast`. */
-  with?: readonly string[];
-  without?: readonly string[];
-  onProgress?: (done: number, total: number) => void;
 }
 
 export interface WhyConfidenceResult {
@@ -50,18 +37,8 @@ export interface WhyConfidenceResult {
  * Problems are values. Cost: one run of the model without criticality, and sorts of n.
  */
 export function whyConfidence(plan: Plan, options: WhyConfidenceOptions = {}): WhyConfidenceResult {
-  const scenario = applyScenario(plan, options);
-  if (scenario.problems.length > 0) return { problems: scenario.problems };
-  const model = compile(priced(scenario.plan));
-  const asWritten = planAsWritten(model);
-  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
-  const draw: Draw = {
-    seed: options.seed ?? plan.seed,
-    iterations: options.iterations ?? plan.iterations,
-    design: options.design ?? "latin-hypercube",
-  };
-  const confidence = options.confidence ?? model.confidence;
-  try {
+  const explain = ({ model, asWritten, draw }: Subject): WhyConfidenceResult => {
+    const confidence = options.confidence ?? model.confidence;
     const [answer] = runVariants(
       draw,
       [{ model }],
@@ -87,10 +64,8 @@ export function whyConfidence(plan: Plan, options: WhyConfidenceOptions = {}): W
       options.onProgress,
     );
     return { ...(answer === undefined ? {} : { confidence: answer }), problems: [] };
-  } catch (error) {
-    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
-    throw error;
-  }
+  };
+  return explaining(plan, options, explain, { change: priced });
 }
 
 /** Prices may be given without a date to be late after: here every date is one in turn, so any will do. */

@@ -1,33 +1,18 @@
 import { rankOf } from "../../forecast/ranks.ts";
-import { applyScenario } from "../../plan/applyScenario.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Design } from "../../sampling/design.ts";
-import { planAsWritten } from "../../simulate/asWritten.ts";
-import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
 import { blockSize } from "../../simulate/block.ts";
-import { compile } from "../../simulate/compile.ts";
 import { stampOf } from "../confidence/stampOf.ts";
 import { eachBlock } from "../paths/eachBlock.ts";
-import { BeyondCalendarError } from "../stage.ts";
+import { drawOf, type ExplainingOptions, explaining, type Subject } from "../subject.ts";
 import type { Future } from "../types.ts";
-import { type Draw, runVariants } from "../variants.ts";
+import { runVariants } from "../variants.ts";
 import { type Replay, replay } from "./replay.ts";
 
 /** Which future: by its number, counted from 1, or the first that finishes where a share `at` of them have. */
 export type WhichFuture = { iteration: number } | { at: number };
 
-export interface FutureOptions {
-  /** Defaults: the plan's own. */
-  iterations?: number;
-  seed?: string;
-  /** Default `latin-hypercube`. */
-  design?: Design;
-  /** Ids taken in and left out, as for `forecast`. */
-  with?: readonly string[];
-  without?: readonly string[];
-  onProgress?: (done: number, total: number) => void;
-}
+export type FutureOptions = ExplainingOptions;
 
 export interface FutureResult {
   future?: Future;
@@ -43,18 +28,7 @@ export interface FutureResult {
  * one block.
  */
 export function future(plan: Plan, which: WhichFuture, options: FutureOptions = {}): FutureResult {
-  const scenario = applyScenario(plan, options);
-  const draw: Draw = {
-    seed: options.seed ?? plan.seed,
-    iterations: options.iterations ?? plan.iterations,
-    design: options.design ?? "latin-hypercube",
-  };
-  const problems = [...scenario.problems, ...problemsOf(which, draw.iterations)];
-  if (problems.length > 0) return { problems };
-  const model = compile(scenario.plan);
-  const asWritten = planAsWritten(model);
-  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
-  try {
+  const explain = ({ model, asWritten, draw }: Subject): FutureResult => {
     const [chosen] = runVariants(
       draw,
       [{ model }],
@@ -90,10 +64,10 @@ export function future(plan: Plan, which: WhichFuture, options: FutureOptions = 
       },
       problems: [],
     };
-  } catch (error) {
-    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
-    throw error;
-  }
+  };
+  return explaining(plan, options, explain, {
+    unfit: problemsOf(which, drawOf(plan, options).iterations),
+  });
 }
 
 /** The first iteration that ends where percentile p of them does. */

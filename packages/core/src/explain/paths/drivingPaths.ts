@@ -1,17 +1,13 @@
 import { isoDate } from "../../calendar/dates.ts";
 import { workAt } from "../../calendar/workCalendar.ts";
 import { rankOf } from "../../forecast/ranks.ts";
-import { applyScenario } from "../../plan/applyScenario.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Design } from "../../sampling/design.ts";
-import { type AsWritten, planAsWritten } from "../../simulate/asWritten.ts";
-import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
-import { compile } from "../../simulate/compile.ts";
+import type { AsWritten } from "../../simulate/asWritten.ts";
 import { markMoving } from "../../simulate/critical.ts";
 import type { Model } from "../../simulate/model.ts";
 import { stampOf } from "../confidence/stampOf.ts";
-import { BeyondCalendarError } from "../stage.ts";
+import { type ExplainingOptions, explaining } from "../subject.ts";
 import type { DrivingPath, Paths, TaskIndices } from "../types.ts";
 import type { Draw } from "../variants.ts";
 import { daysAtStake } from "./daysAtStake.ts";
@@ -30,17 +26,9 @@ const stakeTasks = 12;
 /** How often they must be critical. */
 const stakeShare = 0.01;
 
-export interface DrivingPathsOptions {
-  /** Defaults: the plan's own. */
-  iterations?: number;
-  seed?: string;
+export interface DrivingPathsOptions extends ExplainingOptions {
+  /** Default: the plan's own. */
   confidence?: number;
-  /** Default `latin-hypercube`. */
-  design?: Design;
-  /** Ids taken in and left out, as for `forecast`. */
-  with?: readonly string[];
-  without?: readonly string[];
-  onProgress?: (done: number, total: number) => void;
 }
 
 export interface DrivingPathsResult {
@@ -57,22 +45,10 @@ export interface DrivingPathsResult {
  * memory 8 bytes * n for each of them and a text for each different path.
  */
 export function drivingPaths(plan: Plan, options: DrivingPathsOptions = {}): DrivingPathsResult {
-  const scenario = applyScenario(plan, options);
-  if (scenario.problems.length > 0) return { problems: scenario.problems };
-  const model = compile(scenario.plan);
-  const asWritten = planAsWritten(model);
-  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
-  const draw: Draw = {
-    seed: options.seed ?? plan.seed,
-    iterations: options.iterations ?? plan.iterations,
-    design: options.design ?? "latin-hypercube",
-  };
-  try {
-    return { paths: pathsOf(model, asWritten, draw, options), problems: [] };
-  } catch (error) {
-    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
-    throw error;
-  }
+  return explaining(plan, options, ({ model, asWritten, draw }) => ({
+    paths: pathsOf(model, asWritten, draw, options),
+    problems: [],
+  }));
 }
 
 function pathsOf(model: Model, asWritten: AsWritten, draw: Draw, options: DrivingPathsOptions): Paths {

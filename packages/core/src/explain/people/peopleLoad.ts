@@ -1,14 +1,12 @@
-import { applyScenario } from "../../plan/applyScenario.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Design } from "../../sampling/design.ts";
 import { type AsWritten, planAsWritten } from "../../simulate/asWritten.ts";
-import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
 import { compile } from "../../simulate/compile.ts";
 import type { Model } from "../../simulate/model.ts";
 import { stampOf } from "../confidence/stampOf.ts";
 import { standingAt } from "../confidence/standings.ts";
 import { BeyondCalendarError } from "../stage.ts";
+import { type ExplainingOptions, explaining, type Subject } from "../subject.ts";
 import type { Loss, PeopleLoad } from "../types.ts";
 import { type Draw, runVariants } from "../variants.ts";
 import { absentProblems } from "./absentProblems.ts";
@@ -20,21 +18,13 @@ import { waitList } from "./waitList.ts";
 import { findWaits } from "./waits.ts";
 import { weeksFrom } from "./weeks.ts";
 
-export interface PeopleLoadOptions {
-  /** Defaults: the plan's own. */
-  iterations?: number;
-  seed?: string;
+export interface PeopleLoadOptions extends ExplainingOptions {
+  /** Default: the plan's own. */
   confidence?: number;
-  /** Default `latin-hypercube`. */
-  design?: Design;
-  /** Ids taken in and left out, as for `forecast`. */
-  with?: readonly string[];
-  without?: readonly string[];
   /** Somebody who is away: what that does to the commitment. */
   lose?: Absent;
   /** The same for everybody in turn, each alone. */
   loseEach?: TimeAway;
-  onProgress?: (done: number, total: number) => void;
 }
 
 export interface PeopleLoadResult {
@@ -51,28 +41,10 @@ export interface PeopleLoadResult {
  * task that names people.
  */
 export function peopleLoad(plan: Plan, options: PeopleLoadOptions = {}): PeopleLoadResult {
-  const scenario = applyScenario(plan, options);
-  const problems = [
-    ...scenario.problems,
-    ...absentProblems(plan, options.lose),
-    ...absentProblems(plan, options.loseEach),
-  ];
-  if (problems.length > 0) return { problems };
-  const model = compile(scenario.plan);
-  const asWritten = planAsWritten(model);
-  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
-  const draw: Draw = {
-    seed: options.seed ?? plan.seed,
-    iterations: options.iterations ?? plan.iterations,
-    design: options.design ?? "latin-hypercube",
-  };
-  const confidence = options.confidence ?? model.confidence;
-  try {
-    return loadOf(model, asWritten, draw, confidence, options);
-  } catch (error) {
-    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
-    throw error;
-  }
+  const unfit = [...absentProblems(plan, options.lose), ...absentProblems(plan, options.loseEach)];
+  const explain = ({ model, asWritten, draw }: Subject) =>
+    loadOf(model, asWritten, draw, options.confidence ?? model.confidence, options);
+  return explaining(plan, options, explain, { unfit });
 }
 
 function loadOf(

@@ -2,14 +2,10 @@ import { isoDate } from "../../calendar/dates.ts";
 import { tolerance } from "../../calendar/tolerance.ts";
 import { addWork, nextWork, workAt } from "../../calendar/workCalendar.ts";
 import { rankOf } from "../../forecast/ranks.ts";
-import { applyScenario } from "../../plan/applyScenario.ts";
 import { nearest } from "../../plan/definition/nearest.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Design } from "../../sampling/design.ts";
-import { type AsWritten, planAsWritten } from "../../simulate/asWritten.ts";
-import { beyondCalendar } from "../../simulate/beyondCalendar.ts";
-import { compile } from "../../simulate/compile.ts";
+import type { AsWritten } from "../../simulate/asWritten.ts";
 import { finishDay, markMoving, startDay } from "../../simulate/critical.ts";
 import type { Model, ModelTask } from "../../simulate/model.ts";
 import { stampOf } from "../confidence/stampOf.ts";
@@ -21,23 +17,13 @@ import { pathTo } from "../paths/pathCounts.ts";
 import { type Placed, placedOf } from "../paths/placed.ts";
 import { slackOf } from "../paths/slackOf.ts";
 import { wayJson } from "../paths/wayJson.ts";
-import { BeyondCalendarError } from "../stage.ts";
+import { type ExplainingOptions, explaining, type Subject } from "../subject.ts";
 import type { Why, WhyBound } from "../types.ts";
 import type { Draw } from "../variants.ts";
 import { type BoundCount, countBounds } from "./boundShares.ts";
 import { boundKey, whyBounds } from "./whyBounds.ts";
 
-export interface WhyOptions {
-  /** Defaults: the plan's own. */
-  iterations?: number;
-  seed?: string;
-  /** Default `latin-hypercube`. */
-  design?: Design;
-  /** Ids taken in and left out, as for `forecast`. */
-  with?: readonly string[];
-  without?: readonly string[];
-  onProgress?: (done: number, total: number) => void;
-}
+export type WhyOptions = ExplainingOptions;
 
 export interface WhyResult {
   why?: Why;
@@ -52,25 +38,12 @@ export interface WhyResult {
  * Problems are values: an unknown id says which it may have meant. Cost: about one `simulate`.
  */
 export function why(plan: Plan, task: string, options: WhyOptions = {}): WhyResult {
-  const scenario = applyScenario(plan, options);
-  const unknown = plan.tasks.some(({ id }) => id === task) ? [] : [unknownTask(plan, task)];
-  const problems = [...unknown, ...scenario.problems];
-  if (problems.length > 0) return { problems };
-  const model = compile(scenario.plan);
-  const asWritten = planAsWritten(model);
-  if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
-  const draw: Draw = {
-    seed: options.seed ?? plan.seed,
-    iterations: options.iterations ?? plan.iterations,
-    design: options.design ?? "latin-hypercube",
-  };
-  const j = model.tasks.findIndex(({ id }) => id === task);
-  try {
+  const unfit = plan.tasks.some(({ id }) => id === task) ? [] : [unknownTask(plan, task)];
+  const explain = ({ model, asWritten, draw }: Subject): WhyResult => {
+    const j = model.tasks.findIndex(({ id }) => id === task);
     return { why: whyOf(model, asWritten, draw, j, options.onProgress), problems: [] };
-  } catch (error) {
-    if (error instanceof BeyondCalendarError) return { problems: [error.problem] };
-    throw error;
-  }
+  };
+  return explaining(plan, options, explain, { unfit });
 }
 
 function unknownTask(plan: Plan, id: string): Problem {
