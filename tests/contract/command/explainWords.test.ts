@@ -92,6 +92,10 @@ describe("what is too minor for a row of its own", () => {
     const rows = explanation?.shares.filter(({ gathers }) => gathers === undefined) ?? [];
     const named = rows.flatMap(({ id, members }) => [id, ...(members ?? [])]);
     expect(named).toEqual(expect.arrayContaining(largest.map(({ id }) => id)));
+    const others = explanation?.shares.find(({ id }) => id === "other-risks")?.gathers ?? [];
+    expect(others.length).toBeGreaterThan(1);
+    const text = explanation === undefined ? "" : explainText(explanation, page, "PLAN").replace(/\s+/g, " ");
+    expect(text).toContain(`${others.length} other risks, by id: ${others.join(", ")}.`);
   });
 });
 
@@ -108,6 +112,16 @@ describe("reach and paths, in words", () => {
     const answer = reach(plan, { iterations: 1000 }).reach;
     if (answer === undefined) throw new Error("no answer");
     expect(reachText(answer, page, "PLAN")).toContain("The one option was tried.");
+  });
+
+  it("say of a date before the start that it is one", () => {
+    const answer = reach(planOf({ tasks: task }), { iterations: 100, finishBy: "2027-02-26" }).reach;
+    if (answer === undefined) throw new Error("no answer");
+    const text = reachText(answer, page, "PLAN").replace(/\s+/g, " ");
+    expect(text).toContain("There was nothing to try.");
+    expect(text).toContain(
+      "To finish by Friday 26 February 2027, 8 times in 10: nothing can, the plan starts on Monday 1 March 2027.",
+    );
   });
 
   it("have words for one future", () => {

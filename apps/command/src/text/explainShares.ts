@@ -1,5 +1,5 @@
 import { columnDays } from "@leeway/charts";
-import type { Effect, Explanation } from "@leeway/core";
+import type { Effect, Explanation, Share } from "@leeway/core";
 import { partSum, spends } from "./explainMoney.ts";
 import { bar, type Column, table, wrap } from "./page.ts";
 
@@ -10,6 +10,9 @@ const right = (heading: string): Column => ({ heading, align: "right" });
 function cells(effect: Effect, money: boolean, signed = false): string[] {
   return [columnDays(effect.workingDays, signed), ...(money ? [partSum(effect.money, signed)] : [])];
 }
+
+/** More ids than this say nothing. */
+const MOST_IDS = 12;
 
 /** Narrower pages keep their room for names. */
 const roomForBars = 76;
@@ -42,7 +45,14 @@ export function shareLines(explanation: Explanation, width: number): string[] {
       : "What it is held for: shares, in working days",
     ...table(columns, rows, width),
     ...(still.length === 0 ? [] : wrap(`Of no effect: ${still.join(", ")}.`, width)),
+    ...shares.filter(({ name }) => !still.includes(name)).flatMap((share) => idLines(share, width)),
   ];
+}
+
+/** Which risks or assumptions are gathered in a row, by the ids that `--without` takes. */
+function idLines({ name, kind, gathers = [] }: Share, width: number): string[] {
+  const told = (kind === "risk" || kind === "assumption") && gathers.length > 0 && gathers.length <= MOST_IDS;
+  return told ? wrap(`${name}, by id: ${gathers.join(", ")}.`, width) : [];
 }
 
 /** The way from the plan as written, step by step; each step is added to those above it. */

@@ -38,6 +38,10 @@ export function reachSentence(reach: Reach): string {
   if (way !== undefined) {
     return `To ${wish(reach)}: ${deeds(way)}: then ${formatPercent(way.chance)}. ${price(reach, way)}`;
   }
+  const { asked, plan } = reach;
+  if (asked.finishBy !== undefined && asked.finishBy < plan.start) {
+    return `To ${wish(reach)}: nothing can, the plan starts on ${formatDate(plan.start, "long")}.`;
+  }
   const options = reach.options.responses + reach.options.scope + reach.options.capacity;
   if (options === 0) {
     return `To ${wish(reach)}: nothing in the plan does. It names no response, optional scope or capacity to add; as it stands it is ${formatPercent(chance)}.`;

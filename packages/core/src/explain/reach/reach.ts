@@ -133,8 +133,10 @@ function methodOf(already: boolean, options: number, tried: number): SearchMetho
     return { kind: "every-set", tried, text: "The plan as it stands was run: nothing more is needed." };
   if (options <= mostOptions) {
     const text =
-      options === 1
-        ? "The one option was tried."
+      options < 2
+        ? options === 1
+          ? "The one option was tried."
+          : "There was nothing to try."
         : `Every combination of the ${options} options was tried, ${tried} in all; nothing was assumed of how they ` +
           "work together.";
     return { kind: "every-set", tried, text };
