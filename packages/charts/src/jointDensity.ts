@@ -22,6 +22,8 @@ export function jointDensity(answer: Confidence, options: ChartOptions): Figure 
   const sum = (value: number) => formatMoney(figures(value), plan.currency);
   const wanted = formatPercent(equal.joint);
   const each = formatPercent(equal.level);
+  // Many futures on one date and sum: the smallest level that has them says less than what they keep.
+  const tied = equal.level < equal.joint;
   const words = (pair: JointPair) =>
     `${formatDate(pair.date)} · ${sum(pair.cost)} · both ${formatPercent(pair.both)}`;
   const marks: JointMark[] = [
@@ -69,7 +71,7 @@ export function jointDensity(answer: Confidence, options: ChartOptions): Figure 
   return {
     title,
     subtitle: `${futures} futures by finish and cost: the strongest tint holds half of them, with the next one 80 %; the line: pairs that hold both in ${wanted}`,
-    summary: `A density of futures by finish and cost, whose correlation is ${groupDigits(joint.correlation, 2)}. The committed pair, ${formatDate(committed.date, "long")} and ${sum(committed.cost)}, holds ${formatChance(committed.both)}${asked === undefined ? "" : `; the pair asked for, ${formatDate(asked.date)} and ${sum(asked.cost)}, ${formatChance(asked.both)}`}. A line joins the pairs that hold both in ${wanted} of futures; on it each level is ${each} at ${formatDate(equal.date)} and ${sum(equal.cost)}.`,
+    summary: `A density of futures by finish and cost, whose correlation is ${groupDigits(joint.correlation, 2)}. The committed pair, ${formatDate(committed.date, "long")} and ${sum(committed.cost)}, holds ${formatChance(committed.both)}${asked === undefined ? "" : `; the pair asked for, ${formatDate(asked.date)} and ${sum(asked.cost)}, ${formatChance(asked.both)}`}. A line joins the pairs that hold both in ${wanted} of futures; ${tied ? `on it both hold in ${formatPercent(equal.both)}` : `on it each level is ${each}`} at ${formatDate(equal.date)} and ${sum(equal.cost)}.`,
     table: {
       columns: [
         { name: "Pair", align: "start" },

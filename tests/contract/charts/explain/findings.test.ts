@@ -64,6 +64,15 @@ describe("confidenceSteps(confidence)", () => {
 });
 
 describe("jointDensity(confidence)", () => {
+  it("names no level below the chance that the pair of equal levels holds", () => {
+    // As where every future is the same: the first of them is at the level of all.
+    const answer = sampleConfidence();
+    const equal = { ...answer.joint.equal, level: 0.0001, both: 1 };
+    const { summary } = jointDensity({ ...answer, joint: { ...answer.joint, equal } }, { document });
+    expect(summary).toContain("on it both hold in 100 % at");
+    expect(summary).not.toContain("under 1 %");
+  });
+
   it("says what holds together and what it would take", () => {
     const { joint } = sampleConfidence();
     const { title } = jointDensity(sampleConfidence(), { document });
