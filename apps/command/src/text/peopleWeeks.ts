@@ -10,11 +10,11 @@ function weeksUsed(rows: readonly (readonly number[])[]): number {
   return Math.max(0, ...rows.map((row) => row.findLastIndex((days) => days > 0.005) + 1));
 }
 
-/** One letter a week: how full the capacity present is; "!" beyond it or while away. */
+/** One letter a week: how full the capacity present is; "×" beyond it or while away. */
 function sign(asked: number, present: number, beyond: number): string {
   if (asked < 0.005) return "·";
-  if (beyond > 0.005 || asked > present + 0.005) return "!";
-  return EIGHTHS[Math.min(7, Math.max(0, Math.ceil((asked / present) * 8 - 1e-6) - 1))] ?? "!";
+  if (beyond > 0.005 || asked > present + 0.005) return "×";
+  return EIGHTHS[Math.min(7, Math.max(0, Math.ceil((asked / present) * 8 - 1e-6) - 1))] ?? "×";
 }
 
 /** Month names above the first week that begins in each, where they fit. */
@@ -50,7 +50,7 @@ export function weekStrips(load: PeopleLoad, width: number): string[] {
   }
   return [
     ...wrap(
-      "Load by week, plan as written: how full the capacity present is; ! more than that, or asked for while away",
+      "Load by week, plan as written: how full the capacity present is; × more than that, or asked for while away",
       width,
     ),
     ...lines,
