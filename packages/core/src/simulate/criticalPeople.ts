@@ -2,6 +2,7 @@ import { tolerance } from "../calendar/tolerance.ts";
 import { nextWork } from "../calendar/workCalendar.ts";
 import type { Block } from "./block.ts";
 import type { Model, ModelTask } from "./model.ts";
+import { precedes } from "./rivals.ts";
 
 /**
  * Marks the tasks whose end frees the people task j waits for: they share a person, they end as j starts, and
@@ -25,7 +26,8 @@ export function markByPeople(
     const person = model.people[hold.person] as Model["people"][number];
     const sharing = sharersOf(model, hold.person);
     for (const other of sharing) {
-      if (other.task === j) continue;
+      // What follows j by its links ends after j has begun.
+      if (other.task === j || precedes(model, j, other.task)) continue;
       const from = model.tasks[other.task] as ModelTask;
       const target = block.moves[other.task] as Uint8Array;
       const finish = block.finish[other.task] as Float64Array;

@@ -1,4 +1,5 @@
 import type { Estimate, Task } from "../plan/types.ts";
+import { standardise } from "../sampling/shapes/standardise.ts";
 import type { Amount, ModelEntry, Slot, TaskImpact } from "./model.ts";
 
 /** Factors below this count as if they could be none, so that a short task times a small factor is no question. */
@@ -39,5 +40,6 @@ function lowest(estimate: Estimate): number {
   if (estimate.kind === "fixed") return estimate.value;
   if (estimate.kind === "outcomes") return Math.min(...estimate.outcomes.map(({ value }) => value));
   if (estimate.shape === "lognormal") return Number.MIN_VALUE;
-  return estimate.bounds === "extremes" ? estimate.low : Number.NEGATIVE_INFINITY;
+  if (estimate.shape === "normal") return Number.NEGATIVE_INFINITY;
+  return estimate.bounds === "extremes" ? estimate.low : standardise(estimate).shift;
 }

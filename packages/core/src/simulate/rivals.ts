@@ -10,12 +10,12 @@ export interface Rival {
  * By task and hold: tasks placed before it that share the person and may still be going when it starts. Tasks that it
  * follows by links from finish to start are left out: they have always ended by then.
  *
- * Cost: tasks^2 / 8 bytes for a moment, and a few steps a pair that shares a person; once a model.
+ * Cost: tasks^2 / 8 bytes, and a few steps a pair that shares a person; once a model.
  */
 export function rivalsOf(model: Model): Rival[][][] {
   const known = cache.get(model);
   if (known !== undefined) return known;
-  const before = ancestors(model);
+  const before = ancestorsOf(model);
   const held: Rival[][] = model.people.map(() => []);
   const rivals: Rival[][][] = model.tasks.map(() => []);
   for (const j of model.order) {
@@ -32,6 +32,21 @@ export function rivalsOf(model: Model): Rival[][][] {
 }
 
 const cache = new WeakMap<Model, Rival[][][]>();
+const ancestorCache = new WeakMap<Model, Uint32Array[]>();
+
+function ancestorsOf(model: Model): Uint32Array[] {
+  let sets = ancestorCache.get(model);
+  if (sets === undefined) {
+    sets = ancestors(model);
+    ancestorCache.set(model, sets);
+  }
+  return sets;
+}
+
+/** Whether task i has ended whenever task j starts, by links from finish to start alone. */
+export function precedes(model: Model, i: number, j: number): boolean {
+  return has(ancestorsOf(model)[j] as Uint32Array, i);
+}
 
 /** By task: the tasks that have ended whenever it starts, as bits. */
 function ancestors(model: Model): Uint32Array[] {
