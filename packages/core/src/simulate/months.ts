@@ -9,6 +9,8 @@ import { fillAmount, rowOf, taskCost } from "./money.ts";
 export interface Months {
   names: string[];
   ends: Float64Array;
+  /** By day since start, up to the end of the last month: the month that a moment not after it falls in. */
+  byDay: Uint8Array;
 }
 
 /** Months from the start to the one that holds `lastMoment`, 240 at most (the last then takes the rest). */
@@ -28,7 +30,12 @@ export function monthsUpTo(model: Model, lastMoment: number): Months {
     ends.push(next - model.startDay);
     if (next - model.startDay >= lastMoment - tolerance) break;
   }
-  return { names, ends: Float64Array.from(ends) };
+  const byDay = new Uint8Array((ends[ends.length - 1] as number) + 1);
+  for (let day = 0, m = 0; day < byDay.length; day++) {
+    if (day > (ends[m] as number)) m++;
+    byDay[day] = m;
+  }
+  return { names, ends: Float64Array.from(ends), byDay };
 }
 
 /**
@@ -49,7 +56,7 @@ export function phaseMoney(
   rows: Float64Array[],
 ): void {
   const { n, scratch: part } = block;
-  const ledger: Ledger = { model, block, ends: months.ends, first, rows };
+  const ledger: Ledger = { ...months, model, block, first, rows };
   model.tasks.forEach((task, j) => {
     if (!taskCost(task, j, block, part)) return;
     const due = model.plan.tasks[j]?.due ?? "evenly";
@@ -100,23 +107,23 @@ export function phaseMoney(
   }
 }
 
-interface Ledger {
+interface Ledger extends Months {
   model: Model;
   block: Block;
-  ends: Float64Array;
   first: number;
   rows: Float64Array[];
 }
 
-function monthOf(ends: Float64Array, t: number): number {
-  let m = 0;
-  while (m < ends.length - 1 && (ends[m] as number) < t - tolerance) m++;
-  return m;
+/** The first month that does not end before t; the last takes the rest. Months end with days, so the day decides. */
+function monthOf({ byDay, ends }: Months, t: number): number {
+  const day = Math.ceil(t - tolerance);
+  if (day <= 0) return 0;
+  return day < byDay.length ? (byDay[day] as number) : ends.length - 1;
 }
 
 /** One amount at one moment. */
 function book(ledger: Ledger, k: number, t: number, amount: number): void {
-  const row = ledger.rows[monthOf(ledger.ends, t)] as Float64Array;
+  const row = ledger.rows[monthOf(ledger, t)] as Float64Array;
   row[ledger.first + k] = (row[ledger.first + k] as number) + amount;
 }
 
@@ -144,7 +151,7 @@ function overWork(
   const { ends, rows, first } = ledger;
   const last = ends.length - 1;
   let done = workAt(calendar, s);
-  for (let m = monthOf(ends, s); m <= last; m++) {
+  for (let m = monthOf(ledger, s); m <= last; m++) {
     const end = m < last && (ends[m] as number) < f ? (ends[m] as number) : f;
     const upTo = workAt(calendar, end);
     const row = rows[m] as Float64Array;
