@@ -19,7 +19,7 @@ import { shareOut, withCrew } from "./crew.ts";
 import type { Helper } from "./helper.ts";
 import type { ParallelOptions } from "./options.ts";
 import { buffersOf, momentRowsOf, rowsOf } from "./rows.ts";
-import { helpersFor, threadsFor, workOf } from "./share.ts";
+import { helpersFor, simulationPerThread, threadsFor, workOf } from "./share.ts";
 import { simulateOn } from "./simulateOn.ts";
 import { ranksTogether, simulateTogether } from "./simulateTogether.ts";
 import { tornadoInParallel } from "./tornadoInParallel.ts";
@@ -66,7 +66,7 @@ export async function forecastInParallel(plan: Plan, options: Options = {}): Pro
   };
 }
 
-/** The first round. Work that is over in a moment is shared with helpers in common memory, where there is such. */
+/** The first round; with helpers in common memory where that is asked for. */
 async function begin(
   plan: Plan,
   n: number,
@@ -78,7 +78,7 @@ async function begin(
     const model = compile(plan);
     return { subject: { plan, model, asWritten: planAsWritten(model) }, compiled: clock() };
   };
-  const helpers = helpersFor(workOf(plan, n), n, options);
+  const helpers = helpersFor(n, options);
   if (pool === undefined || helpers === 0) {
     const own = compiled();
     return { ...own, round: await compute(own.subject, n, options, clock) };
@@ -113,7 +113,7 @@ async function compute(subject: Subject, n: number, options: Options, clock: () 
   const { plan, model, asWritten } = subject;
   const { pool, confidence } = options;
   const run = { ...options, iterations: n };
-  const threads = threadsFor(workOf(plan, n), n, options);
+  const threads = threadsFor(workOf(plan, n), n, options, simulationPerThread);
   if (pool !== undefined && threads > 0) {
     const round = await withCrew(
       { pool, threads, plan, options },

@@ -12,8 +12,8 @@ export interface ParallelOptions {
    */
   aside?: boolean;
   /**
-   * Whether the caller's thread computes too, in memory that it shares with its helpers, where the pool can share.
-   * Default: for work that is over in a moment, so that nobody waits for a thread that starts.
+   * The caller's thread computes too, in memory that it shares with its helpers, where the pool can share: nothing is
+   * handed over, and nobody waits for a thread that starts. Default: false.
    */
   together?: boolean;
   /** Aborting ends the threads at once; the promise rejects with the signal's reason. */

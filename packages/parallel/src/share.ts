@@ -2,11 +2,17 @@ import { blockSize, type Plan } from "@leeway/core";
 import type { ParallelOptions } from "./options.ts";
 
 /**
- * Work that pays for a thread of its own, in task-iterations of about 50 ns. Measured on Node 20, two cores:
- * starting threads, compiling in each, warming up and handing rows over costs 200 ms (100 tasks) to 350 ms (1,000
- * tasks), so two threads begin to pay where one needs 0.4 to 0.7 s; what is below twice this stays where it is.
+ * Work that pays for a thread of its own, in task-iterations of about 50 ns. Measured on Node 20, two cores: starting
+ * threads, compiling in each, warming up and handing over costs 200 ms (100 tasks) to 350 ms (1,000 tasks), so two threads
+ * begin to pay where one needs 0.4 to 0.7 s; what is below twice this stays where it is.
  */
 const workPerThread = 8_000_000;
+
+/**
+ * The same for a simulation, whose threads also share what their memory can carry: 30 million take 1.9 s on one thread and
+ * 2.2 s on two, 100 million 2.9 s on either.
+ */
+export const simulationPerThread = 40_000_000;
 
 /** What placing on limited people adds to a task's share: 100 and 1,000 tasks took 2 to 3 times as long. */
 const peopleFactor = 2.5;
@@ -41,11 +47,21 @@ export function tornadoFactor(plan: Plan): number {
   return itemFactor * (ranges + plan.risks.length + plan.assumptions.length);
 }
 
-/** Threads to use; 0: the caller's own is best. */
-export function threadsFor(work: number, iterations: number, options: ParallelOptions): number {
-  const { pool, aside = false, workPerThread: least = workPerThread } = options;
+/**
+ * Threads to use; 0: the caller's own is best.
+ *
+ * @param perThread  Work that pays for a second thread and each further one, where that is more than for the first.
+ */
+export function threadsFor(
+  work: number,
+  iterations: number,
+  options: ParallelOptions,
+  perThread = workPerThread,
+): number {
+  const { pool, aside = false, workPerThread: given } = options;
   if (pool === undefined) return 0;
-  if (work < 2 * least) return 0;
+  if (work < 2 * (given ?? workPerThread)) return 0;
+  const least = given ?? perThread;
   const paid = least > 0 ? Math.floor(work / least) : Number.POSITIVE_INFINITY;
   const blocks = Math.ceil(iterations / blockSize);
   const threads = Math.min(options.workers ?? pool.cores, blocks, paid);
@@ -53,20 +69,12 @@ export function threadsFor(work: number, iterations: number, options: ParallelOp
 }
 
 /**
- * Helpers that share memory with the caller, who computes too: for work that takes longer than a helper needs to start and
- * to compile the plan, keeps every moment, and is over before a signal would be missed. 0: none.
- *
- * Measured on two cores whose memory is the bottleneck: 300 tasks x 10,000 take longer with a helper than without, 1,000
- * x 10,000 the same.
+ * Helpers that share memory with the caller, who computes too; 0: none. Only where `together` asks for it: on two cores
+ * that share what their memory can carry, 1,000 tasks x 10,000 took 0.54 s so, and 0.45 s on one thread.
  */
-const leastTogether = 8_000_000;
-const mostTogether = 16_000_000;
-
-export function helpersFor(work: number, iterations: number, options: ParallelOptions): number {
-  const { pool, workPerThread: least, together } = options;
-  if (pool?.shares !== true) return 0;
-  if (!(together ?? (least === undefined && work >= leastTogether && work <= mostTogether))) return 0;
-  return Math.min(options.workers ?? pool.cores, Math.ceil(iterations / blockSize)) - 1;
+export function helpersFor(iterations: number, { pool, workers, together }: ParallelOptions): number {
+  if (pool?.shares !== true || together !== true) return 0;
+  return Math.min(workers ?? pool.cores, Math.ceil(iterations / blockSize)) - 1;
 }
 
 export interface Stretch {

@@ -8,7 +8,7 @@ import {
 } from "@leeway/core";
 import { withCrew } from "./crew.ts";
 import type { ParallelOptions } from "./options.ts";
-import { threadsFor, workOf } from "./share.ts";
+import { simulationPerThread, threadsFor, workOf } from "./share.ts";
 import { simulateOn } from "./simulateOn.ts";
 
 /**
@@ -25,7 +25,7 @@ export async function simulateInParallel(
   const { pool, signal } = options;
   signal?.throwIfAborted();
   const n = options.iterations ?? plan.iterations;
-  const threads = threadsFor(workOf(plan, n), n, options);
+  const threads = threadsFor(workOf(plan, n), n, options, simulationPerThread);
   if (pool !== undefined && threads > 0) {
     const run = await withCrew({ pool, threads, plan, options }, (crew) => {
       const model = compile(plan); // while the threads start

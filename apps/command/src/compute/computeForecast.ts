@@ -29,9 +29,6 @@ export interface ForecastResult {
 
 const seconds = () => performance.now() / 1000;
 
-/** Characters of a plan of about eight hundred tasks: from there on a thread can pay. */
-const LARGE = 250_000;
-
 /** Rows of finish and cost, sorted copies and the like, counted in tasks as `memoryProblem` does. */
 const ROWS_AS_TASKS = 6;
 
@@ -50,10 +47,8 @@ const worker = new URL("./worker.mjs", import.meta.url);
  */
 export async function computeForecast({ text, options, workers }: ForecastJob): Promise<ForecastResult> {
   const begun = seconds();
-  const pieces = takePieces();
+  takePieces();
   const pool = nodePool(worker);
-  // Threads get ready while the plan is read.
-  if (text.length > LARGE) pool.warm(Math.min(workers ?? pool.cores, pool.cores) - 1, pieces);
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { responses: false, problems, timing };
