@@ -29,7 +29,7 @@ export interface RunOptions {
 /** Rows of trials, in the order of `rowsOf`. */
 export type Row = Float64Array | Int32Array;
 
-/** Asked of a thread, one request at a time. Every request but `plan`, `warm` and `forget` has one answer. */
+/** Asked of a thread, one request at a time. Every request but `plan` and `forget` has one answer. */
 export type ToThread =
   /** What the requests that follow are about. */
   | { kind: "plan"; plan: Plan; options: RunOptions }
@@ -59,8 +59,6 @@ export type ToThread =
       iterations: number;
     }
   | ({ kind: "tornado"; draw: Draw; committed: Forecast["committed"] } & TornadoPart)
-  /** Get ready for whatever plan will come; `pieces`: see `sharePieces` of core. */
-  | { kind: "warm"; pieces: SharedArrayBuffer | undefined }
   /** Drop the plan and all that was made of it. */
   | { kind: "forget" };
 

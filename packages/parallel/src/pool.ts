@@ -1,4 +1,3 @@
-import { bytesOfSharedPieces, sharePieces } from "@leeway/core";
 import { type Helper, startHelper } from "./helper.ts";
 import type { StartThread } from "./thread.ts";
 
@@ -8,24 +7,12 @@ export interface Pool {
   readonly cores: number;
   /** Whether threads and caller can share memory. */
   readonly shares: boolean;
-  /**
-   * Starts that many threads ahead of the work; they get ready and rest until they are taken. `pieces`: memory that
-   * `sharePieces` of core was given.
-   */
-  warm(count: number, pieces?: SharedArrayBuffer): void;
   /** That many threads, resting ones first. */
   take(count: number): Helper[];
   /** Threads whose work is done and who may be asked again. */
   giveBack(helpers: readonly Helper[]): void;
   /** Ends the resting threads; the pool can be used again. */
   close(): Promise<void>;
-}
-
-/** Memory for what tables are made from, made by whoever needs it first. */
-function sharedPieces(): SharedArrayBuffer {
-  const pieces = new SharedArrayBuffer(bytesOfSharedPieces);
-  sharePieces(pieces);
-  return pieces;
 }
 
 /**
@@ -38,15 +25,6 @@ export function createPool(start: StartThread, cores: number, shares = false): P
   return {
     cores,
     shares,
-    warm(count, given) {
-      const pieces = shares && count > 0 ? (given ?? sharedPieces()) : undefined;
-      while (resting.length < count) {
-        const helper = startHelper(start);
-        helper.tell({ kind: "warm", pieces });
-        helper.rest(true);
-        resting.push(helper);
-      }
-    },
     take(count) {
       resting = resting.filter(({ alive }) => alive);
       const taken = resting.splice(0, count);

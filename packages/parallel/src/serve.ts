@@ -17,7 +17,6 @@ import {
 } from "@leeway/core";
 import { gaugesFor } from "./gaugesFor.ts";
 import type { Answer, FromThread, RunOptions, ToThread } from "./messages.ts";
-import { practise } from "./practise.ts";
 import { buffersOf, momentRowsOf, rowsOf } from "./rows.ts";
 import { sparingly } from "./sparingly.ts";
 import { takeBlocks } from "./takeBlocks.ts";
@@ -47,8 +46,6 @@ export function serve(post: Post): (message: ToThread) => void {
   const take = (message: ToThread): void => {
     if (message.kind === "forget") {
       subject = undefined;
-    } else if (message.kind === "warm") {
-      practise(message.pieces);
     } else if (message.kind === "plan") {
       const model = compile(message.plan);
       subject = { model, asWritten: planAsWritten(model), options: message.options };
@@ -68,13 +65,7 @@ export function serve(post: Post): (message: ToThread) => void {
       broken = failure(thrown);
     }
     // `plan` has no answer of its own: its failure is the answer to the request after it.
-    if (
-      broken !== undefined &&
-      message.kind !== "plan" &&
-      message.kind !== "warm" &&
-      message.kind !== "forget"
-    )
-      post(broken, []);
+    if (broken !== undefined && message.kind !== "plan" && message.kind !== "forget") post(broken, []);
   };
 }
 
@@ -87,7 +78,7 @@ function handedOver(said: Answer): ArrayBuffer[] {
 
 function answer(
   subject: Subject,
-  message: Exclude<ToThread, { kind: "plan" | "warm" | "forget" }>,
+  message: Exclude<ToThread, { kind: "plan" | "forget" }>,
   progress: Progress,
 ): Answer {
   const { model, asWritten, options } = subject;
