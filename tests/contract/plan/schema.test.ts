@@ -56,8 +56,10 @@ describe("planJsonSchema()", () => {
 const KEYS: Record<string, string> = {
   plan: `format title currency start statusDate seed iterations commitment lateness estimates calendars calendar
     purpose benefits appraisal people respectCapacity stakeholders phases tasks intervals assumptions risks
-    correlations overheads approvals objections changes`,
+    correlations overheads approvals objections changes decision`,
   commitment: "finishOf confidence finishBy budget reserve holder funds",
+  decision: "ask by recommend doNothing alternatives",
+  alternative: "name text",
   lateness: "after perWeek once",
   estimates: "shape bounds",
   calendar: "like workdays holidays",

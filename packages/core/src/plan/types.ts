@@ -283,6 +283,15 @@ export interface Commitment {
   funds: { from: IsoDate; amount: number }[];
 }
 
+/** What is asked of the approvers; anything missing is made from the commitment, or said to be missing. */
+export interface DecisionAsked extends Noted {
+  ask?: string;
+  by?: IsoDate;
+  recommend?: string;
+  doNothing?: string;
+  alternatives: (Noted & { name: string; text?: string })[];
+}
+
 export interface Approval extends Noted {
   who: Id;
   decision: "pending" | "approve" | "approve-subject-to" | "rework";
@@ -316,6 +325,7 @@ export interface Plan extends Noted {
   seed: string;
   iterations: number;
   commitment: Commitment;
+  decision?: DecisionAsked;
   lateness?: { after?: IsoDate; perWeek?: Estimate; once?: Estimate };
   /** Every calendar by name, `weekdays` and `every-day` included. */
   calendars: Map<string, CalendarDefinition>;

@@ -3,6 +3,7 @@ import type { EstimateDraft } from "../definition/estimate.ts";
 import type { Approval, Change, Interval, Objection, Overhead, Plan } from "../types.ts";
 import { buildCalendars } from "./calendars.ts";
 import { buildContext } from "./context.ts";
+import { buildDecision } from "./decision.ts";
 import { toEstimate } from "./estimate.ts";
 import { must, present } from "./must.ts";
 import { buildRegister } from "./register.ts";
@@ -36,6 +37,7 @@ export function buildPlan(draft: PlanDraft, hashes: Pick<Plan, "sha256" | "appro
         amount: must(amount),
       })),
     }),
+    decision: buildDecision(draft.decision),
     lateness:
       lateness &&
       present({

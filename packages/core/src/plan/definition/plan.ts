@@ -1,4 +1,5 @@
 import { who } from "./common.ts";
+import { decision } from "./decision.ts";
 import { BOUNDS, estimate, SHAPES } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { id, label, reference } from "./names.ts";
@@ -115,6 +116,7 @@ export const planDocument = object("plan", "a plan", {
     { fallback: 10000, mistakenFor: ["runs", "trials", "n"] },
   ),
   commitment: optional(commitment, "What is promised, and at which confidence."),
+  decision: optional(decision, "What is asked of the approvers."),
   lateness: optional(lateness, "What finishing late costs the organisation."),
   estimates: optional(estimates, "Shape and bounds of every estimate that does not say."),
   calendars: optional(calendars, "Named calendars."),
