@@ -1,5 +1,5 @@
 import { formatDays, formatMoney, formatPercent, quoteName, roundSignificant } from "@leeway/charts";
-import type { Responses, ResponseWorth } from "@leeway/core";
+import type { ResponseEffect, Responses, ResponseWorth } from "@leeway/core";
 import { statedSum } from "./moneyWords.ts";
 
 /** The sentence everything else explains: what the response most worth having costs and buys. */
@@ -25,7 +25,13 @@ function buys({ given }: ResponseWorth, level: string): string {
 }
 
 function pays({ given }: ResponseWorth): string {
+  if (isEven(given)) return "about breaks even: its net worth lies within the sampling limits";
   return given.netWorth > 0 ? "pays for itself" : "does not pay for itself";
+}
+
+/** Whether a net worth cannot be told from nought: within its 95 % sampling limits. */
+export function isEven({ netWorth, netWorthError }: ResponseEffect): boolean {
+  return Math.abs(netWorth) <= 1.96 * netWorthError;
 }
 
 /** How many pay for themselves, and what that means. */
@@ -33,14 +39,21 @@ export function countSentences(answer: Responses): string[] {
   const { responses, plan, stands } = answer;
   if (responses.length === 0) return [];
   const adopted = responses.filter((one) => one.adopted).length;
-  const paying = responses.filter(({ given }) => given.netWorth > 0).length;
+  const paying = responses.filter(({ given }) => given.netWorth > 0 && !isEven(given)).length;
+  const even = responses.filter(({ given }) => isEven(given) && given.netWorth !== 0).length;
+  const untold =
+    even === 0
+      ? ""
+      : even === 1
+        ? " One lies too close to nought to tell."
+        : ` ${even} lie too close to nought to tell.`;
   const many = responses.length === 1 ? "1 response" : `${responses.length} responses`;
   const taken =
     adopted === 0 ? "none adopted" : adopted === responses.length ? "all adopted" : `${adopted} adopted`;
   const priced = stands.mean.lateness !== undefined;
   const counted = priced ? "and being late" : "(the plan does not say what being late costs)";
   return [
-    `${many}, ${taken}; ${paying} of ${responses.length} save more on average than they cost, risks, running costs ${counted} counted.`,
+    `${many}, ${taken}; ${paying} of ${responses.length} ${paying === 1 ? "saves more on average than it costs" : "save more on average than they cost"}, risks, running costs ${counted} counted.${untold}`,
     ...(priced ? [] : [`Add \`lateness\` to the plan to have days counted in ${plan.currency}.`]),
   ];
 }

@@ -30,6 +30,7 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
     ...(chance === undefined ? [] : [{ heading: "chance", align: "right" } as const]),
     ...(priced && wide ? [{ heading: "lateness", align: "right" } as const] : []),
     { heading: "net worth", align: "right" },
+    ...(wide ? [{ heading: "±", align: "right" } as const] : []),
   ];
   const rows = responses.map((one) => {
     const effect = one[basis];
@@ -42,6 +43,7 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
       ...(chance === undefined ? [] : [points(chance.of(effect))]),
       ...(priced && wide ? [money(-(effect.latenessAvoided ?? 0))] : []),
       money(effect.netWorth),
+      ...(wide ? [limits(effect.netWorthError)] : []),
     ];
   });
   const title =
@@ -54,7 +56,7 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
     "costs: mean; days and sum: at the level committed to",
     ...(chance === undefined ? [] : [`chance: of ${chance.what}, in points of 100`]),
     ...(priced && wide ? ["lateness: its mean cost"] : []),
-    "net worth: mean money saved less the cost",
+    `net worth: mean money saved less the cost${wide ? ", ± its 95 % sampling limits" : ""}`,
   ];
   return [title, ...table(columns, rows, width), ...inset(`${legend.join("; ")}.`, width)];
 }
@@ -74,6 +76,11 @@ function chanceOf({
 function points(change: number): string {
   const rounded = Math.round(100 * change);
   return rounded === 0 ? "0" : `${rounded < 0 ? "−" : "+"}${Math.abs(rounded)}`;
+}
+
+function limits(error: number): string {
+  const half = 1.96 * error;
+  return half < 0.5 ? "0" : groupDigits(roundSignificant(half, 2));
 }
 
 function money(value: number): string {

@@ -90,6 +90,8 @@ export interface ResponseEffect extends Effect {
   latenessAvoided?: number;
   /** Mean money saved in all (risk costs, overheads, lateness) less its cost; lateness only when priced. */
   netWorth: number;
+  /** Standard error of `netWorth` from the sampling, on the same draws; money. */
+  netWorthError: number;
 }
 
 /** Where a set of decisions leaves the plan: at the level committed to, against what is asked, and on average. */

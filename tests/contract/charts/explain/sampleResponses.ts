@@ -17,6 +17,7 @@ const response = (
     finishBy: days / 100,
     latenessAvoided: days * 900,
     netWorth,
+    netWorthError: Math.abs(netWorth) / 20,
   };
   return {
     id,

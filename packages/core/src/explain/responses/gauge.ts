@@ -29,7 +29,12 @@ export interface Gauge {
   meanDay: number;
   meanCost: number;
   meanLateness: number | undefined;
+  /** The mean burden of each of `batches` stretches of the iterations, in order. */
+  burdens: number[];
 }
+
+/** Stretches that a standard error of a difference is read from; fewer where there are fewer iterations. */
+export const batches = 20;
 
 /**
  * Reads a gauge off an outcome, as the forecast reads percentiles, chances and means. Cost: about 8 n steps.
@@ -63,6 +68,7 @@ export function gaugeOf(outcome: Outcome, model: Model, targets: Targets, select
     meanDay: mean(finish),
     meanCost: mean(cost),
     meanLateness: lateness === undefined ? undefined : mean(lateness),
+    burdens: batchMeans(cost, lateness),
   };
 }
 
@@ -90,6 +96,18 @@ export function outlookOf(gauge: Gauge, model: Model, targets: Targets, n: numbe
 /** What a plan costs its owner on average: the total, and what finishing late costs where that is said. */
 export function meanBurden({ meanCost, meanLateness }: Gauge): number {
   return meanCost + (meanLateness ?? 0);
+}
+
+function batchMeans(cost: Float64Array, lateness: Float64Array | undefined): number[] {
+  const n = cost.length;
+  const count = Math.min(batches, n);
+  return Array.from({ length: count }, (_, i) => {
+    const from = Math.floor((i * n) / count);
+    const to = Math.floor(((i + 1) * n) / count);
+    let sum = 0;
+    for (let k = from; k < to; k++) sum += (cost[k] as number) + (lateness?.[k] ?? 0);
+    return sum / (to - from);
+  });
 }
 
 function mean(values: Float64Array): number {

@@ -1,0 +1,59 @@
+import { cpSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { setInPlan } from "@leeway/core";
+import { parse } from "yaml";
+import { type Ended, leeway, scratch } from "../command/leeway.ts";
+import { commandWords, type Step, shownLines, storySteps } from "./storyPage.ts";
+
+export interface Told {
+  /** The page as it reads when every command is run anew. */
+  page: string;
+  /** Every command in order, with how it ended. */
+  runs: (Ended & { command: string })[];
+  /** The folder the story happened in. */
+  folder: string;
+}
+
+/** Acts a story out in an empty folder that holds the files beside the page. Throws where a command ends otherwise than told. */
+export async function tellStory(pageFile: string, beside: string): Promise<Told> {
+  const folder = scratch();
+  cpSync(beside, folder, { recursive: true });
+  const runs: Told["runs"] = [];
+  let page = "";
+  for (const step of storySteps(readFileSync(pageFile, "utf8"))) page += await act(step, folder, runs);
+  return { page, runs, folder };
+}
+
+async function act(step: Step, folder: string, runs: Told["runs"]): Promise<string> {
+  switch (step.kind) {
+    case "told":
+      return step.text;
+    case "write":
+      writeFileSync(join(folder, step.file), step.text);
+      return fenced(step.info, step.text);
+    case "put": {
+      const file = join(folder, step.plan);
+      const { text, problems } = setInPlan(readFileSync(file, "utf8"), step.path, parse(step.text));
+      if (problems.length > 0)
+        throw new Error(`${step.path.join(".")}: ${problems.map(({ rule }) => rule).join(" ")}`);
+      writeFileSync(file, text);
+      return fenced(step.info, step.text);
+    }
+    case "run": {
+      const [program, ...words] = commandWords(step.command);
+      if (program !== "leeway") throw new Error(`Only leeway is run in a story, not: ${step.command}`);
+      const ended = await leeway(words, { cwd: folder, env: { COLUMNS: "100" } });
+      runs.push({ command: step.command, ...ended });
+      if (ended.code !== step.exit)
+        throw new Error(
+          `$ ${step.command}\nended with ${ended.code}, not ${step.exit}:\n${ended.err}${ended.out}`,
+        );
+      const output = shownLines(ended.err + ended.out, step.lines);
+      return fenced(step.info, `$ ${step.command}\n${output}${output === "" ? "" : "\n"}`);
+    }
+  }
+}
+
+function fenced(info: string, body: string): string {
+  return `\`\`\`${info}\n${body}\`\`\``;
+}
