@@ -1,3 +1,4 @@
+export * from "./brief/index.ts";
 export {
   type Compared,
   type ComparedProblem,

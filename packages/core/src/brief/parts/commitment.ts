@@ -1,0 +1,31 @@
+import type { Plan } from "../../plan/types.ts";
+import { someoneOf } from "../someone.ts";
+import type { BriefAnswers, BriefCommitment } from "../types.ts";
+
+/** Date and sum at the level with their limits, what was asked for, the plan as written, and what lies between. */
+export function briefCommitment(plan: Plan, { forecast, confidence }: BriefAnswers): BriefCommitment {
+  const { commitment } = plan;
+  const { finishBy, budget } = forecast.asked;
+  const holder = someoneOf(plan)(commitment.holder);
+  const rule: unknown = Reflect.get(commitment, "releaseRule");
+  return {
+    committed: forecast.committed,
+    asWritten: {
+      ...forecast.asWritten,
+      finishChance: forecast.finish.asWrittenChance,
+      costChance: forecast.cost.asWrittenChance,
+    },
+    asked: {
+      ...(finishBy === undefined ? {} : { finishBy }),
+      ...(budget === undefined ? {} : { budget }),
+    },
+    chance: forecast.chance,
+    contingency: forecast.contingency,
+    ...(forecast.people === undefined ? {} : { people: forecast.people }),
+    ...(holder === undefined ? {} : { holder }),
+    ...(typeof rule === "string" ? { releaseRule: rule } : {}),
+    ...(commitment.reserve === undefined ? {} : { reserve: commitment.reserve }),
+    together: confidence.joint.equal,
+    ...(forecast.firstShortfall === undefined ? {} : { firstShortfall: forecast.firstShortfall }),
+  };
+}

@@ -1,0 +1,64 @@
+import type { Plan } from "../../plan/types.ts";
+import type { BriefAssumption, BriefTrigger } from "../types.ts";
+
+/** A trigger as the plan states it: the key `returnTriggers`. */
+interface Stated {
+  id: string;
+  name?: string;
+  chanceOfDateBelow?: number;
+  chanceOfBudgetBelow?: number;
+  contingencyCoverBelow?: number;
+  signpost?: string;
+  finishLaterThan?: string;
+  costAbove?: number;
+}
+
+/** Below the level by this much, the promise is no longer the one that was signed. Common practice, no source. */
+const slack = 0.1;
+/** So many signposts are proposed. */
+const watched = 3;
+
+/**
+ * When the commitment comes back to its approvers: what the plan has agreed on, else what is proposed, and marked so:
+ * the chance of date or sum falls ten points below the level, contingency no longer covers what is left, a signpost of
+ * one of the most load-bearing assumptions is seen.
+ */
+export function briefTriggers(
+  plan: Plan,
+  {
+    confidence,
+    spends,
+    assumptions,
+  }: { confidence: number; spends: boolean; assumptions: readonly BriefAssumption[] },
+): BriefTrigger[] {
+  const stated = (Reflect.get(plan, "returnTriggers") ?? []) as readonly Stated[]; // checked when the plan was read
+  if (stated.length > 0) {
+    return stated.map(({ signpost, ...rest }) => {
+      const trigger = { ...rest, proposed: false };
+      return signpost === undefined ? trigger : { ...trigger, signpost: signpostOf(signpost, plan) };
+    });
+  }
+  const least = Math.max(0.05, Math.round((confidence - slack) * 100) / 100);
+  const bearing = assumptions
+    .filter(({ signpost, ifWrong }) => signpost !== undefined && moves(ifWrong))
+    .slice(0, watched);
+  return [
+    { proposed: true, chanceOfDateBelow: least },
+    ...(spends ? [{ proposed: true, chanceOfBudgetBelow: least }] : []),
+    { proposed: true, contingencyCoverBelow: 1 },
+    ...bearing.map(({ id }) => ({ proposed: true, signpost: signpostOf(id, plan) })),
+  ];
+}
+
+function moves(effect: BriefAssumption["ifWrong"]): boolean {
+  return effect !== undefined && (Math.abs(effect.workingDays) > 1e-9 || Math.abs(effect.money) > 1e-6);
+}
+
+function signpostOf(id: string, plan: Plan): NonNullable<BriefTrigger["signpost"]> {
+  const found = plan.assumptions.find((each) => each.id === id);
+  return {
+    assumption: id,
+    statement: found?.name ?? id,
+    ...(found?.signpost === undefined ? {} : { text: found.signpost }),
+  };
+}

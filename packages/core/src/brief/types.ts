@@ -1,0 +1,263 @@
+import type {
+  Comparison,
+  Confidence,
+  ConfidenceStep,
+  Effect,
+  Explanation,
+  Reach,
+  Responses,
+  ResponseWorth,
+} from "../explain/types.ts";
+import type { Forecast, RunStamp, TornadoBar } from "../forecast/types.ts";
+import type { Approval, Id, IsoDate, Objection } from "../plan/types.ts";
+
+/**
+ * What an approver is asked to sign, as plain JSON. Every figure is one of the forecast, the explanation, the responses
+ * or the confidence of the same run; nothing is drawn or computed twice. Working days are those of the plan's calendar,
+ * money is in the plan's currency. What the plan does not say is absent here, and never made up.
+ */
+
+/** The results a brief is put together from: all of one plan, with the same draws and the same level. */
+export interface BriefAnswers {
+  forecast: Forecast;
+  explanation: Explanation;
+  responses: Responses;
+  confidence: Confidence;
+  /** One bar for each open assumption: see `assumptionBars`. */
+  assumptions: TornadoBar[];
+}
+
+export interface Someone {
+  id: Id;
+  name: string;
+  role?: string;
+}
+
+export interface Brief {
+  plan: {
+    title: string;
+    currency: string;
+    start: IsoDate;
+    note?: string;
+    statusDate?: IsoDate;
+    /** The hash that an approval is bound to. */
+    approvalSha256: string;
+  };
+  /** The day it was written on, as handed in. */
+  today: IsoDate;
+  stamp: RunStamp;
+  confidence: number;
+  /** Whether the plan speaks of money at all. */
+  spends: boolean;
+  decision: BriefDecision;
+  recommendation: BriefRecommendation;
+  commitment: BriefCommitment;
+  worth: BriefWorth;
+  scope: BriefScope;
+  drivers: BriefDrivers;
+  responses: BriefResponses;
+  assumptions: BriefAssumption[];
+  objections: BriefObjections;
+  triggers: BriefTrigger[];
+  outcome: BriefOutcome;
+  warnings: string[];
+}
+
+/** What is asked. `ask` is the plan's own sentence; without it the sentence is made from the commitment. */
+export interface BriefDecision {
+  ask?: string;
+  /** What the commitment amounts to: whose finish, the date and the sum at the level. */
+  finishOf?: Someone;
+  date: IsoDate;
+  cost: number;
+  /** By when it has to be decided; where the plan does not say, its start is all that is known. */
+  by?: IsoDate;
+}
+
+export interface BriefRecommendation {
+  recommend?: string;
+  doNothing: {
+    text?: string;
+    /** What is forgone in a full month, as written, with benefits worth money; absent where there are none. */
+    perMonth?: number;
+    /** Benefits forgone, as written: per `per` as the plan states them. */
+    benefits: { id: Id; name: string; amount: number; unit?: string; per: string; money: boolean }[];
+  };
+  alternatives: { name: string; text?: string }[];
+  /** The same plan held at other levels. */
+  levels: { p: number; date: IsoDate; cost: number }[];
+}
+
+export interface BriefCommitment {
+  committed: Forecast["committed"];
+  asWritten: Forecast["asWritten"] & { finishChance: number; costChance: number };
+  asked: { finishBy?: IsoDate; budget?: number };
+  chance: Forecast["chance"];
+  contingency: Forecast["contingency"];
+  /** Working days of the finish that limited people account for. */
+  people?: { workingDays: number; money: number };
+  holder?: Someone;
+  releaseRule?: string;
+  /** The sponsor's reserve: apart, and in no figure. */
+  reserve?: number;
+  /** The level of each that holds both together as often as the level committed to, and what it means. */
+  together: Confidence["joint"]["equal"];
+  /** The first month whose end is not covered as surely as the plan wants. */
+  firstShortfall?: { month: string; chanceCovered: number };
+}
+
+export interface BriefWorth {
+  /** Net value and payback; absent where the plan has no `appraisal`. */
+  appraisal?: Omit<NonNullable<Forecast["appraisal"]>, "benefits">;
+  /** Whether a benefit is stated at all, and whether one is worth money. */
+  benefits: { stated: number; valued: number };
+  /** What lateness costs, beside the total: per week and once, and expected. */
+  lateness?: NonNullable<Forecast["lateness"]> & { perWeek: number; once: number };
+}
+
+export interface BriefScope {
+  in: { id: Id; name: string }[];
+  /** In scope, but can be left out. */
+  optional: { id: Id; name: string; lost?: string }[];
+  out: string[];
+  constraints: string[];
+}
+
+/** The largest shares of the contingency, and the rest as one: together they are the whole. */
+export interface BriefDrivers {
+  rows: (Effect & { id: Id; name: string; kind: Explanation["shares"][number]["kind"] })[];
+  rest?: Effect & { causes: number };
+  whole: Effect;
+  /** Standard error of a share from sampled orders at most; 0 where every order was taken. */
+  error: Effect;
+}
+
+export interface BriefResponse extends ResponseWorth {
+  owner?: Someone;
+  due?: IsoDate;
+}
+export interface BriefResponses {
+  adopted: BriefResponse[];
+  /** Not adopted; on average they save more than they cost. Most net worth first. */
+  worthBuying: BriefResponse[];
+  /** Not adopted, and on average they cost more than they save. */
+  others: BriefResponse[];
+  /** Whether what lateness costs is counted in net worth. */
+  latenessCounted: boolean;
+}
+
+export interface BriefAssumption {
+  id: Id;
+  statement: string;
+  chanceWrong: number;
+  owner?: Someone;
+  reviewBy?: IsoDate;
+  signpost?: string;
+  /** The day its signpost was seen. */
+  tripped?: IsoDate;
+  /** It has proved wrong: its effect is in every figure. */
+  occurred: boolean;
+  /** How the commitment would move were it wrong; absent where that is settled already. */
+  ifWrong?: Effect;
+}
+
+export interface BriefObjections {
+  open: BriefObjection[];
+  settled: BriefObjection[];
+}
+export interface BriefObjection extends Omit<Objection, "who"> {
+  who?: Someone;
+}
+
+/** When the commitment comes back to the approvers; exactly one condition each. */
+export interface BriefTrigger {
+  id?: Id;
+  name?: string;
+  /** Not in the plan: put forward here, to be agreed on. */
+  proposed: boolean;
+  chanceOfDateBelow?: number;
+  chanceOfBudgetBelow?: number;
+  contingencyCoverBelow?: number;
+  signpost?: { assumption: Id; statement: string; text?: string };
+  finishLaterThan?: IsoDate;
+  costAbove?: number;
+}
+
+export interface BriefApprover extends Someone {
+  decision: Approval["decision"];
+  date?: IsoDate;
+  conditions?: string;
+  /** Signed, and for the plan as it is now, progress aside. */
+  current?: boolean;
+  approvesUpTo?: number;
+  /** The limit covers the committed sum. */
+  covers?: boolean;
+}
+export interface BriefOutcome {
+  approvers: BriefApprover[];
+}
+
+/** Questions an approver is likely to ask; each has its answer in the figures of the pre-brief. */
+export type QuestionKey =
+  | "ask"
+  | "level"
+  | "gap"
+  | "earlier"
+  | "cut"
+  | "drivers"
+  | "responses"
+  | "changed"
+  | "slip"
+  | "afford"
+  | "estimates"
+  | "before"
+  | "benefit"
+  | "scope"
+  | "people"
+  | "assumptions"
+  | "conditions"
+  | "back";
+
+export interface PreBriefQuestion {
+  key: QuestionKey;
+  /** The words of the approver's role or interest that put it here; absent where it is asked of everybody. */
+  because?: string;
+}
+
+/** What one approver is told before the meeting: the brief, and what this person in particular will ask. */
+export interface PreBrief {
+  brief: Brief;
+  approver: BriefApprover & {
+    interest?: string;
+    stance?: "supports" | "neutral" | "resists";
+    /** The note of the approval: what this person looks for. */
+    looksFor?: string;
+  };
+  questions: PreBriefQuestion[];
+  /** What this person has objected, whatever its state. */
+  objections: BriefObjection[];
+  figures: PreBriefFigures;
+}
+
+/** What the answers are made of, beside the brief's own figures. */
+export interface PreBriefFigures {
+  steps: ConfidenceStep[];
+  stop?: NonNullable<Confidence["stop"]>;
+  walk: Explanation["walk"];
+  /** What makes the asked date and sum an even chance; absent where nothing is asked. */
+  even?: Pick<Reach, "answer" | "ways" | "best" | "chance" | "asked">;
+  /** Against the version named, when one was given. */
+  comparison?: Comparison;
+  months: NonNullable<Forecast["months"]>;
+  estimates: {
+    uncertain: number;
+    withEstimator: number;
+    withBasis: number;
+    /** Uncertain estimates among the largest causes, with who said so and why they would know. */
+    largest: { id: Id; name: string; by: Someone[]; basis?: string }[];
+  };
+  /** Finished tasks, and how many ended within the range that was stated is not known here. */
+  finished: number;
+  /** Where the approver's own work or say stands in the plan: tasks by part. */
+  own: { responsible: number; accountable: number; consulted: number; informed: number };
+}
