@@ -84,7 +84,7 @@ const KEYS: Record<string, string> = {
   response: "id action owner due cost adopted probability scale",
   correlation: "between coefficient cause",
   overhead: "id name perDay from to",
-  benefit: "id kind name goal owner amount per starts ramp lasts until quantity unit worth",
+  benefit: "id kind name goal owner baseline target amount per starts ramp lasts until quantity unit worth",
   appraisal: "years discountRate",
   approval: "who decision date conditions plan",
   objection: "id who date text answer evidence state changedPlan",

@@ -219,6 +219,9 @@ export interface Benefit extends Noted {
   kind?: BenefitKind;
   goal?: Id;
   owner?: Id;
+  /** How it is today and how it is to be, in words; never computed with. */
+  baseline?: string;
+  target?: string;
   amount?: Estimate;
   quantity?: Estimate;
   /** The unit of `quantity`, in words. */

@@ -74,6 +74,8 @@ export function buildContext(plan: PlanDraft) {
         kind: benefit.kind,
         goal: benefit.goal,
         owner: benefit.owner,
+        baseline: benefit.baseline,
+        target: benefit.target,
         amount: maybe(benefit.amount),
         quantity: maybe(benefit.quantity),
         unit: benefit.unit,

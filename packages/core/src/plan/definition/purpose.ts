@@ -44,6 +44,8 @@ export const benefit = object("benefit", "a benefit", {
   kind: optional(choice(...KINDS), "What sort of benefit."),
   goal: optional(reference(["goal"]), "The goal it serves."),
   owner: optional(who(), "Who sees that it comes."),
+  baseline: optional(text("text"), "How it is today, in words and figures."),
+  target: optional(text("text"), "How it is to be, in words and figures."),
   amount: optional(estimate("money"), "Money per period; exactly one of `amount` and `quantity`.", {
     mistakenFor: ["value"],
   }),
