@@ -71,7 +71,7 @@ const KEYS: Record<string, string> = {
   phase: "name responsible accountable consulted informed calendar",
   task: `id name phase scope duration effort milestone target after notBefore holdToPlan calendar unbroken people
     cost due costPerDay priority detail chance onlyIf responsible accountable consulted informed estimatedBy basis
-    started finished remaining spent`,
+    started finished remaining spent opinions detailOf`,
   link: "task link lag",
   "task-person": "id share along",
   interval: "id name from to atMost",

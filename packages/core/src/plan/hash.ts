@@ -9,12 +9,12 @@ const DECISIONS = ["approvals", "objections", "changes"];
 const TASK_PROGRESS = ["started", "finished", "remaining", "spent"];
 
 /**
- * SHA-256, in hex, of a plan document as written: RFC 8785 JSON without approvals, objections and changes,
+ * SHA-256, in hex, of a plan document as written: RFC 8785 JSON without approvals, objections, changes and opinions,
  * defaults not filled in, every list of objects with `id` sorted by it (code units) at every depth.
  * YAML and JSON of the same content, comments and key order aside, give the same hash.
  */
 export function planHash(document: Json): string {
-  return hash(sorted(without(document, DECISIONS)));
+  return hash(sorted(withoutOpinions(without(document, DECISIONS))));
 }
 
 /** The hash an approval is bound to: as `planHash`, with progress left out too. */
@@ -27,6 +27,16 @@ export function planHashes(document: Json): { sha256: string; approvalSha256: st
   const sha256 = planHash(document);
   const bare = withoutProgress(document);
   return { sha256, approvalSha256: bare === document ? sha256 : planHash(bare) };
+}
+
+/** What people said before an estimate was settled is talk; what was settled counts. */
+function withoutOpinions(document: Json): Json {
+  if (!isObject(document) || document.tasks === undefined) return document;
+  const { tasks } = document;
+  const bare = Array.isArray(tasks)
+    ? tasks.map((task) => without(task, ["opinions"]))
+    : without(tasks, ["opinions"]);
+  return Object.assign(Object.create(null), document, { tasks: bare });
 }
 
 /** The document itself where it holds no progress. */

@@ -96,6 +96,22 @@ export interface Task extends Noted {
   finished?: IsoDate;
   remaining?: Estimate;
   spent?: number;
+  /** What people said before the estimate was settled; changes no number. */
+  opinions?: Opinion[];
+  /** The id of the outline task, in an earlier plan, that this one details. */
+  detailOf?: Id;
+}
+
+/** What one person said of a task. */
+export interface Opinion extends Noted {
+  by: Id;
+  date?: IsoDate;
+  of: "duration" | "effort" | "cost";
+  estimate: Estimate;
+  basis?: string;
+  /** The questions in the order they were asked. */
+  order?: ("basis" | "high" | "low" | "likely" | "dissent")[];
+  dissent?: string;
 }
 
 export interface Interval extends Noted {

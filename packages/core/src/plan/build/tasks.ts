@@ -3,6 +3,7 @@ import type { EstimateDraft } from "../definition/estimate.ts";
 import type { Estimate, Link, Task, TaskPerson } from "../types.ts";
 import { toEstimate } from "./estimate.ts";
 import { must, present } from "./must.ts";
+import { buildOpinions } from "./opinions.ts";
 
 /** The tasks with links, people and calendars in full. */
 export function buildTasks(plan: PlanDraft): Task[] {
@@ -48,6 +49,8 @@ export function buildTasks(plan: PlanDraft): Task[] {
       finished: task.finished,
       remaining: maybe(task.remaining),
       spent: task.spent,
+      opinions: buildOpinions(task, defaults),
+      detailOf: task.detailOf,
       note: task.note,
       was: task.was,
     });

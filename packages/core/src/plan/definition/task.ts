@@ -5,6 +5,7 @@ import { type EstimateDraft, estimate } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { id, label, reference } from "./names.ts";
 import { object } from "./object.ts";
+import { opinion } from "./opinion.ts";
 import type { Reading } from "./reading.ts";
 import { choice, date, flag, money, number, probability, text } from "./scalars.ts";
 import { type Definitions, type JsonSchema, optional, required, type Type } from "./type.ts";
@@ -127,4 +128,8 @@ export const task = object("task", "a task", {
   finished: optional(date(), "Day it finished.", { mistakenFor: ["actualFinish", "done", "completed"] }),
   remaining: optional(estimate("time"), "Working days that remain of a started task."),
   spent: optional(money(), "Money spent on it so far.", { mistakenFor: ["actualCost"] }),
+  opinions: optional(listOf(opinion), "What people said before its estimate was settled; changes no number."),
+  detailOf: optional(id(undefined), "Id of the outline task, in an earlier plan, that it details.", {
+    mistakenFor: ["details", "partOf", "parent"],
+  }),
 });
