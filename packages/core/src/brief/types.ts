@@ -138,9 +138,9 @@ export interface BriefResponse extends ResponseWorth {
 }
 export interface BriefResponses {
   adopted: BriefResponse[];
-  /** Not adopted; on average they save more than they cost. Most net worth first. */
+  /** Not adopted; they save more than they cost, beyond the sampling limits. Most net worth first. */
   worthBuying: BriefResponse[];
-  /** Not adopted, and on average they cost more than they save. */
+  /** Not adopted; they cost more than they save, or it is too close to tell. */
   others: BriefResponse[];
   /** Whether what lateness costs is counted in net worth. */
   latenessCounted: boolean;

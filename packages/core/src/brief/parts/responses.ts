@@ -24,8 +24,13 @@ export function briefResponses(plan: Plan, { responses }: Responses): BriefRespo
   const open = all.filter(({ adopted }) => !adopted);
   return {
     adopted: all.filter(({ adopted }) => adopted),
-    worthBuying: open.filter(({ given }) => given.netWorth > 0),
-    others: open.filter(({ given }) => !(given.netWorth > 0)),
+    worthBuying: open.filter(pays),
+    others: open.filter((each) => !pays(each)),
     latenessCounted: all.some(({ given }) => given.latenessAvoided !== undefined),
   };
+}
+
+/** Saves more than it costs, and by more than the 95 % sampling limits of the difference. */
+function pays({ given }: ResponseWorth): boolean {
+  return given.netWorth > 1.96 * given.netWorthError;
 }

@@ -1,0 +1,3 @@
+export { briefSheet } from "./briefSheet.ts";
+export { sheetMarkdown } from "./sheet/markdown.ts";
+export type * from "./sheet/types.ts";

@@ -1,0 +1,54 @@
+import type { Brief, BriefTrigger } from "@leeway/core";
+import { formatDate } from "../../words/formatDate.ts";
+import { formatPercent } from "../../words/formatPercent.ts";
+import { plainName } from "../../words/plainName.ts";
+import { stated } from "../says.ts";
+import { first, quiet, sentence, text } from "../sheet/build.ts";
+import type { Room, Section } from "../sheet/types.ts";
+
+/** What brings the plan back to its approvers: agreed on, or proposed here and marked so. */
+export function backSection(brief: Brief, room: Room): Section {
+  const { triggers } = brief;
+  const proposed = triggers.length > 0 && triggers.every((trigger) => trigger.proposed);
+  return {
+    key: "back",
+    title: "We come back to you when",
+    blocks: [
+      triggers.length === 0
+        ? text("Nothing is agreed on.")
+        : {
+            kind: "list",
+            items: first(triggers, room.triggers, (trigger) => [triggerWords(brief, trigger, room)]),
+          },
+      ...(proposed ? [quiet("Proposed here: the plan states none yet.")] : []),
+    ],
+  };
+}
+
+export function triggerWords(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "name" | "text">): string {
+  const condition = conditionWords(brief, trigger, room);
+  return trigger.name === undefined
+    ? condition
+    : `${plainName(trigger.name, room.name).replace(/\.$/, "")}: ${condition}`;
+}
+
+function conditionWords(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "name" | "text">): string {
+  const { committed } = brief.commitment;
+  if (trigger.chanceOfDateBelow !== undefined)
+    return `the chance of ${formatDate(committed.date, "short")} falls below ${formatPercent(trigger.chanceOfDateBelow)}`;
+  if (trigger.chanceOfBudgetBelow !== undefined)
+    return `the chance of keeping the sum falls below ${formatPercent(trigger.chanceOfBudgetBelow)}`;
+  if (trigger.contingencyCoverBelow !== undefined)
+    return trigger.contingencyCoverBelow === 1
+      ? "the contingency left no longer covers what is still uncertain"
+      : `the contingency left covers less than ${formatPercent(trigger.contingencyCoverBelow)} of what is still uncertain`;
+  if (trigger.finishLaterThan !== undefined)
+    return `the finish at the level is later than ${formatDate(trigger.finishLaterThan, "short")}`;
+  if (trigger.costAbove !== undefined)
+    return `the sum at the level is above ${stated(brief, trigger.costAbove)}`;
+  const { signpost } = trigger;
+  if (signpost === undefined) return "its condition is met";
+  return signpost.text === undefined
+    ? `“${plainName(signpost.statement, room.name)}” no longer holds`
+    : `this is seen: ${sentence(signpost.text, room.text)}`.replace(/\.$/, "");
+}

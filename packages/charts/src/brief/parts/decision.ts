@@ -1,0 +1,52 @@
+import type { Brief } from "@leeway/core";
+import { formatDate } from "../../words/formatDate.ts";
+import { plainName } from "../../words/plainName.ts";
+import { chanceWords, supported } from "../says.ts";
+import { quiet, sentence, strong, text } from "../sheet/build.ts";
+import type { Line, Room, Section } from "../sheet/types.ts";
+
+/** What is asked, in one sentence: decision, sum, date, by when; then the answer of the forecast. */
+export function decisionSection(brief: Brief, room: Room): Section {
+  const { decision } = brief;
+  const made = decision.ask === undefined;
+  return {
+    key: "decision",
+    title: "What you are asked to decide",
+    blocks: [
+      text(
+        strong(made ? commitWords(brief, room) : sentence(decision.ask ?? "", room.text)),
+        ` ${deadline(brief)}`,
+      ),
+      text(answerLine(brief)),
+      ...(made ? [quiet("The plan states no decision; this sentence is made from its commitment.")] : []),
+    ],
+  };
+}
+
+/** The commitment as a request. */
+export function commitWords(brief: Brief, room: Room): string {
+  const { finishOf, date, cost } = brief.decision;
+  const what = finishOf === undefined ? "finishing" : `“${plainName(finishOf.name, room.name)}”`;
+  const sum = brief.spends ? `, for ${supported(brief, cost)}` : "";
+  return `Approve committing to ${what} by ${formatDate(date, "long")}${sum}.`;
+}
+
+/** By when it has to be decided. */
+export function deadline({ decision, plan }: Brief): string {
+  return decision.by === undefined
+    ? `No day for the decision is stated; work is to begin on ${formatDate(plan.start, "weekday")}.`
+    : `Decide by ${formatDate(decision.by, "weekday")}.`;
+}
+
+/** Date and sum at the level, how often each holds, and both. */
+export function answerLine(brief: Brief): Line {
+  const { committed } = brief.commitment;
+  const date = strong(formatDate(committed.date, "long"));
+  if (!brief.spends) return [date, ` holds ${chanceWords(committed.confidence)}.`];
+  return [
+    date,
+    " and ",
+    strong(supported(brief, committed.cost)),
+    `: each holds ${chanceWords(committed.confidence)}, both together ${chanceWords(committed.both)}.`,
+  ];
+}

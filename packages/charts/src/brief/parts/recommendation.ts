@@ -1,0 +1,63 @@
+import type { Brief } from "@leeway/core";
+import { formatDate } from "../../words/formatDate.ts";
+import { formatPercent } from "../../words/formatPercent.ts";
+import { groupDigits } from "../../words/groupDigits.ts";
+import { plainName } from "../../words/plainName.ts";
+import { roundSignificant } from "../../words/roundSignificant.ts";
+import { rough, stated, supported } from "../says.ts";
+import { first, inLine, sentence, strong, text } from "../sheet/build.ts";
+import type { Block, Room, Section } from "../sheet/types.ts";
+
+/** What is recommended, what doing nothing costs, and what else there is. */
+export function recommendationSection(brief: Brief, room: Room): Section {
+  const { recommend, alternatives, levels } = brief.recommendation;
+  const others = levels.map(({ p, date, cost }) => {
+    const sum = brief.spends ? ` and ${supported(brief, cost)}` : "";
+    return `at ${formatPercent(p)} ${formatDate(date, "short")}${sum}`;
+  });
+  return {
+    key: "recommendation",
+    title: "Recommendation and alternatives",
+    blocks: [
+      text(
+        strong("Recommended: "),
+        recommend === undefined ? "the plan states no recommendation." : sentence(recommend, room.text),
+      ),
+      doNothingBlock(brief, room),
+      ...(alternatives.length === 0
+        ? []
+        : [
+            {
+              kind: "list" as const,
+              items: first(alternatives, room.alternatives, ({ name, text: said }) =>
+                said === undefined
+                  ? [strong(sentence(name, room.name))]
+                  : [strong(`${plainName(name, room.name)}: `), sentence(said, room.text)],
+              ),
+            },
+          ]),
+      text(
+        strong("Alternatives: "),
+        alternatives.length === 0 ? "the plan states no others. " : "",
+        others.length === 0 ? "" : `The same plan ${others.join(", ")}.`,
+      ),
+    ],
+  };
+}
+
+function doNothingBlock(brief: Brief, room: Room): Block {
+  const { text: said, perMonth, benefits } = brief.recommendation.doNothing;
+  const forgone = benefits.map((benefit) => {
+    const amount = benefit.money
+      ? stated(brief, benefit.amount)
+      : `${groupDigits(roundSignificant(benefit.amount, 4))} ${plainName(benefit.unit ?? "", room.name)}`;
+    return benefit.per === "once" ? `${amount} once` : `${amount} a ${benefit.per}`;
+  });
+  const costs =
+    forgone.length === 0
+      ? "No benefit is stated, so the plan cannot say what doing nothing forgoes."
+      : `It forgoes, as written and in full, ${inLine(forgone, room.benefits, room.name + 30)}${
+          perMonth === undefined ? "" : `: ${rough(brief, perMonth)} a month`
+        }.`;
+  return text(strong("Doing nothing: "), said === undefined ? "" : `${sentence(said, room.text)} `, costs);
+}

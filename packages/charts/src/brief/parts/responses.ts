@@ -1,0 +1,63 @@
+import type { Brief, BriefResponse } from "@leeway/core";
+import { formatDate } from "../../words/formatDate.ts";
+import { formatDays } from "../../words/formatDays.ts";
+import { plainName } from "../../words/plainName.ts";
+import { rough, stated } from "../says.ts";
+import { first, strong, text } from "../sheet/build.ts";
+import type { Block, Line, Room, Section } from "../sheet/types.ts";
+
+/** What was bought against risks and what it buys, and what is worth buying next. */
+export function responsesSection(brief: Brief, room: Room): Section {
+  const { adopted, worthBuying, others } = brief.responses;
+  const tell = (response: BriefResponse) => responseLine(brief, response, room);
+  const none = adopted.length + worthBuying.length + others.length === 0;
+  const heading = (title: string, list: readonly BriefResponse[]): Block[] =>
+    list.length === 0
+      ? []
+      : [text(strong(title)), { kind: "list", items: first(list, room.responses, tell) }];
+  return {
+    key: "responses",
+    title: "Responses",
+    blocks: none
+      ? [text("The plan states no response to a risk or an assumption.")]
+      : [
+          ...(adopted.length === 0 ? [text(strong("Bought: "), "none yet.")] : heading("Bought", adopted)),
+          ...(worthBuying.length === 0
+            ? [text(strong("Worth buying: "), nothingPays(brief))]
+            : heading("Worth buying: saves more than it costs", worthBuying)),
+          ...(others.length === 0 || worthBuying.length === 0
+            ? []
+            : [
+                text(
+                  `${others.length} more ${others.length === 1 ? "costs" : "cost"} as much as saved, or more.`,
+                ),
+              ]),
+        ],
+  };
+}
+
+function nothingPays({ responses }: Brief): string {
+  const { others } = responses;
+  return others.length === 0
+    ? "every response stated is bought."
+    : `none of ${others.length} left saves more than it costs${responses.latenessCounted ? "" : "; what being late costs is not stated and not counted"}.`;
+}
+
+/** "Hire an inspector: EUR 1,500 buys 3.9 working days; net +EUR 4,200. Ines Calloway, by 5 Mar 2027." */
+export function responseLine(brief: Brief, response: BriefResponse, room: Pick<Room, "name">): Line {
+  const { action, cost, given, owner, due } = response;
+  const days = -given.workingDays;
+  const buys =
+    Math.abs(days) < 0.05
+      ? "moves the committed date by less than a tenth of a day"
+      : `${days > 0 ? "buys" : "costs"} ${formatDays(Math.abs(days))}`;
+  const by = [
+    owner === undefined ? undefined : plainName(owner.name, room.name),
+    due === undefined ? undefined : `by ${formatDate(due, "short")}`,
+  ].filter((each) => each !== undefined);
+  return [
+    strong(plainName(action, room.name).replace(/\.$/, "")),
+    `: ${stated(brief, cost)} ${buys}, net ${rough(brief, given.netWorth, true)}.`,
+    by.length === 0 ? " No owner is stated." : ` ${by.join(", ")}.`,
+  ];
+}

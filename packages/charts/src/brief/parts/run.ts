@@ -1,0 +1,26 @@
+import type { Brief } from "@leeway/core";
+import { formatDate } from "../../words/formatDate.ts";
+import { groupDigits } from "../../words/groupDigits.ts";
+import { plainName } from "../../words/plainName.ts";
+import { quiet } from "../sheet/build.ts";
+import type { Section } from "../sheet/types.ts";
+
+const caution =
+  "These figures restate what people judged; they are no promise of accuracy. Before money, contracts or anyone's safety hang on them, your own rules and competent people decide.";
+
+/** What is needed to get the same figures again, and the usual caution. */
+export function runSection({ stamp, plan, today }: Brief): Section {
+  const status =
+    plan.statusDate === undefined ? "no progress yet" : `status ${formatDate(plan.statusDate, "short")}`;
+  const futures = `${groupDigits(stamp.iterations)} ${stamp.iterations === 1 ? "future" : "futures"}`;
+  return {
+    key: "run",
+    title: "Run and caution",
+    blocks: [
+      quiet(caution),
+      quiet(
+        `Run: seed ${plainName(stamp.seed, 40)}, ${futures}, ${stamp.design} design, plan ${stamp.sha256.slice(0, 12)}, ${status}, engine ${stamp.version}; written ${formatDate(today, "short")}.`,
+      ),
+    ],
+  };
+}

@@ -1,0 +1,40 @@
+import { plainName } from "../../words/plainName.ts";
+import type { Block, Line, Span } from "./types.ts";
+
+/** A paragraph; texts and lines are put one after the other. */
+export function text(...parts: readonly (Span | Line | undefined)[]): Block {
+  return { kind: "text", line: joined(parts) };
+}
+
+/** A paragraph that comes second. */
+export function quiet(...parts: readonly (Span | Line | undefined)[]): Block {
+  return { kind: "text", line: joined(parts), quiet: true };
+}
+
+export function strong(text: string): Span {
+  return { strong: text };
+}
+
+function joined(parts: readonly (Span | Line | undefined)[]): Line {
+  return parts.flatMap((part) => (part === undefined ? [] : Array.isArray(part) ? part : [part as Span]));
+}
+
+/** A text of the plan on one line, cut to `most` characters. Ends as a sentence does. */
+export function sentence(said: string, most: number): string {
+  const line = plainName(said, most);
+  return /[.!?…:;"”)]$/.test(line) ? line : `${line}.`;
+}
+
+/** The first `most` of a list, each told, and how many more there are. */
+export function first<T>(list: readonly T[], most: number, tell: (item: T) => Line, what = "more"): Line[] {
+  const told = list.slice(0, most).map(tell);
+  const left = list.length - told.length;
+  return left > 0 ? [...told, [`and ${left} ${what}`]] : told;
+}
+
+/** "A; B; and 2 more" */
+export function inLine(list: readonly string[], most: number, size: number): string {
+  const told = list.slice(0, most).map((each) => plainName(each, size).replace(/[.;]$/, ""));
+  const left = list.length - told.length;
+  return [...told, ...(left > 0 ? [`and ${left} more`] : [])].join("; ");
+}
