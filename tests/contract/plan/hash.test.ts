@@ -73,10 +73,10 @@ describe("planHash(document)", () => {
     expect(hash("8")).not.toBe(hash("7"));
   });
 
-  it("leaves approvals, objections and changes out", () => {
+  it("leaves approvals, objections, changes and accepted findings out", () => {
     const plain = mustRead(HEAD + TASK);
     const people = "people: { id: p, name: P }\n";
-    const decided = `${HEAD}${people}approvals: { who: p, decision: approve }\nobjections: { id: o }\nchanges: { what: x }\n${TASK}`;
+    const decided = `${HEAD}${people}approvals: { who: p, decision: approve }\nobjections: { id: o }\nchanges: { what: x }\nacceptedFindings: { finding: no-ranges, who: p, date: 2027-01-05, why: Fixed by law }\n${TASK}`;
     expect(mustRead(decided).sha256).toBe(mustRead(HEAD + people + TASK).sha256);
     expect(mustRead(decided).sha256).not.toBe(plain.sha256);
   });

@@ -56,7 +56,7 @@ describe("planJsonSchema()", () => {
 const KEYS: Record<string, string> = {
   plan: `format title currency start statusDate seed iterations commitment lateness estimates calendars calendar
     purpose benefits appraisal people respectCapacity stakeholders phases tasks intervals assumptions risks
-    correlations overheads approvals objections changes decision`,
+    correlations overheads approvals objections changes decision acceptedFindings`,
   commitment: "finishOf confidence finishBy budget reserve holder funds",
   decision: "ask by recommend doNothing alternatives",
   alternative: "name text",
@@ -89,6 +89,7 @@ const KEYS: Record<string, string> = {
   approval: "who decision date conditions plan",
   objection: "id who date text answer evidence state changedPlan",
   change: "date who what why",
+  "accepted-finding": "finding ids who date why",
 };
 
 describe("planJsonSchema() keys", () => {

@@ -5,12 +5,13 @@ import type { Json } from "./source/toJson.ts";
 
 type JsonObject = { [key: string]: Json };
 
-const DECISIONS = ["approvals", "objections", "changes"];
+const DECISIONS = ["approvals", "objections", "changes", "acceptedFindings"];
 const TASK_PROGRESS = ["started", "finished", "remaining", "spent"];
 
 /**
- * SHA-256, in hex, of a plan document as written: RFC 8785 JSON without approvals, objections, changes and opinions,
- * defaults not filled in, every list of objects with `id` sorted by it (code units) at every depth.
+ * SHA-256, in hex, of a plan document as written: RFC 8785 JSON without approvals, objections, changes, accepted
+ * findings and opinions, defaults not filled in, every list of objects with `id` sorted by it (code units) at every
+ * depth.
  * YAML and JSON of the same content, comments and key order aside, give the same hash.
  */
 export function planHash(document: Json): string {

@@ -295,6 +295,8 @@ export interface Phase extends Noted {
 export interface Commitment {
   finishOf?: Id;
   confidence: number;
+  /** Present where there is a commitment that does not say how sure to be. */
+  confidenceByDefault?: true;
   finishBy?: IsoDate;
   budget?: number;
   reserve?: number;
@@ -335,6 +337,15 @@ export interface Change extends Noted {
   why?: string;
 }
 
+/** A finding of `check` that was looked at and accepted; absent `ids`: every finding of that code. */
+export interface AcceptedFinding extends Noted {
+  finding: string;
+  ids?: Id[];
+  who: Id;
+  date: IsoDate;
+  why: string;
+}
+
 export interface Plan extends Noted {
   format: 1;
   title: string;
@@ -366,6 +377,7 @@ export interface Plan extends Noted {
   approvals: Approval[];
   objections: Objection[];
   changes: Change[];
+  acceptedFindings: AcceptedFinding[];
   /** SHA-256 of the document (plan-format "The plan's hash"), hex. */
   sha256: string;
   /** The same with progress left out too: what an approval is bound to. */

@@ -1,6 +1,6 @@
 import type { PlanDraft } from "../definition/draft.ts";
 import type { EstimateDraft } from "../definition/estimate.ts";
-import type { Approval, Change, Interval, Objection, Overhead, Plan } from "../types.ts";
+import type { AcceptedFinding, Approval, Change, Interval, Objection, Overhead, Plan } from "../types.ts";
 import { buildCalendars } from "./calendars.ts";
 import { buildContext } from "./context.ts";
 import { buildDecision } from "./decision.ts";
@@ -28,6 +28,7 @@ export function buildPlan(draft: PlanDraft, hashes: Pick<Plan, "sha256" | "appro
     commitment: present({
       finishOf: commitment?.finishOf,
       confidence: commitment?.confidence ?? 0.8,
+      confidenceByDefault: commitment && commitment.confidence === undefined ? (true as const) : undefined,
       finishBy: commitment?.finishBy,
       budget: commitment?.budget,
       reserve: commitment?.reserve,
@@ -125,5 +126,17 @@ function buildDecisions(draft: PlanDraft) {
         was: change.was,
       }),
   );
-  return { approvals, objections, changes };
+  const acceptedFindings = (draft.acceptedFindings ?? []).map(
+    (accepted): AcceptedFinding =>
+      present({
+        finding: must(accepted.finding),
+        ids: accepted.ids,
+        who: must(accepted.who),
+        date: must(accepted.date),
+        why: must(accepted.why),
+        note: accepted.note,
+        was: accepted.was,
+      }),
+  );
+  return { approvals, objections, changes, acceptedFindings };
 }

@@ -1,3 +1,4 @@
+import { acceptedFinding } from "./acceptedFinding.ts";
 import { who } from "./common.ts";
 import { decision } from "./decision.ts";
 import { BOUNDS, estimate, SHAPES } from "./estimate.ts";
@@ -138,4 +139,8 @@ export const planDocument = object("plan", "a plan", {
   approvals: optional(listOf(approval), "Who decided what."),
   objections: optional(listOf(objection), "What was objected, and the answer."),
   changes: optional(listOf(change), "What changed, and why."),
+  acceptedFindings: optional(
+    listOf(acceptedFinding),
+    "Findings of `check` that were looked at and accepted.",
+  ),
 });
