@@ -16,6 +16,19 @@ export { pathBars } from "./pathBars.ts";
 export { peopleWeeks } from "./peopleWeeks.ts";
 export { planBars } from "./planBars.ts";
 export { responseWorth } from "./responseWorth.ts";
+export { enumerated } from "./sentences/enumerated.ts";
+export { partSum, spends, supportedSum } from "./sentences/explainMoney.ts";
+export { errorSentence, gapSentence, meaningSentence, reasonSentence } from "./sentences/explainSentences.ts";
+export {
+  hasSums,
+  meaningOfMoves,
+  movedSentence,
+  roundMove,
+  standsSentences,
+} from "./sentences/movedSentences.ts";
+export { otherSentences, reachSentence, samplingSentence } from "./sentences/reachSentences.ts";
+export { statedSum } from "./sentences/statedSum.ts";
+export { countSentences, isEven, roughSum, worthSentence } from "./sentences/worthSentences.ts";
 export { sharesDays } from "./sharesDays.ts";
 export { sharesMoney } from "./sharesMoney.ts";
 export { spending } from "./spending.ts";

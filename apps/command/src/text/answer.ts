@@ -5,9 +5,10 @@ import {
   formatMoney,
   groupDigits,
   roundToLimits,
+  statedSum,
 } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
-import { committedSum, hasMoney, statedSum } from "./moneyWords.ts";
+import { committedSum, hasMoney } from "./moneyWords.ts";
 
 /** The sentence everything else explains: what to commit to, and how often it holds. */
 export function commitSentence(forecast: Forecast): string {

@@ -1,6 +1,5 @@
-import { columnDays, groupDigits } from "@leeway/charts";
+import { columnDays, groupDigits, hasSums, roundMove } from "@leeway/charts";
 import type { Comparison, Effect } from "@leeway/core";
-import { hasSums, roundMove } from "./compareAnswer.ts";
 import { wrap } from "./page.ts";
 
 /** Changes of one move, and of those that moved nothing, that are spelled out. */

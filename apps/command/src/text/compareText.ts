@@ -1,5 +1,5 @@
+import { meaningOfMoves, movedSentence, standsSentences } from "@leeway/charts";
 import type { Comparison } from "@leeway/core";
-import { meaningOfMoves, movedSentence, standsSentences } from "./compareAnswer.ts";
 import { alsoLines, moveLines } from "./compareMoves.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";

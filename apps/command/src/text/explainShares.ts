@@ -1,6 +1,5 @@
-import { columnDays } from "@leeway/charts";
+import { columnDays, partSum, spends } from "@leeway/charts";
 import type { Effect, Explanation, Share } from "@leeway/core";
-import { partSum, spends } from "./explainMoney.ts";
 import { bar, type Column, table, wrap } from "./page.ts";
 
 const left: Column = { heading: "", align: "left" };

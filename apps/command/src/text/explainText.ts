@@ -1,8 +1,7 @@
+import { errorSentence, gapSentence, meaningSentence, reasonSentence, spends } from "@leeway/charts";
 import type { Explanation, ScenarioChoice } from "@leeway/core";
 import { tornadoLines } from "./causes.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
-import { errorSentence, gapSentence, meaningSentence, reasonSentence } from "./explainAnswer.ts";
-import { spends } from "./explainMoney.ts";
 import { shareLines, walkLines } from "./explainShares.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";

@@ -12,11 +12,6 @@ export function committedSum(forecast: Forecast): string {
   return formatMoney(roundToLimits(cost, costLow, costHigh), forecast.plan.currency);
 }
 
-/** A sum stated in the plan, not sampled: to the unit. */
-export function statedSum(value: number, currency: string): string {
-  return formatMoney(Math.round(value), currency);
-}
-
 /** Money that stands for a mean over futures, without the currency: two significant digits. */
 export function meanSum(value: number): string {
   return groupDigits(roundSignificant(value, 2));

@@ -1,8 +1,8 @@
+import { otherSentences, reachSentence, samplingSentence } from "@leeway/charts";
 import type { Reach, ReachWay, ScenarioChoice } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
-import { otherSentences, reachSentence, samplingSentence } from "./reachAnswer.ts";
 import { stepLines } from "./reachSteps.ts";
 import { scenarioLines } from "./scenarioLines.ts";
 import { scenarioOptions } from "./scenarioOptions.ts";

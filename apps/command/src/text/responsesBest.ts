@@ -1,14 +1,15 @@
 import {
+  enumerated,
   formatDate,
   formatDays,
   formatMoney,
   formatPercent,
   quoteName,
   roundSignificant,
+  statedSum,
 } from "@leeway/charts";
 import type { BestSet, Objective, Responses } from "@leeway/core";
 import { inset } from "./inset.ts";
-import { statedSum } from "./moneyWords.ts";
 
 const aims: Record<Objective, string> = {
   date: "for the earliest committed date",
@@ -56,10 +57,4 @@ function sentences(answer: Responses, best: BestSet): string[] {
       ? []
       : [`One at a time, ${list(best.idle)} could be left out without moving that date.`];
   return [`Adopt ${list(best.ids)}: ${cost}. ${moved}${chance} ${worth}`, ...idle, best.how.text];
-}
-
-/** "A", "A and B", "A, B and C". */
-export function enumerated(parts: readonly string[]): string {
-  if (parts.length < 2) return parts.join("");
-  return `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 }

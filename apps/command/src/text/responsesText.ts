@@ -1,9 +1,8 @@
-import { groupDigits } from "@leeway/charts";
+import { countSentences, groupDigits, worthSentence } from "@leeway/charts";
 import type { Responses, ScenarioChoice } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
-import { countSentences, worthSentence } from "./responsesAnswer.ts";
 import { bestLines } from "./responsesBest.ts";
 import { responseLines } from "./responsesTable.ts";
 import { scenarioLines } from "./scenarioLines.ts";

@@ -1,14 +1,12 @@
-import {
-  formatChance,
-  formatDate,
-  formatMoney,
-  formatPercent,
-  quoteName,
-  roundSignificant,
-} from "@leeway/charts";
 import type { Reach, ReachStep, ReachWay } from "@leeway/core";
-import { statedSum } from "./moneyWords.ts";
-import { enumerated } from "./responsesBest.ts";
+import { formatChance } from "../words/formatChance.ts";
+import { formatDate } from "../words/formatDate.ts";
+import { formatMoney } from "../words/formatMoney.ts";
+import { formatPercent } from "../words/formatPercent.ts";
+import { quoteName } from "../words/plainName.ts";
+import { roundSignificant } from "../words/roundSignificant.ts";
+import { enumerated } from "./enumerated.ts";
+import { statedSum } from "./statedSum.ts";
 
 /** What is asked: "finish by Friday 1 October 2027 within EUR 640,000, 8 times in 10". */
 function wish({ asked, plan }: Reach): string {

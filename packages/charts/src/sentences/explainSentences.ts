@@ -1,7 +1,11 @@
-import { formatChance, formatDate, formatDays, formatMoney, roundSignificant } from "@leeway/charts";
 import type { Explanation, Share } from "@leeway/core";
+import { formatChance } from "../words/formatChance.ts";
+import { formatDate } from "../words/formatDate.ts";
+import { formatDays } from "../words/formatDays.ts";
+import { formatMoney } from "../words/formatMoney.ts";
+import { roundSignificant } from "../words/roundSignificant.ts";
 import { spends, supportedSum } from "./explainMoney.ts";
-import { statedSum } from "./moneyWords.ts";
+import { statedSum } from "./statedSum.ts";
 
 /** What is explained: from where to where, and how far that is. */
 export function gapSentence(explanation: Explanation): string {

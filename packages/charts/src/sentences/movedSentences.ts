@@ -1,14 +1,12 @@
-import {
-  formatChance,
-  formatDate,
-  formatDays,
-  formatMoney,
-  formatPercent,
-  roundSignificant,
-  roundToLimits,
-} from "@leeway/charts";
 import type { Comparison } from "@leeway/core";
-import { statedSum } from "./moneyWords.ts";
+import { formatChance } from "../words/formatChance.ts";
+import { formatDate } from "../words/formatDate.ts";
+import { formatDays } from "../words/formatDays.ts";
+import { formatMoney } from "../words/formatMoney.ts";
+import { formatPercent } from "../words/formatPercent.ts";
+import { roundSignificant } from "../words/roundSignificant.ts";
+import { roundToLimits } from "../words/roundToLimits.ts";
+import { statedSum } from "./statedSum.ts";
 
 /** Whether either plan speaks of money at all. */
 export function hasSums({ from, to }: Comparison): boolean {

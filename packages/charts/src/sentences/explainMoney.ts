@@ -1,5 +1,8 @@
-import { formatMoney, groupDigits, limitStep, roundSignificant, roundToStep } from "@leeway/charts";
 import type { Explanation } from "@leeway/core";
+import { formatMoney } from "../words/formatMoney.ts";
+import { groupDigits } from "../words/groupDigits.ts";
+import { roundSignificant } from "../words/roundSignificant.ts";
+import { limitStep, roundToStep } from "../words/roundToLimits.ts";
 
 /** Whether the plan speaks of money at all. */
 export function spends({ committed, contingency }: Explanation): boolean {

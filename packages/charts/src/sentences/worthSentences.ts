@@ -1,6 +1,10 @@
-import { formatDays, formatMoney, formatPercent, quoteName, roundSignificant } from "@leeway/charts";
 import type { ResponseEffect, Responses, ResponseWorth } from "@leeway/core";
-import { statedSum } from "./moneyWords.ts";
+import { formatDays } from "../words/formatDays.ts";
+import { formatMoney } from "../words/formatMoney.ts";
+import { formatPercent } from "../words/formatPercent.ts";
+import { quoteName } from "../words/plainName.ts";
+import { roundSignificant } from "../words/roundSignificant.ts";
+import { statedSum } from "./statedSum.ts";
 
 /** The sentence everything else explains: what the response most worth having costs and buys. */
 export function worthSentence(answer: Responses): string {
