@@ -57,7 +57,7 @@ const KEYS: Record<string, string> = {
   plan: `format title currency start statusDate seed iterations commitment lateness estimates calendars calendar
     purpose benefits appraisal people respectCapacity stakeholders phases tasks intervals assumptions risks
     correlations overheads approvals objections changes decision acceptedFindings`,
-  commitment: "finishOf confidence finishBy budget reserve holder funds",
+  commitment: "finishOf confidence finishBy budget reserve holder releaseRule funds",
   decision: "ask by recommend doNothing alternatives",
   alternative: "name text",
   lateness: "after perWeek once",

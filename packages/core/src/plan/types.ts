@@ -301,6 +301,8 @@ export interface Commitment {
   budget?: number;
   reserve?: number;
   holder?: Id;
+  /** Who releases contingency, and how; in words. */
+  releaseRule?: string;
   funds: { from: IsoDate; amount: number }[];
 }
 

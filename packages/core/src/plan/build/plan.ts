@@ -33,6 +33,7 @@ export function buildPlan(draft: PlanDraft, hashes: Pick<Plan, "sha256" | "appro
       budget: commitment?.budget,
       reserve: commitment?.reserve,
       holder: commitment?.holder,
+      releaseRule: commitment?.releaseRule,
       funds: (commitment?.funds ?? []).map(({ from, amount }) => ({
         from: must(from),
         amount: must(amount),

@@ -25,6 +25,7 @@ const commitment = object("commitment", "the commitment", {
   budget: optional(moneyFromZero(), "The money available."),
   reserve: optional(moneyFromZero(), "The sponsor's reserve, not part of `budget`."),
   holder: optional(who(), "Who holds the contingency."),
+  releaseRule: optional(text("how contingency is released"), "Who releases contingency, and how; in words."),
   funds: optional(
     listOf(
       object("funds", "a release of money", {
