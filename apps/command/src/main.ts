@@ -3,6 +3,7 @@ import { type Call, parseCall } from "./call/parseCall.ts";
 import { exitCodes } from "./exitCodes.ts";
 import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
+import { briefVerb } from "./verbs/brief.ts";
 import { checkVerb } from "./verbs/check.ts";
 import { compareVerb } from "./verbs/compare.ts";
 import { confidenceVerb } from "./verbs/confidence.ts";
@@ -40,6 +41,8 @@ function run(call: Call): number | Promise<number> {
       return futureVerb(call);
     case "compare":
       return compareVerb(call);
+    case "brief":
+      return briefVerb(call);
     case "check":
       return checkVerb(call);
     case "schema":

@@ -199,6 +199,30 @@ export const verbs: readonly VerbRule[] = [
       "and by `was` where something was renamed. The moves add up to the difference.",
   },
   {
+    name: "brief",
+    summary: "the approver's page: what to decide, and why; or a pre-brief for one of them",
+    plans: 1,
+    options: [
+      common.json,
+      {
+        name: "format",
+        value: "NAME",
+        help: "markdown (default) or html, one file that prints on one A4 page",
+      },
+      { name: "out", value: "FILE", help: "write to FILE (default: standard output)" },
+      { name: "force", help: "overwrite FILE where there is one" },
+      { name: "for", value: "ID", help: "what this approver will ask, answered, in place of the brief" },
+      { name: "since", value: "OLD", help: "... and what moved since that version of the plan" },
+      { name: "today", value: "DATE", help: "the day it is written on, e.g. 2027-02-01 (default: today)" },
+      common.confidence,
+      ...drawn,
+      common.workers,
+    ],
+    notes:
+      "Every figure is one of forecast, explain, responses and confidence on the same futures. What is asked comes from " +
+      "the plan's key `decision`; what the plan does not say is said to be missing.",
+  },
+  {
     name: "check",
     summary: "findings about the plan itself; nothing is simulated",
     plans: 1,

@@ -1,4 +1,7 @@
 import {
+  type AssumptionBarsOptions,
+  type AssumptionBarsResult,
+  assumptionBars,
   type DrivingPathsOptions,
   type DrivingPathsResult,
   drivingPaths,
@@ -21,6 +24,7 @@ import {
 /** Questions answered by one call of the library, what they are asked with and what comes back. */
 export interface Questions {
   confidence: { options: Omit<WhyConfidenceOptions, "onProgress">; answer: WhyConfidenceResult };
+  assumptions: { options: Omit<AssumptionBarsOptions, "onProgress">; answer: AssumptionBarsResult };
   people: { options: Omit<PeopleLoadOptions, "onProgress">; answer: PeopleLoadResult };
   paths: { options: Omit<DrivingPathsOptions, "onProgress">; answer: DrivingPathsResult };
   future: { options: Omit<FutureOptions, "onProgress"> & { which: WhichFuture }; answer: FutureResult };
@@ -43,6 +47,7 @@ const ways: {
   ) => Questions[K]["answer"];
 } = {
   confidence: whyConfidence,
+  assumptions: assumptionBars,
   people: peopleLoad,
   paths: drivingPaths,
   future: (plan, { which, ...options }) => future(plan, which, options),
