@@ -1,0 +1,45 @@
+import type { Estimate, Id, Plan, Task } from "../plan/types.ts";
+
+/** What an opinion of a task can be about. */
+export type OpinionOf = "duration" | "effort" | "cost";
+
+/** How an answer is counted: `days` are working days of a duration, person-days of an effort. */
+export type AnswerUnit = "days" | "weeks" | "money";
+
+/** One estimate of a task that somebody can be asked for. */
+export interface Askable {
+  task: Id;
+  name: string;
+  of: OpinionOf;
+  unit: AnswerUnit;
+  /** The unit in words: `working days`, `weeks`, `person-days`, `person-weeks`, or the plan's currency. */
+  unitWords: string;
+  /** Names of the register entries that can touch the task: what happens then is not part of its range. */
+  events: string[];
+}
+
+/**
+ * The estimates of a task that can be asked for: its time, and its cost where it has one. None of a milestone or of a
+ * task that is finished.
+ */
+export function askableOf(plan: Plan, task: Task): Askable[] {
+  if (task.finished !== undefined) return [];
+  const events = [...plan.risks, ...plan.assumptions]
+    .filter(({ status }) => status === "open")
+    .filter(({ impacts }) => impacts.some(({ tasks }) => tasks.includes(task.id)))
+    .map(({ name }) => name);
+  const base = { task: task.id, name: task.name, events };
+  const result: Askable[] = [];
+  for (const of of ["duration", "effort"] as const) {
+    const estimate = task[of];
+    if (estimate === undefined || task.milestone !== false) continue;
+    result.push({ ...base, of, unit: estimate.unit, unitWords: unitWords(of, estimate) });
+  }
+  if (task.cost !== undefined) result.push({ ...base, of: "cost", unit: "money", unitWords: plan.currency });
+  return result;
+}
+
+function unitWords(of: "duration" | "effort", { unit }: Estimate): string {
+  if (of === "duration") return unit === "weeks" ? "weeks" : "working days";
+  return unit === "weeks" ? "person-weeks" : "person-days";
+}

@@ -1,0 +1,47 @@
+import type { Id, IsoDate, Opinion } from "../../plan/types.ts";
+import type { Askable } from "../askable.ts";
+
+/** What is kept of an interview, in the order it is asked. */
+export type InterviewKey = "basis" | "high" | "low" | "likely" | "dissent";
+
+/** The estimate asked for, who is asked, and the day. */
+export interface InterviewSubject extends Askable {
+  by: Id;
+  date: IsoDate;
+}
+
+export interface InterviewQuestion {
+  key: InterviewKey | "confirm";
+  text: string;
+  /** What may be answered. */
+  help: string;
+}
+
+/** What an estimate says, in its own unit: what is read back before it is written down. */
+export interface Implied {
+  p10: number;
+  p50: number;
+  p90: number;
+  mean: number;
+  /** Ends of the curve; absent where it has none. */
+  min?: number;
+  max?: number;
+  /** The chance of a value below zero, which a forecast counts as zero. */
+  belowZero: number;
+}
+
+/** Where an interview stands. Plain data; `answerInterview` gives the next one and leaves this as it is. */
+export interface Interview {
+  subject: InterviewSubject;
+  answers: { basis?: string; high?: number; low?: number; likely?: number; dissent?: string };
+  /** The questions answered, in order; one that was asked again stands again. */
+  order: InterviewKey[];
+  /** What is asked now; absent once it is confirmed. */
+  question?: InterviewQuestion;
+  /** Why the same thing is asked again. */
+  again?: string;
+  /** Present while it is read back, and after. */
+  implied?: Implied;
+  /** Present once confirmed. */
+  opinion?: Opinion;
+}
