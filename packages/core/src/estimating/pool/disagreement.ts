@@ -4,8 +4,8 @@ import { mixtureQuantile } from "./mixtureQuantile.ts";
 import type { Disagreement, PooledVoice } from "./types.ts";
 
 /**
- * How far apart the voices are. Which figures tell it is common practice, no source; "far out" is leave-one-out, so that
- * nobody hides in an average they have moved themselves.
+ * How far apart the voices are. Which figures tell it is common practice, no source. "Far out" compares with every other
+ * range on its own: an average of the others would be moved by whoever is out.
  */
 export function disagreementOf(
   voices: readonly PooledVoice[],
@@ -45,10 +45,10 @@ function pairsApart(voices: readonly PooledVoice[]): [Id, Id][] {
 function outsiders(voices: readonly PooledVoice[]): Disagreement["farOut"] {
   return voices.flatMap(({ by, likely }): Disagreement["farOut"] => {
     const others = voices.filter((voice) => voice.by !== by);
-    const mean = (key: "low" | "high") => others.reduce((sum, voice) => sum + voice[key], 0) / others.length;
-    const range = { low: mean("low"), high: mean("high") };
-    if (likely < range.low) return [{ by, side: "low", others: range }];
-    if (likely > range.high) return [{ by, side: "high", others: range }];
-    return [];
+    if (others.some(({ low, high }) => low <= likely && likely <= high)) return [];
+    const low = Math.min(...others.map((voice) => voice.low));
+    const high = Math.max(...others.map((voice) => voice.high));
+    const side = likely < low ? "low" : likely > high ? "high" : "between";
+    return [{ by, side, others: { low, high } }];
   });
 }

@@ -46,8 +46,8 @@ export interface Disagreement {
   common?: { low: number; high: number };
   /** Pairs whose ranges have no value in common, the one with the lower range first. */
   apart: [Id, Id][];
-  /** Of three or more: whose likely value lies outside the averaged range of all the others. */
-  farOut: { by: Id; side: "low" | "high"; others: { low: number; high: number } }[];
+  /** Of three or more: whose likely value lies in nobody else's range; `others` is from the lowest to the highest of those. */
+  farOut: { by: Id; side: "low" | "high" | "between"; others: { low: number; high: number } }[];
   /**
    * The one-in-ten values if just one of them is right and nobody knows who: the chances averaged and not the values.
    * It has the same mean and never less variance (Lichtendahl et al. 2013), and is much wider when people are apart.
