@@ -11,6 +11,8 @@ export interface Call {
   subject?: string;
   /** The plan it is compared with, for a verb that takes two; or the word after the plan. */
   second?: string;
+  /** All words after the plan, of a verb that takes many. */
+  rest?: string[];
   /** Values given, in order; a switch has one empty text. */
   options: Map<string, string[]>;
 }
@@ -43,8 +45,11 @@ function findVerb(word: string | undefined): VerbRule | Problem {
 }
 
 function checkSubjects(verb: VerbRule, words: readonly string[], problems: Problem[]): void {
-  const most = verb.name === "help" ? 1 : verb.plans + (verb.word === undefined ? 0 : 1);
-  if (verb.word !== undefined && words.length === verb.plans) {
+  const wordsAfterPlan =
+    verb.word?.many === true ? Number.POSITIVE_INFINITY : verb.word === undefined ? 0 : 1;
+  const most = verb.name === "help" ? 1 : verb.plans + wordsAfterPlan;
+  const needed = verb.word !== undefined && verb.word.optional !== true && verb.word.many !== true;
+  if (verb.word !== undefined && needed && words.length === verb.plans) {
     const { name, means } = verb.word;
     const rule = `${verb.name} needs ${means} after the plan.`;
     const remedy = `Write \`leeway ${verb.name} PLAN ${name}\`.`;
@@ -133,6 +138,7 @@ export function parseCall(words: readonly string[]): ParsedCall {
   }
   if (!("options" in verb)) return { kind: "problems", problems: [verb] };
   const [, subject, second] = positionals;
+  const rest = verb.word?.many === true ? positionals.slice(1 + verb.plans) : undefined;
   checkSubjects(verb, positionals.slice(1), problems);
   if (problems.length > 0) return { kind: "problems", problems };
   return {
@@ -142,6 +148,7 @@ export function parseCall(words: readonly string[]): ParsedCall {
       options,
       ...(subject === undefined ? {} : { subject }),
       ...(second === undefined ? {} : { second }),
+      ...(rest === undefined ? {} : { rest }),
     },
   };
 }

@@ -17,7 +17,14 @@ export interface VerbRule {
   /** How many plans it takes. */
   plans: 0 | 1 | 2;
   /** What it takes after the plan: the word help writes, and what it stands for. */
-  word?: { name: string; means: string };
+  word?: {
+    name: string;
+    means: string;
+    /** It may be left out. */
+    optional?: true;
+    /** There may be many; then it may be left out too. */
+    many?: true;
+  };
   options: OptionRule[];
   /** Further lines for `help VERB`. */
   notes?: string;
@@ -27,7 +34,9 @@ const planWords = { 0: "", 1: " PLAN", 2: " OLD NEW" } as const;
 
 /** What stands after a verb, as help writes it. */
 export function wordsAfter({ plans, word }: VerbRule): string {
-  return `${planWords[plans]}${word === undefined ? "" : ` ${word.name}`}`;
+  if (word === undefined) return planWords[plans];
+  const open = word.optional === true || word.many === true;
+  return `${planWords[plans]} ${open ? `[${word.name}${word.many === true ? " ..." : ""}]` : word.name}`;
 }
 
 const beforehand = "What --with and --without name is settled beforehand and not weighed.";
