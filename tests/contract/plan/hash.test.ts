@@ -94,6 +94,7 @@ describe("approvalHash(document)", () => {
       [["tasks", "survey", "finished"], "2027-01-11"],
       [["risks", "snow", "status"], "occurred"],
       [["assumptions", "floor", "status"], "closed"],
+      [["assumptions", "floor", "tripped"], "2027-01-14"],
     ];
     for (const [path, value] of edits) {
       const after = mustRead(setInPlan(text, path, value).text);

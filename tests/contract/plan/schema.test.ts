@@ -56,7 +56,7 @@ describe("planJsonSchema()", () => {
 const KEYS: Record<string, string> = {
   plan: `format title currency start statusDate seed iterations commitment lateness estimates calendars calendar
     purpose benefits appraisal people respectCapacity stakeholders phases tasks intervals assumptions risks
-    correlations overheads approvals objections changes decision acceptedFindings`,
+    correlations overheads approvals objections changes decision acceptedFindings returnTriggers`,
   commitment: "finishOf confidence finishBy budget reserve holder releaseRule funds",
   decision: "ask by recommend doNothing alternatives",
   alternative: "name text",
@@ -79,7 +79,7 @@ const KEYS: Record<string, string> = {
   "could-add": "capacity cost from",
   absence: "from to share why",
   risk: "id name cause owner probability impacts responses group status expires onlyIf",
-  assumption: `id statement owner reviewBy signpost chanceWrong cause impacts responses group status expires onlyIf`,
+  assumption: `id statement owner reviewBy signpost tripped chanceWrong cause impacts responses group status expires onlyIf`,
   impact: "tasks phase delay factor wait cost",
   response: "id action owner due cost adopted probability scale",
   correlation: "between coefficient cause",
@@ -89,6 +89,8 @@ const KEYS: Record<string, string> = {
   approval: "who decision date conditions plan",
   objection: "id who date text answer evidence state changedPlan",
   change: "date who what why",
+  "return-trigger":
+    "id name chanceOfDateBelow chanceOfBudgetBelow contingencyCoverBelow signpost finishLaterThan costAbove",
   "accepted-finding": "finding ids who date why",
 };
 

@@ -57,7 +57,7 @@ function withoutProgress(document: Json): Json {
   };
   strip("tasks", TASK_PROGRESS);
   strip("risks", ["status"]);
-  strip("assumptions", ["status"]);
+  strip("assumptions", ["status", "tripped"]);
   return same ? document : result;
 }
 

@@ -205,6 +205,8 @@ export interface Assumption extends RegisterEntry {
   cause?: string;
   reviewBy?: IsoDate;
   signpost?: string;
+  /** The day its signpost was seen; changes no number. */
+  tripped?: IsoDate;
 }
 
 export interface Correlation {
@@ -339,6 +341,24 @@ export interface Change extends Noted {
   why?: string;
 }
 
+/** When the plan comes back to those who approved it: exactly one condition. */
+export interface ReturnTrigger extends Noted {
+  id: Id;
+  name?: string;
+  /** The chance of `commitment.finishBy` falls below this. */
+  chanceOfDateBelow?: number;
+  /** The chance of `commitment.budget` falls below this. */
+  chanceOfBudgetBelow?: number;
+  /** Contingency left over exposure left falls below this ratio, in money or in days. */
+  contingencyCoverBelow?: number;
+  /** This assumption is tripped, or proved wrong. */
+  signpost?: Id;
+  /** The committed date is later than this day. */
+  finishLaterThan?: IsoDate;
+  /** The committed sum is above this. */
+  costAbove?: number;
+}
+
 /** A finding of `check` that was looked at and accepted; absent `ids`: every finding of that code. */
 export interface AcceptedFinding extends Noted {
   finding: string;
@@ -379,6 +399,7 @@ export interface Plan extends Noted {
   approvals: Approval[];
   objections: Objection[];
   changes: Change[];
+  returnTriggers: ReturnTrigger[];
   acceptedFindings: AcceptedFinding[];
   /** SHA-256 of the document (plan-format "The plan's hash"), hex. */
   sha256: string;

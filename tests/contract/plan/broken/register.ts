@@ -157,4 +157,53 @@ export const OTHER: Broken[] = [
   plan("an overhead of nothing", "overheads: { id: o, name: O }", "no-amount", "overheads", "costs nothing", {
     severity: "warning",
   }),
+  plan(
+    "a return trigger without a condition",
+    "returnTriggers: { id: t, name: T }",
+    "trigger-condition",
+    "returnTriggers",
+    "has a condition",
+  ),
+  plan(
+    "a return trigger with two conditions",
+    "returnTriggers: [{ id: t, costAbove: 1, finishLaterThan: 2027-05-01 }]",
+    "trigger-condition",
+    "returnTriggers[0].finishLaterThan",
+    "one condition only",
+  ),
+  plan(
+    "a chance of a date nobody asked for",
+    "returnTriggers: { id: t, chanceOfDateBelow: 0.5 }",
+    "trigger-measure",
+    "returnTriggers.chanceOfDateBelow",
+    "`commitment.finishBy`",
+  ),
+  plan(
+    "a chance of a sum nobody gave",
+    "returnTriggers: { id: t, chanceOfBudgetBelow: 0.5 }",
+    "trigger-measure",
+    "returnTriggers.chanceOfBudgetBelow",
+    "`commitment.budget`",
+  ),
+  plan(
+    "a return trigger on no assumption",
+    "returnTriggers: { id: t, signpost: floor }",
+    "unknown-id",
+    "returnTriggers.signpost",
+    "No assumption",
+  ),
+  plan(
+    "a signpost seen after the status date",
+    "statusDate: 2027-01-08\nassumptions: { id: s, statement: S, chanceWrong: 0.1, tripped: 2027-01-09 }",
+    "progress-date",
+    "assumptions.tripped",
+    "after `statusDate`",
+  ),
+  plan(
+    "a signpost seen without a status date",
+    "assumptions: { id: s, statement: S, chanceWrong: 0.1, tripped: 2027-01-09 }",
+    "no-status-date",
+    "assumptions.tripped",
+    "needs the plan's `statusDate`",
+  ),
 ];

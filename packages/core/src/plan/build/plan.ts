@@ -7,6 +7,7 @@ import { buildDecision } from "./decision.ts";
 import { toEstimate } from "./estimate.ts";
 import { must, present } from "./must.ts";
 import { buildRegister } from "./register.ts";
+import { buildReturnTriggers } from "./returnTriggers.ts";
 import { buildTasks } from "./tasks.ts";
 
 /** The plan a faultless draft stands for, defaults filled in. */
@@ -81,6 +82,7 @@ export function buildPlan(draft: PlanDraft, hashes: Pick<Plan, "sha256" | "appro
           was: overhead.was,
         }),
     ),
+    returnTriggers: buildReturnTriggers(draft.returnTriggers),
     ...buildDecisions(draft),
     note: draft.note,
     was: draft.was,

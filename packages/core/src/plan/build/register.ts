@@ -80,6 +80,7 @@ export function buildRegister(
           probability: must(draft.chanceWrong),
           reviewBy: draft.reviewBy,
           signpost: draft.signpost,
+          tripped: draft.tripped,
           ...shared(draft),
         }),
     ),

@@ -9,6 +9,7 @@ import { checkPeople } from "./people.ts";
 import { checkProgress } from "./progress.ts";
 import { checkReferences } from "./references.ts";
 import { checkRegister } from "./register.ts";
+import { checkReturnTriggers } from "./returnTriggers.ts";
 import { checkTasks } from "./tasks.ts";
 
 /** Checks everything that holds between keys; each problem is reported into `reading`. */
@@ -21,6 +22,7 @@ export function checkDraft(plan: PlanDraft, reading: Reading): void {
   checkPeople(plan, reading);
   checkProgress(plan, reading);
   checkRegister(plan, reading);
+  checkReturnTriggers(plan, reading);
   checkCorrelations(plan, reading);
   checkBenefits(plan, reading);
 }

@@ -8,6 +8,7 @@ import { object } from "./object.ts";
 import { calendars, person, phase, stakeholder } from "./people.ts";
 import { appraisal, benefit, purpose } from "./purpose.ts";
 import { assumption, correlation, risk } from "./register.ts";
+import { returnTrigger } from "./returnTrigger.ts";
 import { choice, date, flag, moneyFromZero, number, pattern, text } from "./scalars.ts";
 import { task } from "./task.ts";
 import { optional, required } from "./type.ts";
@@ -140,6 +141,9 @@ export const planDocument = object("plan", "a plan", {
   approvals: optional(listOf(approval), "Who decided what."),
   objections: optional(listOf(objection), "What was objected, and the answer."),
   changes: optional(listOf(change), "What changed, and why."),
+  returnTriggers: optional(listOf(returnTrigger), "When it comes back to those who approved it.", {
+    mistakenFor: ["triggers", "returnTrigger"],
+  }),
   acceptedFindings: optional(
     listOf(acceptedFinding),
     "Findings of `check` that were looked at and accepted.",

@@ -18,7 +18,8 @@ export type IdKind =
   | "goal"
   | "scope item"
   | "interval"
-  | "objection";
+  | "objection"
+  | "return trigger";
 /** What a label names: labels are unique among their like only. */
 export type LabelKind = "phase" | "calendar";
 

@@ -63,6 +63,7 @@ export const assumption = object("assumption", "an assumption", {
   ]),
   reviewBy: optional(date(), "When to look at it again."),
   signpost: optional(text("text"), "The sign by which you would notice."),
+  tripped: optional(date(), "The day its signpost was seen; changes no number."),
   ...shared,
 });
 

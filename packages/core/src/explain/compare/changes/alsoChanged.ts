@@ -89,6 +89,7 @@ const entryTexts: Words = {
   owner: "owner",
   reviewBy: "date of review",
   signpost: "signpost",
+  tripped: "day its signpost was seen",
   kind: "risk or assumption",
 };
 const benefitTexts: Words = {
@@ -209,6 +210,7 @@ function lists(older: Plan, newer: Plan): string[] {
   say("Approvals", older.approvals, newer.approvals);
   say("Objections", older.objections, newer.objections);
   say("List of changes", older.changes, newer.changes);
+  say("Return triggers", older.returnTriggers, newer.returnTriggers);
   return texts;
 }
 
