@@ -1,4 +1,5 @@
 export * from "./brief/index.ts";
+export * from "./budget/index.ts";
 export * from "./estimating/index.ts";
 export {
   type Compared,
