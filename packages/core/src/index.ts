@@ -69,6 +69,7 @@ export {
   type Variant,
 } from "./explain/variants.ts";
 export { type WhyOptions, type WhyResult, why } from "./explain/why/why.ts";
+export * from "./findings/index.ts";
 export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./forecast/forecast.ts";
 export { summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";

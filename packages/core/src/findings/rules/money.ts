@@ -1,0 +1,68 @@
+import { sources } from "../sources.ts";
+import type { CheckRule } from "../types.ts";
+
+export const moneyRules = [
+  {
+    code: "over-budget",
+    family: "money",
+    severity: "error",
+    what: "The plan as written costs more than the budget",
+    why: "The money is missing before anything uncertain happens.",
+    advice: "Ask `leeway reach` what it would take, cut scope, or ask for another sum.",
+    source: sources.practice,
+  },
+  {
+    code: "contingency-in-task",
+    family: "money",
+    severity: "warning",
+    what: "Contingency hidden in a task or an overhead",
+    why: "Put into a task it is spent as work, and counted again on top of what the forecast holds.",
+    advice: "Take it out: the forecast shows what is needed at the level you commit to, held in one place.",
+    source: sources.schedule("best practices 7 and 8: contingency is no task, no lag and no float"),
+  },
+  {
+    code: "holder-missing",
+    family: "money",
+    severity: "warning",
+    what: "Nobody holds the contingency",
+    why: "What belongs to everybody is spent by the first who asks.",
+    advice: "Name in `commitment.holder` who may release it.",
+    source: sources.schedule("best practice 8, schedule contingency"),
+  },
+  {
+    code: "funds-missing",
+    family: "money",
+    severity: "note",
+    what: "Nothing says when the money is there",
+    why: "Whether each month is covered cannot be forecast.",
+    advice: "List in `commitment.funds` from which day which sum may be spent.",
+    source: sources.practice,
+  },
+  {
+    code: "funds-below-budget",
+    family: "money",
+    severity: "warning",
+    what: "Less money is released than the budget says",
+    why: "The budget is a promise that the funds do not keep.",
+    advice: "Add the missing release to `commitment.funds`, or lower `budget`.",
+    source: sources.practice,
+  },
+  {
+    code: "reserve-in-funds",
+    family: "money",
+    severity: "warning",
+    what: "The reserve may be counted as money to spend",
+    why: "Funds above the budget look like the sponsor's reserve, which is for what nobody foresaw.",
+    advice: "Leave the reserve out of `commitment.funds`, or raise `budget` if it really may be spent.",
+    source: sources.cost("on contingency and management reserve; common practice otherwise"),
+  },
+  {
+    code: "approver-limit",
+    family: "money",
+    severity: "error",
+    what: "No approver may sign for the sum",
+    why: "The approval would not bind.",
+    advice: "Add an approver whose `approvesUpTo` covers it, after your own organisation's rules.",
+    source: sources.practice,
+  },
+] as const satisfies readonly CheckRule[];

@@ -1,0 +1,25 @@
+/** `a, b and c`. */
+export function joined(words: readonly string[], last = "and"): string {
+  const [end] = words.slice(-1);
+  return words.length < 2 ? (end ?? "") : `${words.slice(0, -1).join(", ")} ${last} ${end}`;
+}
+
+/** `1 working day`, `2.5 working days`. */
+export function daysText(days: number): string {
+  const rounded = Math.round(days * 10) / 10;
+  return `${rounded} working ${rounded === 1 ? "day" : "days"}`;
+}
+
+/** A share as `12 %`; never `0 %` or `100 %` for what is not. */
+export function percentText(share: number): string {
+  const value = Math.round(share * 1000) / 10;
+  const whole = Math.round(value);
+  return (whole === 0 && share > 0) || (whole === 100 && share < 1) ? `${value} %` : `${whole} %`;
+}
+
+/** The first few names and how many more: `A, B, C and 4 more`. */
+export function fewNames(names: readonly string[], most = 4): string {
+  return names.length <= most + 1
+    ? joined(names)
+    : `${names.slice(0, most).join(", ")} and ${names.length - most} more`;
+}
