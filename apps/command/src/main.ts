@@ -11,9 +11,11 @@ import { explainVerb } from "./verbs/explain.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
 import { futureVerb } from "./verbs/future.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
+import { interviewVerb } from "./verbs/interview.ts";
 import { newVerb } from "./verbs/new.ts";
 import { pathsVerb } from "./verbs/paths.ts";
 import { peopleVerb } from "./verbs/people.ts";
+import { poolVerb } from "./verbs/pool.ts";
 import { reachVerb } from "./verbs/reach.ts";
 import { responsesVerb } from "./verbs/responses.ts";
 import { schemaVerb } from "./verbs/schema.ts";
@@ -45,6 +47,10 @@ function run(call: Call): number | Promise<number> {
       return briefVerb(call);
     case "check":
       return checkVerb(call);
+    case "interview":
+      return interviewVerb(call);
+    case "pool":
+      return poolVerb(call);
     case "schema":
       return schemaVerb();
     case "new":

@@ -245,6 +245,43 @@ export const verbs: readonly VerbRule[] = [
     ],
   },
   {
+    name: "interview",
+    summary: "ask one person how long or how dear a task would be, and keep what they say",
+    plans: 1,
+    word: { name: "TASK", means: "a task's id" },
+    options: [
+      common.json,
+      { name: "by", value: "ID", help: "who is asked: a person or stakeholder of the plan (always needed)" },
+      { name: "of", value: "WHAT", help: "duration, effort or cost (default: the task's time)" },
+      {
+        name: "answers",
+        value: "FILE",
+        help: "take the answers from a JSON file: basis, high, low, likely, dissent",
+      },
+      { name: "date", value: "DATE", help: "when it was said (default: today)" },
+      { name: "dry-run", help: "show what would be written and write nothing" },
+    ],
+    notes:
+      "The ends are asked before the middle, each as one question about one time in ten. Answers are lines on a terminal " +
+      "or from a pipe; `back` goes to the question before. What is said is kept as an opinion beside the task's estimate, " +
+      "which stays as it is until `leeway pool` settles it.",
+  },
+  {
+    name: "pool",
+    summary: "what several people said of a task, together and against each other",
+    plans: 1,
+    word: { name: "TASK", means: "a task's id", optional: true },
+    options: [
+      common.json,
+      { name: "of", value: "WHAT", help: "only the opinions on duration, effort or cost" },
+      { name: "write", help: "settle TASK's estimate with it, its basis naming the people" },
+      { name: "dry-run", help: "with --write: show what would be written and write nothing" },
+    ],
+    notes:
+      "Everybody weighs the same; the values they give at the same chance are averaged. Where ranges have no value in " +
+      "common, people may be speaking of different work: an average of that is nobody's estimate.",
+  },
+  {
     name: "schema",
     summary: "the JSON Schema of the plan document, for an editor",
     plans: 0,

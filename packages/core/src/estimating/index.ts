@@ -1,6 +1,7 @@
 export { type AnswerUnit, type Askable, askableOf, type OpinionOf } from "./askable.ts";
 export { impliedBy } from "./interview/implied.ts";
 export { answerInterview, beginInterview } from "./interview/interview.ts";
+export { type AnswerFault, opinionFrom, type WrittenAnswers } from "./interview/opinionFrom.ts";
 export { INTERVIEW_ORDER, interviewQuestion } from "./interview/questions.ts";
 export type * from "./interview/types.ts";
 export { latestOpinions } from "./latestOpinions.ts";

@@ -1,5 +1,6 @@
 import type { Estimate, Opinion } from "../../plan/types.ts";
 import { impliedBy } from "./implied.ts";
+import { oneInTen } from "./opinionFrom.ts";
 import { INTERVIEW_ORDER, interviewQuestion } from "./questions.ts";
 import { readNumber } from "./readNumber.ts";
 import type { Interview, InterviewKey, InterviewSubject } from "./types.ts";
@@ -78,9 +79,7 @@ function outOfOrder({ low, likely, high }: Interview["answers"], key: InterviewK
 function estimateOf({ answers, subject }: Interview): Estimate | undefined {
   const { low, likely, high } = answers;
   if (low === undefined || likely === undefined || high === undefined) return undefined;
-  const unit = subject.unit === "weeks" ? "weeks" : "days";
-  if (low === high) return { kind: "fixed", value: low, unit };
-  return { kind: "range", low, likely, high, shape: "pert", bounds: "p10-p90", unit };
+  return oneInTen(low, likely, high, subject.unit);
 }
 
 function confirmed(interview: Interview, text: string): Interview {

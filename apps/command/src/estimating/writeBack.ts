@@ -1,0 +1,38 @@
+import { type Problem, readPlan } from "@leeway/core";
+import { callProblem } from "../call/callProblem.ts";
+import { writeWhole } from "../files/writeWhole.ts";
+import { printAnswer, printProblems } from "../output.ts";
+import { hearStops } from "../stopping.ts";
+import type { GivenPlan } from "./givenPlan.ts";
+
+/**
+ * Puts the changed text of a plan where it came from, whole or not at all; of standard input, on standard output. The
+ * text is read again first: what would not be a plan any more is never written.
+ *
+ * @returns Whether it was written.
+ */
+export async function writeBack({ name, text: before }: GivenPlan, text: string): Promise<boolean> {
+  const problem = await problemOf(name, before, text);
+  if (problem !== undefined) printProblems([problem]);
+  return problem === undefined;
+}
+
+async function problemOf(name: string, before: string, text: string): Promise<Problem | undefined> {
+  if (readPlan(text).plan === undefined) {
+    const rule = "With this change it would not be a plan any more; it stays as it was.";
+    return callProblem("cannot-edit", name, rule, "Change it in the text.");
+  }
+  await hearStops();
+  if (name === "standard input") {
+    printAnswer(text);
+    return undefined;
+  }
+  if (text === before) return undefined;
+  try {
+    writeWhole(name, text, true);
+    return undefined;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return callProblem("unwritable", name, `It could not be written (${why}).`, "Check who may write it.");
+  }
+}
