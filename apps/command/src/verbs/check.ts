@@ -1,44 +1,37 @@
-import { type Problem, readPlan } from "@leeway/core";
+import { type Finding, type Plan, type Problem, planFindings, planMeasures, readPlan } from "@leeway/core";
+import { dateOption, todayOf } from "../brief/dateOption.ts";
+import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { computeForecast } from "../compute/computeForecast.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
 import { printAnswer, printJson, printProblems } from "../output.ts";
-
-/** One finding about a plan, as `check --json` prints it. */
-export interface Finding {
-  code: string;
-  severity: "error" | "warning" | "note";
-  path: string;
-  ids: string[];
-  message: string;
-  advice: string;
-  source: string;
-}
+import { hearStops } from "../stopping.ts";
+import type { CheckAnswer } from "../text/checkAnswer.ts";
+import { checkText } from "../text/checkText.ts";
+import { pageOf } from "../text/page.ts";
+import { shellWord } from "../text/shellWord.ts";
 
 const SEVERITIES = ["error", "warning", "note"] as const;
 
+/** What reading the document already found, as findings. */
 function findingOf(problem: Problem): Finding {
   const { code, severity, path, received, rule, remedy } = problem;
   const message = received === "" ? rule : `${received}: ${rule}`;
-  return { code, severity, path, ids: [], message, advice: remedy, source: "the plan format" };
-}
-
-function findingsText(findings: readonly Finding[], name: string): string {
-  if (findings.length === 0) return `${name}: no findings.\n`;
-  const lines = findings.map(({ severity, path, message, advice }) => {
-    const place = path === "" ? "" : ` ${path}`;
-    return `${severity}${place}: ${message} ${advice}`.trim();
-  });
-  return `${lines.join("\n")}\n`;
+  return { code, severity, path, ids: [], message, advice: remedy, source: "The plan format." };
 }
 
 /** Lists findings; code 1 when one is as severe as `--fail-on` asks, code 2 when there is no plan to check. */
 export async function checkVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const failOn = values.oneOf("fail-on", SEVERITIES);
-  if (values.problems.length > 0) {
-    printProblems(values.problems);
+  const today = dateOption(values, "today", todayOf(new Date()));
+  const options = engineOptions(values);
+  const workers = values.count("workers", 64);
+  const wrong = [...values.problems, ...today.problems];
+  if (wrong.length > 0) {
+    printProblems(wrong);
     return exitCodes.invalid;
   }
   const document = await readDocument(call.subject ?? "-");
@@ -48,11 +41,56 @@ export async function checkVerb(call: Call): Promise<number> {
   }
   const { plan, problems } = readPlan(document.text);
   if (problems.length > 0) printProblems(problems, document.name);
-  const findings = problems.map(findingOf);
-  if (values.has("json")) printJson({ findings });
-  else if (plan !== undefined) printAnswer(findingsText(findings, document.name));
-  if (plan === undefined) return exitCodes.invalid;
+  const read = problems.map(findingOf);
+  if (plan === undefined) {
+    if (values.has("json")) printJson({ findings: read });
+    return exitCodes.invalid;
+  }
+  const ran = values.has("as-written")
+    ? undefined
+    : await computeForecast({ text: document.text, options, ...(workers === undefined ? {} : { workers }) });
+  await hearStops();
+  const answer = answerOf(plan, today.value, read, ran?.forecast);
+  // What keeps a plan from being forecast is a finding itself where the plan as written shows it.
+  const unsaid = ran !== undefined && ran.forecast === undefined && !answer.findings.some(isPastCalendar);
+  if (unsaid) {
+    printProblems(ran.problems.slice(problems.length), document.name);
+    return exitCodes.invalid;
+  }
+  if (values.has("json")) printJson(answer);
+  else printAnswer(checkText(answer, pageOf(process.env, process.stdout), shellWord(document.name)));
   const worst = failOn === undefined ? -1 : SEVERITIES.indexOf(failOn);
-  const found = findings.some(({ severity }) => SEVERITIES.indexOf(severity) <= worst);
+  const found = answer.findings.some(
+    ({ severity, accepted }) => accepted === undefined && SEVERITIES.indexOf(severity) <= worst,
+  );
   return found ? exitCodes.found : exitCodes.done;
+}
+
+function isPastCalendar({ code }: Finding): boolean {
+  return code === "runs-past-calendar";
+}
+
+type Ran = Awaited<ReturnType<typeof computeForecast>>["forecast"];
+
+function answerOf(plan: Plan, today: string, read: readonly Finding[], forecast: Ran): CheckAnswer {
+  const asked = { today, ...(forecast === undefined ? {} : { forecast }) };
+  return {
+    plan: { title: plan.title, sha256: plan.sha256 },
+    today,
+    ...(forecast === undefined
+      ? {}
+      : {
+          run: {
+            seed: forecast.seed,
+            iterations: forecast.iterations,
+            version: forecast.version,
+            design: forecast.design,
+            sha256: forecast.plan.sha256,
+          },
+        }),
+    findings: [...read, ...planFindings(plan, asked)].sort(
+      (a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity),
+    ),
+    measures: planMeasures(plan, asked),
+  };
 }
