@@ -75,6 +75,7 @@ export { summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";
 export type * from "./forecast/types.ts";
 export { bytesOfSharedPieces, makePieces, sharePieces, warmUp } from "./kernel/index.ts";
+export * from "./live/index.ts";
 export * from "./models/index.ts";
 export { applyScenario } from "./plan/applyScenario.ts";
 export * from "./plan/index.ts";

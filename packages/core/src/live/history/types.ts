@@ -1,0 +1,87 @@
+import type { IsoDate } from "../../plan/types.ts";
+
+/** A finish as a history keeps it: the day, and working days from the plan's start on the plan's calendar. */
+export interface KeptFinish {
+  date: IsoDate;
+  workingDays: number;
+}
+/** ... with the days of its 95 % sampling limits. */
+export interface KeptCommittedFinish extends KeptFinish {
+  lowDate: IsoDate;
+  highDate: IsoDate;
+}
+
+/** What is written in the history when a plan is recorded, before it is linked to the line before. */
+export interface HistoryFacts {
+  /** The format of the line. */
+  history: 1;
+  /** The day it was written. */
+  date: IsoDate;
+  /** The day up to which progress was known; absent before there is any. */
+  statusDate?: IsoDate;
+  /** Hash of the plan, and of what an approval of it is bound to. */
+  sha256: string;
+  approvalSha256: string;
+  seed: string;
+  iterations: number;
+  design: "latin-hypercube" | "plain";
+  version: string;
+  confidence: number;
+  currency: string;
+  asWritten: KeptFinish & { cost: number };
+  finish: {
+    p10: KeptFinish;
+    p50: KeptFinish;
+    p80: KeptFinish;
+    p90: KeptFinish;
+    committed: KeptCommittedFinish;
+  };
+  cost: {
+    p10: number;
+    p50: number;
+    p80: number;
+    p90: number;
+    committed: number;
+    low: number;
+    high: number;
+  };
+  /** What was asked for, and the chances of it; only what the commitment asks for. */
+  asked: { finishBy?: IsoDate; budget?: number };
+  chance: { finishBy?: number; budget?: number; both?: number };
+  /** Contingency left and the exposure it has to cover; absent where nothing was agreed. */
+  left?: {
+    money?: { left: number; exposure: number };
+    days?: { left: number; exposure: number };
+  };
+  /** Approvals bound to this plan at the time: who, what, when. */
+  approvals: { who: string; decision: string; date?: IsoDate }[];
+  /** Who had it recorded, what happened and why. */
+  change: { what: string; who?: string; why?: string };
+}
+
+/** A line of a history. */
+export interface HistoryEntry extends HistoryFacts {
+  /** `hash` of the line before; null in the first line. */
+  previous: string | null;
+  /** SHA-256, in hex, of the RFC 8785 JSON of this line without `hash`. */
+  hash: string;
+}
+
+/** A place at which a history does not hold together. */
+export interface Break {
+  /** 1-based line of the file. */
+  line: number;
+  what: "unreadable" | "changed" | "not-linked";
+}
+
+export interface ForecastHistory {
+  /** Every line that reads, in order, those at a break included. */
+  entries: HistoryEntry[];
+  /** The line of each entry. */
+  lines: number[];
+  breaks: Break[];
+  /** What stands behind the last complete line: the beginning of one that was never finished. */
+  torn?: { line: number; text: string };
+  /** The last line is complete but for its line break. */
+  open: boolean;
+}

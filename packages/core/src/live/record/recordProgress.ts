@@ -1,0 +1,86 @@
+import { removeFromPlan, setInPlan } from "../../plan/edit/editPlan.ts";
+import type { Problem } from "../../plan/problem.ts";
+import { readPlan } from "../../plan/readPlan.ts";
+import type { Plan } from "../../plan/types.ts";
+import { missingAfter, nothingMissing } from "./missing.ts";
+import { outOfSequence } from "./outOfSequence.ts";
+import { readFacts, type Told } from "./readFacts.ts";
+import type { ProgressReport, Recorded } from "./types.ts";
+import { readDay } from "./values.ts";
+
+/**
+ * Writes a report of progress into the text of a plan; comments and order stay. Every problem of the report is listed
+ * at once, and with one that is an error the text stays as it came.
+ *
+ * Progress goes forward: a status date before the plan's own is refused. What is finished has nothing `remaining`.
+ * A predecessor that is not finished is a warning: it happened all the same.
+ */
+export function recordProgress(text: string, report: ProgressReport): Recorded {
+  const { plan, problems: faults } = readPlan(text);
+  const nothing = { text, changed: [], finished: [], missing: nothingMissing };
+  if (plan === undefined) return { ...nothing, problems: faults };
+  const day = readDay(report.statusDate);
+  const problems: Problem[] = [];
+  if (!("value" in day)) {
+    problems.push(problem("option-value", `--status ${report.statusDate}`, day.rule, day.remedy));
+  } else if (plan.statusDate !== undefined && day.value < plan.statusDate) {
+    const rule = `The plan has progress up to ${plan.statusDate} already, and progress goes forward.`;
+    const remedy = "Give a later day; what was recorded wrongly is corrected in the plan.";
+    problems.push(problem("status-before", `--status ${report.statusDate}`, rule, remedy));
+  }
+  const statusDate = "value" in day ? day.value : undefined;
+  const told = readFacts(plan, report.facts, statusDate);
+  problems.push(...told.problems);
+  if (statusDate === undefined || problems.length > 0) return { ...nothing, before: plan, problems };
+
+  const written = write(text, plan, statusDate, told.told);
+  const after = written.problems.length > 0 ? undefined : readPlan(written.text);
+  const found = [...written.problems, ...(after?.problems ?? [])];
+  if (after?.plan === undefined) return { ...nothing, before: plan, problems: found };
+  // What was amiss with the plan before is not the report's business.
+  const known = new Set(faults.map(({ code, path }) => `${code} ${path}`));
+  return {
+    text: written.text,
+    before: plan,
+    after: after.plan,
+    changed: [...new Set(told.told.map(({ id }) => id))],
+    finished: told.told.filter(({ what }) => what === "finished").map(({ id }) => id),
+    missing: missingAfter(plan, after.plan),
+    problems: [
+      ...outOfSequence(after.plan, told.told),
+      ...found.filter(({ code, path }) => !known.has(`${code} ${path}`)),
+    ],
+  };
+}
+
+function write(
+  text: string,
+  plan: Plan,
+  statusDate: string,
+  told: readonly Told[],
+): { text: string; problems: Problem[] } {
+  const problems: Problem[] = [];
+  let now = text;
+  const edit = ({ text: next, problems: found }: ReturnType<typeof setInPlan>) => {
+    problems.push(...found);
+    now = next;
+  };
+  if (plan.statusDate !== statusDate) edit(setInPlan(now, ["statusDate"], statusDate));
+  // A start before its finish: so that the keys are written in the order in which things happen.
+  const inOrder = [...told].sort((a, b) => ORDER.indexOf(a.what) - ORDER.indexOf(b.what));
+  for (const { what, id, list, value } of inOrder) {
+    const task = list === "tasks" ? plan.tasks.find((each) => each.id === id) : undefined;
+    if (what === "finished" && task?.remaining !== undefined) {
+      edit(removeFromPlan(now, ["tasks", id, "remaining"]));
+    }
+    const key = what === "occurred" || what === "closed" ? "status" : what;
+    edit(setInPlan(now, [list, id, key], value));
+  }
+  return { text: now, problems };
+}
+
+const ORDER = ["started", "finished", "remaining", "spent", "occurred", "closed", "tripped"];
+
+function problem(code: string, path: string, rule: string, remedy: string): Problem {
+  return { code, severity: "error", path, received: "", rule, remedy };
+}

@@ -1,0 +1,177 @@
+import { coverIsBelow } from "../../budget/left/coverOf.ts";
+import type { ContingencyLeft, Cover } from "../../budget/left/types.ts";
+import { dayNumber, isoDate } from "../../calendar/dates.ts";
+import { tolerance } from "../../calendar/tolerance.ts";
+import { wilson } from "../../estimating/score/wilson.ts";
+import type { Curve, Forecast } from "../../forecast/types.ts";
+import type { Plan, ReturnTrigger } from "../../plan/types.ts";
+import type { CoverNow, TriggerNow, TriggersNow } from "./types.ts";
+
+/** So near the limit is close: five points of chance, and as much of a ratio. Common practice, no source. */
+const near = 0.05;
+
+/**
+ * Where each agreed return trigger of a plan stands at a forecast of it.
+ *
+ * `tripped` is read off the values as they are printed; sampling limits (95 %; of a chance Wilson's) say whether that is
+ * `uncertain`. A trigger that has not tripped is `close` where its limits reach the condition, or five points of chance
+ * (of a cover: 0.05 of the ratio) would. Pure: simulates nothing.
+ *
+ * @param left  Contingency left of the same run; triggers on its cover are unknown without it.
+ */
+export function evaluateTriggers(
+  plan: Plan,
+  forecast: Forecast,
+  left?: Pick<ContingencyLeft, "money" | "days">,
+): TriggersNow {
+  return {
+    currency: plan.currency,
+    confidence: forecast.committed.confidence,
+    triggers: plan.returnTriggers.map((trigger) => ({
+      id: trigger.id,
+      ...(trigger.name === undefined ? {} : { name: trigger.name }),
+      ...(trigger.note === undefined ? {} : { note: trigger.note }),
+      ...stateOf(trigger, plan, forecast, left),
+    })),
+  };
+}
+
+type Found = Omit<TriggerNow, "id" | "name" | "note">;
+
+function stateOf(
+  trigger: ReturnTrigger,
+  plan: Plan,
+  forecast: Forecast,
+  left: Pick<ContingencyLeft, "money" | "days"> | undefined,
+): Found {
+  const { chanceOfDateBelow, chanceOfBudgetBelow, contingencyCoverBelow, signpost } = trigger;
+  const { asked, chance } = forecast;
+  if (chanceOfDateBelow !== undefined)
+    return chanceState("chanceOfDateBelow", chanceOfDateBelow, chance.finishBy, asked.finishBy, forecast);
+  if (chanceOfBudgetBelow !== undefined)
+    return chanceState("chanceOfBudgetBelow", chanceOfBudgetBelow, chance.budget, asked.budget, forecast);
+  if (contingencyCoverBelow !== undefined) return coverState(contingencyCoverBelow, left);
+  if (signpost !== undefined) return signpostState(signpost, plan);
+  if (trigger.finishLaterThan !== undefined) return finishState(trigger.finishLaterThan, plan, forecast);
+  return costState(trigger.costAbove ?? Number.POSITIVE_INFINITY, forecast);
+}
+
+function chanceState(
+  condition: "chanceOfDateBelow" | "chanceOfBudgetBelow",
+  limit: number,
+  value: number | undefined,
+  asked: string | number | undefined,
+  { iterations }: Forecast,
+): Found {
+  if (value === undefined || asked === undefined) {
+    const what = condition === "chanceOfDateBelow" ? "date" : "sum";
+    return { condition, state: "unknown", uncertain: false, unknown: `The commitment asks for no ${what}.` };
+  }
+  const { low, high } = wilson(Math.round(value * iterations), iterations);
+  const tripped = value < limit - tolerance;
+  const close = low < limit - tolerance || value < limit + near - tolerance;
+  return {
+    condition,
+    state: tripped ? "tripped" : close ? "close" : "quiet",
+    uncertain: low < limit && limit <= high,
+    chance: { value, low, high, limit, asked },
+  };
+}
+
+function coverState(limit: number, left: Pick<ContingencyLeft, "money" | "days"> | undefined): Found {
+  const condition = "contingencyCoverBelow";
+  const parts = (["money", "days"] as const).flatMap((kind) => {
+    const cover = left?.[kind];
+    return cover === undefined ? [] : [coverPart(kind, cover, limit)];
+  });
+  if (parts.length === 0) {
+    const unknown = "Neither a sum nor a date was agreed, so no contingency can be left.";
+    return { condition, state: "unknown", uncertain: false, unknown };
+  }
+  const worst = (["tripped", "close", "quiet"] as const).find((state) =>
+    parts.some(({ now }) => now.state === state),
+  );
+  return {
+    condition,
+    state: worst ?? "quiet",
+    uncertain: parts.some(({ now, uncertain }) => uncertain && now.state === worst),
+    cover: { limit, parts: parts.map(({ now }) => now) },
+  };
+}
+
+function coverPart(
+  kind: "money" | "days",
+  cover: Cover,
+  limit: number,
+): { now: CoverNow; uncertain: boolean } {
+  // The level's percentile is what is sampled; what is left is not.
+  const at = (committed: number): Cover => {
+    const exposure = committed - cover.asWritten;
+    return { ...cover, exposure, spare: cover.left - exposure };
+  };
+  const tripped = coverIsBelow(cover, limit);
+  const { left, exposure, ratio } = cover;
+  const atLow = coverIsBelow(at(cover.low), limit);
+  const atHigh = coverIsBelow(at(cover.high), limit);
+  const close = atHigh || (exposure > tolerance && coverIsBelow(cover, limit + near));
+  const state = tripped ? "tripped" : close ? "close" : "quiet";
+  return {
+    now: { kind, left, exposure, ...(ratio === undefined ? {} : { ratio }), state },
+    uncertain: atLow !== atHigh,
+  };
+}
+
+function signpostState(id: string, plan: Plan): Found {
+  const condition = "signpost";
+  const assumption = plan.assumptions.find((each) => each.id === id);
+  if (assumption === undefined) {
+    return { condition, state: "unknown", uncertain: false, unknown: `There is no assumption ${id} here.` };
+  }
+  const { name: statement, signpost: sign, tripped, status, reviewBy } = assumption;
+  const due = reviewBy !== undefined && plan.statusDate !== undefined && reviewBy <= plan.statusDate;
+  return {
+    condition,
+    state: tripped !== undefined || status === "occurred" ? "tripped" : "quiet",
+    uncertain: false,
+    signpost: {
+      assumption: id,
+      statement,
+      ...(sign === undefined ? {} : { sign }),
+      ...(tripped === undefined ? {} : { tripped }),
+      status,
+      ...(due && status === "open" ? { reviewDue: reviewBy } : {}),
+    },
+  };
+}
+
+function finishState(limit: string, plan: Plan, { committed, finish }: Forecast): Found {
+  const { date: value, lowDate: low, highDate: high } = committed;
+  const later = momentAt(finish.curve, committed.confidence + near);
+  const laterDay = dayNumber(plan.start) + Math.ceil(later - tolerance) - 1;
+  const tripped = value > limit;
+  return {
+    condition: "finishLaterThan",
+    state: tripped ? "tripped" : high > limit || isoDate(laterDay) > limit ? "close" : "quiet",
+    uncertain: low <= limit && limit < high,
+    finish: { value, low, high, limit },
+  };
+}
+
+function costState(limit: number, { committed, cost }: Forecast): Found {
+  const { cost: value, costLow: low, costHigh: high } = committed;
+  const above = limit + tolerance * Math.max(1, Math.abs(limit));
+  const tripped = value > above;
+  const close = high > above || momentAt(cost.curve, committed.confidence + near) > above;
+  return {
+    condition: "costAbove",
+    state: tripped ? "tripped" : close ? "close" : "quiet",
+    uncertain: low <= above && above < high,
+    cost: { value, low, high, limit },
+  };
+}
+
+/** The curve at the first of its probabilities that is p or above; its end beyond. */
+function momentAt({ p, at }: Curve, level: number): number {
+  const index = p.findIndex((each) => each >= level - tolerance);
+  return at[index < 0 ? at.length - 1 : index] ?? Number.NEGATIVE_INFINITY;
+}

@@ -1,0 +1,69 @@
+import type { Id, IsoDate } from "../../plan/types.ts";
+
+export type TriggerCondition =
+  | "chanceOfDateBelow"
+  | "chanceOfBudgetBelow"
+  | "contingencyCoverBelow"
+  | "signpost"
+  | "finishLaterThan"
+  | "costAbove";
+
+/**
+ * `tripped`: the condition holds. `close`: it does not, but the sampling limits or five points of chance would make it.
+ * `quiet`: neither. `unknown`: it cannot be measured, and `unknown` says why.
+ */
+export type TriggerState = "tripped" | "close" | "quiet" | "unknown";
+
+/** A value as it stands, with its 95 % sampling limits. */
+export interface Measured<V> {
+  value: V;
+  low: V;
+  high: V;
+}
+
+/** Contingency left over exposure left in one kind; absent ratio: no exposure is left. */
+export interface CoverNow {
+  kind: "money" | "days";
+  left: number;
+  exposure: number;
+  ratio?: number;
+  state: "tripped" | "close" | "quiet";
+}
+
+/** One agreed trigger and where it stands. */
+export interface TriggerNow {
+  id: Id;
+  name?: string;
+  note?: string;
+  condition: TriggerCondition;
+  state: TriggerState;
+  /** Within the sampling limits of the value on either side of the limit: another seed may say otherwise. */
+  uncertain: boolean;
+  /** Of `chanceOfDateBelow` and `chanceOfBudgetBelow`; `asked` is the day or the sum. */
+  chance?: Measured<number> & { limit: number; asked: IsoDate | number };
+  /** Of `contingencyCoverBelow`: in money and in days, as far as each was agreed; the worse one decides. */
+  cover?: { limit: number; parts: CoverNow[] };
+  /** Of `signpost`. */
+  signpost?: {
+    assumption: Id;
+    statement: string;
+    sign?: string;
+    tripped?: IsoDate;
+    status: "open" | "occurred" | "closed";
+    /** The day on which it should have been looked at, where that has passed. */
+    reviewDue?: IsoDate;
+  };
+  /** Of `finishLaterThan`. */
+  finish?: Measured<IsoDate> & { limit: IsoDate };
+  /** Of `costAbove`. */
+  cost?: Measured<number> & { limit: number };
+  /** Why it cannot be measured. */
+  unknown?: string;
+}
+
+/** All triggers of a plan at one forecast. */
+export interface TriggersNow {
+  currency: string;
+  confidence: number;
+  triggers: TriggerNow[];
+}
