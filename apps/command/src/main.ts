@@ -19,6 +19,8 @@ import { poolVerb } from "./verbs/pool.ts";
 import { reachVerb } from "./verbs/reach.ts";
 import { responsesVerb } from "./verbs/responses.ts";
 import { schemaVerb } from "./verbs/schema.ts";
+import { scorecardVerb } from "./verbs/scorecard.ts";
+import { upliftVerb } from "./verbs/uplift.ts";
 import { whyVerb } from "./verbs/why.ts";
 
 function run(call: Call): number | Promise<number> {
@@ -51,6 +53,10 @@ function run(call: Call): number | Promise<number> {
       return interviewVerb(call);
     case "pool":
       return poolVerb(call);
+    case "scorecard":
+      return scorecardVerb(call);
+    case "uplift":
+      return upliftVerb(call);
     case "schema":
       return schemaVerb();
     case "new":

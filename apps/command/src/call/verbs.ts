@@ -294,6 +294,56 @@ export const verbs: readonly VerbRule[] = [
       "common, people may be speaking of different work: an average of that is nobody's estimate.",
   },
   {
+    name: "scorecard",
+    summary: "past estimates against what happened, per estimator",
+    plans: 1,
+    word: { name: "PAST", means: "further plans", many: true },
+    options: [
+      common.json,
+      {
+        name: "apply-to",
+        value: "PLAN",
+        help: "also what this plan's forecast would be if its ranges leaned and missed the same way; writes nothing",
+      },
+      common.confidence,
+      common.iterations,
+      common.seed,
+      common.design,
+    ],
+    notes:
+      "Finished tasks whose time was estimated as a range are scored. Plans of one title are versions of one project: what " +
+      "was said is read from the first in which a task had not started, what happened from the last.",
+  },
+  {
+    name: "uplift",
+    summary: "an early estimate with an uplift for optimism from past projects, beside the forecast",
+    plans: 1,
+    options: [
+      common.json,
+      {
+        name: "kind",
+        value: "KIND",
+        repeats: true,
+        help:
+          "what is built: non-standard-buildings, standard-buildings, non-standard-civil-engineering, " +
+          "standard-civil-engineering, equipment-or-development; several with their parts, KIND=0.3; or with --stage: " +
+          "roads, fixed-links, building-projects, it-projects",
+      },
+      {
+        name: "mitigated",
+        value: "P",
+        help: "the part of the contributing risks shown to be managed, 0 to 1 (default: 0)",
+      },
+      { name: "stage", value: "N", help: "stage of appraisal, 1 to 3" },
+      { name: "management", value: "MONEY", help: "what managing those risks costs, added after the uplift" },
+      common.confidence,
+      ...drawn,
+    ],
+    notes:
+      "An uplift is for an early estimate without priced risks and is no contingency: never add it to the forecast's. " +
+      "Sources stand with the answer.",
+  },
+  {
     name: "schema",
     summary: "the JSON Schema of the plan document, for an editor",
     plans: 0,

@@ -40,7 +40,9 @@ export async function answersFromFile(
     else problems.push(problem(` ${key}`, "An answer is a text or a number.", ""));
   }
   const { opinion, faults } = opinionFrom(subject, answers);
-  problems.push(...faults.map(({ key, why }) => problem(` ${key}`, why, "")));
+  const unread = new Set(Object.keys(given).filter((key) => !(key in answers)));
+  const others = faults.filter(({ key }) => !unread.has(key));
+  problems.push(...others.map(({ key, why }) => problem(` ${key}`, why, "")));
   return opinion === undefined || problems.length > 0 ? { problems } : { opinion, problems };
 }
 

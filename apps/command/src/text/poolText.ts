@@ -32,8 +32,7 @@ export function poolText(title: string, pooled: readonly Pooled[], page: Page, a
   const head = [
     strong(title),
     ...wrap(
-      `${pooled.length === 1 ? "One estimate has" : `${pooled.length} estimates have`} opinions` +
-        `${apart === 0 ? "." : `; on ${apart === 1 ? "one" : apart} people are apart: talk before pooling.`}`,
+      `${pooled.length === 1 ? "One estimate has" : `${pooled.length} estimates have`} opinions${apartWords(apart, pooled.length)}`,
       width,
     ),
   ];
@@ -44,6 +43,12 @@ export function poolText(title: string, pooled: readonly Pooled[], page: Page, a
     width,
   );
   return `${[head, ...blocks, how].map((lines) => lines.join("\n")).join("\n\n")}\n`;
+}
+
+function apartWords(apart: number, of: number): string {
+  if (apart === 0) return ".";
+  const where = of === 1 ? "and people are" : `and on ${apart === of ? "all" : apart} of them people are`;
+  return `, ${where} apart: talk before pooling.`;
 }
 
 function poolingLines(given: Pooled, { width, strong }: Page, { name }: About): string[] {
