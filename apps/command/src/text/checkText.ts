@@ -6,7 +6,7 @@ import { measureLines } from "./checkMeasures.ts";
 import { explanationStamp } from "./confidenceHead.ts";
 import { type Next, nextLines } from "./nextLines.ts";
 import { cut, type Page, wrap } from "./page.ts";
-import { plainTexts } from "./plainText.ts";
+import { plainText, plainTexts } from "./plainText.ts";
 
 /**
  * Findings as a person reads them: how many of which severity, the grave ones first, what was accepted, the trade's
@@ -15,9 +15,14 @@ import { plainTexts } from "./plainText.ts";
  * @returns text ending with a newline
  */
 export function checkText(given: CheckAnswer, page: Page, planName: string): string {
-  const answer = plainTexts(given);
+  // A place in the document is no name: empty, it is the whole.
+  const findings = given.findings.map((finding) => ({
+    ...plainTexts(finding),
+    path: plainText(finding.path),
+  }));
+  const answer = { ...plainTexts(given), findings };
   const { width, strong } = page;
-  const { findings, measures, run } = answer;
+  const { measures, run } = answer;
   const blocks: string[][] = [
     [headLine(answer, page)],
     [

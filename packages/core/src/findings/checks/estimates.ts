@@ -109,10 +109,14 @@ function detailFound(context: CheckContext): Found[] {
   });
 }
 
+function estimatorsOf({ estimatedBy, opinions = [] }: Task): string[] {
+  return [...estimatedBy, ...opinions.flatMap(({ by }) => by ?? [])];
+}
+
 function saidBy(context: CheckContext): Found[] {
   const all = timed(context);
-  const people = new Set(all.flatMap(({ task }) => task.estimatedBy));
-  const said = all.filter(({ task }) => task.estimatedBy.length > 0);
+  const people = new Set(all.flatMap(({ task }) => estimatorsOf(task)));
+  const said = all.filter(({ task }) => estimatorsOf(task).length > 0);
   const [only] = people;
   return [
     ...all.flatMap(({ task, path }): Found[] => [
@@ -126,7 +130,7 @@ function saidBy(context: CheckContext): Found[] {
             },
           ]
         : []),
-      ...(task.estimatedBy.length === 0
+      ...(estimatorsOf(task).length === 0
         ? [
             {
               code: "estimator-missing" as const,

@@ -18,13 +18,13 @@ function decisionFound({ entry, path }: PlacedEntry): Found[] {
   }
   if (responses.some(({ adopted, note }) => adopted || note !== undefined)) return [];
   const says = `None of the ${responses.length === 1 ? "responses" : `${responses.length} responses`} to "${entry.name}" is adopted.`;
-  return [{ ...at, code: "response-undecided", ids: [entry.id, ...responses.map(({ id }) => id)], says }];
+  return [{ ...at, code: "response-undecided", says }];
 }
 
 function responsesFound({ now }: CheckContext, { entry, path }: PlacedEntry): Found[] {
   if (entry.status === "closed") return [];
   return entry.responses.flatMap((response, r): Found[] => {
-    const at = { path: `${path}.responses[${r}]`, ids: [response.id, entry.id] };
+    const at = { path: `${path}.responses[${r}]`, ids: [response.id] };
     const missing = response.adopted
       ? [
           ...(response.owner === undefined ? ["owner"] : []),

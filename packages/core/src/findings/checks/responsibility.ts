@@ -1,21 +1,16 @@
 import type { Plan } from "../../plan/types.ts";
 import type { Check, Found } from "../context.ts";
+import { textsOutsidePeople } from "../network/namedIn.ts";
+import { takesNothing } from "../network/resources.ts";
 import { joined } from "../words.ts";
 
 /** Who answers for each task, who does it, and who is named nowhere. */
-export const checkResponsibility: Check = ({ plan, work }) => [
+export const checkResponsibility: Check = ({ plan, work, written }) => [
   ...accountableFound(plan),
   ...(plan.people.length === 0
     ? [{ code: "no-people" as const, path: "", ids: [], says: "The plan names nobody who does the work." }]
     : work
-        .filter(
-          ({ task }) =>
-            task.people.length === 0 &&
-            task.cost === undefined &&
-            task.costPerDay === undefined &&
-            task.note === undefined &&
-            task.responsible.length === 0,
-        )
+        .filter(({ task }) => takesNothing(task, written?.tasks.get(task.id)?.duration ?? 0))
         .map(({ task, path }) => ({
           code: "task-without-people" as const,
           path,
@@ -45,7 +40,6 @@ function accountableFound(plan: Plan): Found[] {
       : [
           {
             ...at,
-            ids: [task.id, ...named],
             code: "accountable-several",
             says: `${joined(named)} all answer for ${task.name}.`,
           },
@@ -71,31 +65,7 @@ function ratesFound({ people, tasks }: Plan): Found[] {
 }
 
 function unusedFound(plan: Plan): Found[] {
-  const named = new Set<string | undefined>([
-    plan.commitment.holder,
-    ...plan.tasks.flatMap((task) => [
-      ...task.people.map(({ id }) => id),
-      ...task.responsible,
-      ...task.accountable,
-      ...task.consulted,
-      ...task.informed,
-      ...task.estimatedBy,
-    ]),
-    ...plan.phases.flatMap((phase) => [
-      ...phase.responsible,
-      ...phase.accountable,
-      ...phase.consulted,
-      ...phase.informed,
-    ]),
-    ...[...plan.risks, ...plan.assumptions].flatMap((entry) => [
-      entry.owner,
-      ...entry.responses.map(({ owner }) => owner),
-    ]),
-    ...plan.purpose.goals.map(({ owner }) => owner),
-    ...plan.benefits.map(({ owner }) => owner),
-    ...plan.stakeholders.map(({ inform }) => inform?.owner),
-    ...[...plan.approvals, ...plan.objections, ...plan.changes].map(({ who }) => who),
-  ]);
+  const named = textsOutsidePeople(plan);
   return plan.people.flatMap(({ id, name }, p): Found[] =>
     named.has(id)
       ? []

@@ -92,7 +92,7 @@ export const measureRules = [
   {
     code: "without-resources",
     name: "Tasks without people or cost",
-    definition: "Tasks of a working day or more that name nobody and cost nothing, by tasks.",
+    definition: "Tasks of a working day or more that name nobody, cost nothing and have no `note`, by tasks.",
     unit: "share",
     threshold: 0,
     bound: "at most",

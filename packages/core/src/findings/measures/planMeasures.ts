@@ -6,6 +6,7 @@ import type { CheckContext } from "../context.ts";
 import { lateTasks } from "../network/lateTasks.ts";
 import { linksOf } from "../network/links.ts";
 import { openEnds } from "../network/openEnds.ts";
+import { takesNothing } from "../network/resources.ts";
 import { shockedBy } from "../network/shock.ts";
 import { pathLengthIndex, timeLeft } from "../network/timeLeft.ts";
 import { thresholds } from "../thresholds.ts";
@@ -73,13 +74,7 @@ function ofTasks(context: CheckContext) {
     ),
     "past-dates":
       now === undefined ? "neither today nor a status date is known" : { count: past + (askedPast ? 1 : 0) },
-    "without-resources": share(
-      ({ at, task }) =>
-        (at?.duration ?? 0) >= 1 &&
-        task.people.length === 0 &&
-        task.cost === undefined &&
-        task.costPerDay === undefined,
-    ),
+    "without-resources": share(({ at, task }) => takesNothing(task, at?.duration ?? 0)),
   } as const;
 }
 
