@@ -6,31 +6,86 @@ import "./styles/answer.css";
 import "./styles/fields.css";
 import "./styles/tables.css";
 import "./styles/figures.css";
+import "./styles/keeping.css";
 import "./styles/narrow.css";
 import "./styles/print.css";
 import { stated, text } from "virtual:opening-plan";
+import { createAsker } from "./asking/asker.ts";
+import { createKeeper, recall } from "./keeping/keeper.ts";
+import { readFile } from "./keeping/planFile.ts";
+import type { Shelf } from "./keeping/shelf.ts";
+import { isCurrent } from "./store/state.ts";
 import { createStore } from "./store/store.ts";
 import { createReader } from "./worker/reader.ts";
 import { createRunner } from "./worker/runner.ts";
-import { startForecastWorker, startPlanWorker, startTornadoWorker } from "./worker/startWorkers.ts";
+import {
+  startAskWorker,
+  startForecastWorker,
+  startPlanWorker,
+  startTornadoWorker,
+} from "./worker/startWorkers.ts";
 
 /** Ms that the forecast worker has to leave a run: a slice of a large plan may be long. */
 const patience = 1000;
 
+let shelf: Promise<Shelf> | undefined;
+/** The browser's storage, loaded when there is something to look for or to keep: a first visit answers first. */
+const openShelf = (): Promise<Shelf> => {
+  shelf ??= import("./keeping/shelf.ts").then((module) => module.openShelf());
+  return shelf;
+};
+const kept = await recall(openShelf);
+
 // The workers begin with the answer while the page itself is still loading.
 const store = createStore(
-  text,
+  kept?.text ?? text,
   createReader(startPlanWorker()),
   (kind, reply) =>
     kind === "forecast"
       ? createRunner(startForecastWorker, reply, patience)
       : createRunner(startTornadoWorker, reply),
-  stated,
+  kept === undefined ? stated : undefined,
 );
+const keeper = createKeeper(store, openShelf, kept);
+const asker = createAsker(startAskWorker);
+// Questions wait until the answer itself, and the re-runs behind it, are there.
+store.subscribe(() => {
+  const { state } = store;
+  const { tornado, answer, plan } = state;
+  const rests =
+    answer?.stage === "full" &&
+    isCurrent(state) &&
+    !state.computing &&
+    !state.reading &&
+    (tornado.plan === state.current || tornado.stopped);
+  asker.plan(rests && plan?.sha256 === state.current ? plan : undefined);
+});
 
 const { LeewayPage } = await import("./elements/all.ts");
 const page = document.querySelector("leeway-page");
-if (page instanceof LeewayPage) page.store = store;
+if (page instanceof LeewayPage) {
+  page.keeper = keeper;
+  page.asker = asker;
+  page.opening = kept?.text ?? text;
+  page.store = store;
+}
+
+// What was typed last is kept even when the page goes away.
+addEventListener("visibilitychange", () => {
+  if (document.visibilityState === "hidden") void keeper.flush();
+});
+addEventListener("pagehide", () => void keeper.flush());
+
+// A plan dropped anywhere on the page is opened.
+addEventListener("dragover", (event) => {
+  if (event.dataTransfer?.types.includes("Files")) event.preventDefault();
+});
+addEventListener("drop", (event) => {
+  const [file] = event.dataTransfer?.files ?? [];
+  if (file === undefined) return;
+  event.preventDefault();
+  void keeper.drop(() => readFile(file));
+});
 
 // A copy of the page's own files, so that it opens and computes without a network next time. It can wait: the page
 // itself goes first.

@@ -1,13 +1,18 @@
 // Defines every element of the page.
 import "./leewayAnswer.ts";
 import "./leewayBar.ts";
+import "./leewayChanges.ts";
 import "./leewayCommitment.ts";
+import "./leewayContingency.ts";
 import "./leewayFigure.ts";
+import "./leewayFile.ts";
 import "./leewayOutline.ts";
 import "./leewayPlanText.ts";
+import "./leewayReach.ts";
 import "./leewayRegister.ts";
 import "./leewayStamp.ts";
 import "./leewayTasks.ts";
 import "./leewayTornado.ts";
+import "./leewayWorth.ts";
 
 export { LeewayPage } from "./leewayPage.ts";

@@ -1,5 +1,4 @@
 import type { Figure, Theme } from "@leeway/charts";
-import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import type * as Charts from "./charts.ts";
 import { PageElement } from "./pageElement.ts";
@@ -21,17 +20,17 @@ function loadDrawing(): Promise<void> {
   return loading;
 }
 
-/** One chart of a forecast, drawn to the width it is given and redrawn when forecast, theme or width change. */
+/** One chart of an answer, drawn to the width it is given and redrawn when answer, theme or width change. */
 export class LeewayFigure extends PageElement {
   static override properties = {
     chart: { type: String },
-    forecast: { attribute: false },
+    answer: { attribute: false },
     theme: { type: String },
     width: { state: true },
     figure: { state: true },
   };
-  chart: keyof typeof Charts.charts | undefined;
-  forecast: Forecast | undefined;
+  chart: Charts.ChartName | undefined;
+  answer: Charts.AnswerOf | undefined;
   theme: Theme = "light";
   width = 0;
   figure: Figure | undefined;
@@ -70,9 +69,9 @@ export class LeewayFigure extends PageElement {
   }
 
   protected override updated(): void {
-    const { chart, forecast, width, theme } = this;
-    if (chart === undefined || forecast === undefined || width === 0) return;
-    const wanted = [chart, forecast, width, theme];
+    const { chart, answer, width, theme } = this;
+    if (chart === undefined || answer === undefined || width === 0) return;
+    const wanted = [chart, answer, width, theme];
     if (wanted.every((part, at) => part === this.#drawnFor[at])) return;
     if (drawing === undefined) {
       loadDrawing().then(() => this.requestUpdate());
@@ -86,12 +85,12 @@ export class LeewayFigure extends PageElement {
 
   /** Paper is light whatever the screen is. */
   #draw(): void {
-    const { chart, forecast, width } = this;
+    const { chart, answer, width } = this;
     const place = this.querySelector(".figure-place");
     if (drawing === undefined || place === null) return;
-    if (chart === undefined || forecast === undefined || width === 0) return;
+    if (chart === undefined || answer === undefined || width === 0) return;
     const theme = this.#print.matches ? "light" : this.theme;
-    const figure = drawing.charts[chart](forecast, { document, width, theme });
+    const figure = drawing.drawChart(chart, answer, { document, width, theme });
     const open = place.querySelector("details")?.open ?? false;
     const drawn = drawing.renderFigure(figure, document);
     const details = drawn.querySelector("details");
@@ -106,8 +105,8 @@ export class LeewayFigure extends PageElement {
 
   /** A file is for others to read: light, and of one width, whatever this screen is. */
   #save = (): void => {
-    if (drawing === undefined || this.chart === undefined || this.forecast === undefined) return;
-    const figure = drawing.charts[this.chart](this.forecast, { document, width: 720, theme: "light" });
+    if (drawing === undefined || this.chart === undefined || this.answer === undefined) return;
+    const figure = drawing.drawChart(this.chart, this.answer, { document, width: 720, theme: "light" });
     saveText(drawing.figureSvg(figure), "image/svg+xml", fileName(figure.title));
   };
 }

@@ -1,10 +1,13 @@
 import type { Theme } from "@leeway/charts";
 import { html, nothing, type PropertyValues } from "lit";
+import type { Asker } from "../asking/asker.ts";
+import type { Keeper } from "../keeping/keeper.ts";
 import { boundsWords } from "../plan/boundsWords.ts";
 import { isCurrent, isFading, type NotebookState, staleWords } from "../store/state.ts";
 import type { Store } from "../store/store.ts";
 import { announcement } from "../words/answerWords.ts";
 import { listen } from "./events.ts";
+import { fileKeys } from "./fileKeys.ts";
 import { inView } from "./inView.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
@@ -18,12 +21,18 @@ const answerFirst = 250;
 export class LeewayPage extends PageElement {
   static override properties = {
     store: { attribute: false },
+    keeper: { attribute: false },
+    asker: { attribute: false },
     state: { state: true },
     theme: { state: true },
     current: { state: true },
     compact: { state: true },
   };
   store: Store | undefined;
+  keeper: Keeper | undefined;
+  asker: Asker | undefined;
+  /** The text the page opened on. */
+  opening = "";
   state: NotebookState | undefined;
   theme: Theme = "light";
   current = "answer";
@@ -66,6 +75,10 @@ export class LeewayPage extends PageElement {
         this.state = store.state;
       }),
       undoKeys(document, { undo: store.undo, redo: store.redo }),
+      fileKeys(document, {
+        open: () => void this.keeper?.open(),
+        save: (as) => void this.keeper?.save(as),
+      }),
     );
     listen(this, "plan-edit", ({ field, cells, edits }) => store.edit(field, cells, edits));
     listen(this, "plan-foresee", ({ edits }) => store.foresee(edits));
@@ -113,6 +126,7 @@ export class LeewayPage extends PageElement {
     const errors = state.problems.some((problem) => problem.severity === "error");
     const fading = isFading(state);
     const title = state.plan?.title ?? "A plan";
+    const current = state.current ?? "";
     return html`
       <a class="skip" href="#work">Skip to the work</a>
       <leeway-outline .entries=${outline(state)} current=${this.current}></leeway-outline>
@@ -120,29 +134,46 @@ export class LeewayPage extends PageElement {
         <leeway-bar .state=${state} ?compact=${this.compact}></leeway-bar>
         <main data-busy=${state.reading || state.computing}>
           <section id="answer" aria-labelledby="title">
+            <leeway-file .keeper=${this.keeper}></leeway-file>
             <h1 id="title" dir="auto">${title}</h1>
             <leeway-answer .state=${state}></leeway-answer>
           </section>
           <section id="futures" aria-labelledby="futures-title">
             <h2 id="futures-title">Futures</h2>
             <div class="figures two ${fading ? "settling" : ""}">
-              <leeway-figure chart="finishCurve" .forecast=${forecast} theme=${theme}></leeway-figure>
-              <leeway-figure chart="costCurve" .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="finishCurve" .answer=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="costCurve" .answer=${forecast} theme=${theme}></leeway-figure>
             </div>
             <div class="figures ${fading ? "settling" : ""}">
-              <leeway-figure chart="fiftyFutures" .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="fiftyFutures" .answer=${forecast} theme=${theme}></leeway-figure>
             </div>
           </section>
           <section id="drivers" aria-labelledby="drivers-title">
             <h2 id="drivers-title">What drives it</h2>
             <div class="figures ${fading ? "settling" : ""}">
-              <leeway-figure chart="driversBars" .forecast=${forecast} theme=${theme}></leeway-figure>
+              <leeway-figure chart="driversBars" .answer=${forecast} theme=${theme}></leeway-figure>
             </div>
             <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>
           </section>
+          <section id="contingency" aria-labelledby="contingency-title">
+            <h2 id="contingency-title">Contingency</h2>
+            <leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>
+          </section>
           ${this.#section("work", "Work", workNote(state), errors)}
           ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
+          <section id="responses" aria-labelledby="responses-title">
+            <h2 id="responses-title">Responses</h2>
+            <leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>
+          </section>
           ${this.#section("commitment", "Commitment", "", errors)}
+          <section id="reach" aria-labelledby="reach-title">
+            <h2 id="reach-title">What it would take</h2>
+            <leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>
+          </section>
+          <section id="changes" aria-labelledby="changes-title">
+            <h2 id="changes-title">Changes</h2>
+            <leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>
+          </section>
           <section id="text" aria-labelledby="text-title">
             <h2 id="text-title">Plan text</h2>
             <leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>
@@ -201,9 +232,13 @@ function outline(state: NotebookState): OutlineEntry[] {
     { id: "answer", name: "Answer", waiting: 0 },
     { id: "futures", name: "Futures", waiting: 0 },
     { id: "drivers", name: "Drivers", waiting: 0 },
+    { id: "contingency", name: "Contingency", waiting: 0 },
     { id: "work", name: "Work", waiting: waiting("tasks") },
     { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
+    { id: "responses", name: "Responses", waiting: 0 },
     { id: "commitment", name: "Commitment", waiting: waiting("commitment") },
+    { id: "reach", name: "What it takes", waiting: 0 },
+    { id: "changes", name: "Changes", waiting: 0 },
     {
       id: "text",
       name: "Plan text",

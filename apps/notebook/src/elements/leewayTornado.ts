@@ -20,8 +20,8 @@ export class LeewayTornado extends LongElement {
         forecast === undefined
           ? nothing
           : html`<div class="figures two ${older ? "settling" : ""}">
-              <leeway-figure chart="tornadoDays" .forecast=${forecast} .theme=${this.theme}></leeway-figure>
-              <leeway-figure chart="tornadoMoney" .forecast=${forecast} .theme=${this.theme}></leeway-figure>
+              <leeway-figure chart="tornadoDays" .answer=${forecast} .theme=${this.theme}></leeway-figure>
+              <leeway-figure chart="tornadoMoney" .answer=${forecast} .theme=${this.theme}></leeway-figure>
             </div>`
       }`;
   }

@@ -1,3 +1,4 @@
+import type { AskWorker } from "../asking/asker.ts";
 import type { PlanWorkerLike } from "./reader.ts";
 import type { WorkerLike } from "./runner.ts";
 
@@ -11,6 +12,11 @@ export function startForecastWorker(): WorkerLike {
 /** Starts a worker that computes the tornado; it does not listen while it works. */
 export function startTornadoWorker(): WorkerLike {
   return new Worker(new URL("./tornadoWorker.ts", import.meta.url), { type: "module", name: "tornado" });
+}
+
+/** Starts a worker that answers questions about a plan; it does not listen while it works. */
+export function startAskWorker(): AskWorker {
+  return new Worker(new URL("../asking/askWorker.ts", import.meta.url), { type: "module", name: "ask" });
 }
 
 /** Starts the worker that reads and edits plans. */

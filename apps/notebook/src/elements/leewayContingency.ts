@@ -1,0 +1,37 @@
+import { errorSentence, gapSentence, meaningSentence } from "@leeway/charts";
+import { html, nothing } from "lit";
+import { unbroken } from "../words/unbroken.ts";
+import { AskingElement } from "./askingElement.ts";
+
+/** Why this much contingency: the gap in words, split over its causes, and walked step by step. */
+export class LeewayContingency extends AskingElement<"explain"> {
+  protected readonly kind = "explain";
+  protected readonly doing = "Splitting the contingency over its causes";
+
+  protected question() {
+    return { kind: "explain" as const };
+  }
+
+  protected override render() {
+    const answer = this.asked?.answer;
+    const { theme } = this;
+    return html`${this.status()}${
+      answer === undefined
+        ? nothing
+        : html`<div class=${this.older ? "settling" : ""}>
+            <p class="finding">${unbroken(gapSentence(answer))}</p>
+            <div class="figures two">
+              <leeway-figure chart="sharesDays" .answer=${answer} theme=${theme}></leeway-figure>
+              <leeway-figure chart="sharesMoney" .answer=${answer} theme=${theme}></leeway-figure>
+            </div>
+            <p class="note">${meaningSentence(answer)} ${errorSentence(answer) ?? ""}</p>
+            <div class="figures two">
+              <leeway-figure chart="walkDays" .answer=${answer} theme=${theme}></leeway-figure>
+              <leeway-figure chart="walkMoney" .answer=${answer} theme=${theme}></leeway-figure>
+            </div>
+          </div>`
+    }`;
+  }
+}
+
+customElements.define("leeway-contingency", LeewayContingency);

@@ -1,0 +1,332 @@
+import type { Store } from "../store/store.ts";
+import { nameFrom, type OpenedFile, pickFile, writeFile } from "./planFile.ts";
+import type { KeptPlan, KeptVersion, Shelf } from "./shelf.ts";
+
+/** How safe the plan is right now. */
+export type Safety =
+  /** Nothing was changed since the page opened on the example. */
+  | { kind: "example" }
+  | { kind: "kept"; at: number }
+  | { kind: "keeping" }
+  /** Changed, and not kept: why, and what to do. */
+  | { kind: "unkept"; words: string }
+  /** Another tab saved this plan after both had opened it. */
+  | { kind: "moved-on"; theirs: KeptPlan };
+
+export interface KeeperState {
+  readonly name: string;
+  readonly safety: Safety;
+  /** The text differs from the file it was opened from or saved to; undefined while there is no file. */
+  readonly fileDiffers: boolean | undefined;
+  /** Newest first. */
+  readonly versions: readonly KeptVersion[];
+  /** The last thing worth telling: a file was opened, a save failed. */
+  readonly told: string | undefined;
+}
+
+/** Keeps the plan in this browser while it is edited, and moves it from and to files. */
+export interface Keeper {
+  readonly state: KeeperState;
+  subscribe(listener: () => void): () => void;
+  /** Saves what is not saved yet, at once. */
+  flush(): Promise<void>;
+  open(): Promise<void>;
+  /** Takes a file that was dropped on the page; where it cannot be read, the reason is told. */
+  drop(read: () => Promise<OpenedFile>): Promise<void>;
+  save(as: boolean): Promise<void>;
+  /** Keeps the plan as it stands under a name. */
+  pin(name: string): Promise<void>;
+  unpin(key: number): Promise<void>;
+  /** The plan becomes what this version says; as every edit, it can be undone. */
+  restore(version: KeptVersion): void;
+  /** After another tab moved on: its plan, or this one (the other stays as a version). */
+  settle(take: "theirs" | "mine"): Promise<void>;
+}
+
+/** Ms of quiet after which an edit is kept, and the most it waits when there is no quiet. */
+const quiet = 250;
+const longest = 800;
+/** Ms after which the plan as it stood is worth a version of its own. */
+const versionEvery = 5 * 60_000;
+const versionsLeft = 60;
+
+/**
+ * @param kept   What the page opened on, if this browser had kept it.
+ * @param shelf  Opened when there is something to keep: the first visit does not wait for it.
+ */
+export function createKeeper(
+  store: Store,
+  openShelf: () => Promise<Shelf>,
+  kept: KeptPlan | undefined,
+  now: () => number = Date.now,
+): Keeper {
+  const listeners = new Set<() => void>();
+  let shelf: Promise<Shelf> | undefined;
+  const shelves = (): Promise<Shelf> => {
+    shelf ??= openShelf();
+    return shelf;
+  };
+  const news = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("leeway");
+
+  let id = kept?.id ?? crypto.randomUUID();
+  let revision = kept?.revision ?? 0;
+  let handle = kept?.handle;
+  let keptText = kept?.text ?? store.state.text;
+  let fileText: string | undefined;
+  let lastVersion = 0;
+  /** A text on its way into the store: until it is there, what the store holds is not ours to keep. */
+  let awaited: string | undefined;
+  let state: KeeperState = {
+    name: kept?.name ?? "",
+    safety: kept === undefined ? { kind: "example" } : { kind: "kept", at: kept.at },
+    fileDiffers: undefined,
+    versions: [],
+    told: undefined,
+  };
+  const set = (change: Partial<KeeperState>): void => {
+    state = { ...state, ...change };
+    for (const listener of listeners) listener();
+  };
+  const name = (): string => (state.name === "" ? nameFrom(store.state.plan?.title) : state.name);
+
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let since: number | undefined;
+  let saving: Promise<void> = Promise.resolve();
+
+  function setText(text: string): void {
+    awaited = text;
+    store.setText(text);
+  }
+
+  function soon(): void {
+    const { text } = store.state;
+    if (awaited === text) awaited = undefined;
+    if (awaited !== undefined) return;
+    if (fileText !== undefined && (fileText !== text) !== state.fileDiffers)
+      set({ fileDiffers: fileText !== text });
+    if (text === keptText || state.safety.kind === "moved-on") return;
+    if (state.safety.kind !== "keeping") set({ safety: { kind: "keeping" } });
+    since ??= now();
+    clearTimeout(timer);
+    timer = setTimeout(() => void flush(), Math.max(0, Math.min(quiet, since + longest - now())));
+  }
+
+  function flush(): Promise<void> {
+    clearTimeout(timer);
+    saving = saving.then(keep);
+    return saving;
+  }
+
+  async function keep(): Promise<void> {
+    const { text } = store.state;
+    since = undefined;
+    if (awaited !== undefined || text === keptText || state.safety.kind === "moved-on") return;
+    try {
+      const on = await shelves();
+      if (now() - lastVersion > versionEvery) {
+        await room(on, () => on.addVersion({ plan: id, at: now(), text: keptText, why: "before a change" }));
+        lastVersion = now();
+        await on.thin(id, versionsLeft);
+        set({ versions: await on.versions(id) });
+      }
+      const at = now();
+      const plan = { id, name: name(), text, revision, at, ...(handle === undefined ? {} : { handle }) };
+      const saved = await room(on, () => on.save(plan));
+      if (saved.kind === "moved-on") {
+        set({ safety: saved });
+        return;
+      }
+      revision = saved.revision;
+      keptText = text;
+      remember();
+      news?.postMessage({ id, revision });
+      set({ safety: { kind: "kept", at }, name: plan.name });
+    } catch (error) {
+      set({ safety: { kind: "unkept", words: unkept(error) } });
+    }
+    if (store.state.text !== keptText && state.safety.kind === "kept") soon();
+  }
+
+  /** Does it; when there is no room left, once more without the oldest versions. */
+  async function room<T>(on: Shelf, work: () => Promise<T>): Promise<T> {
+    try {
+      return await work();
+    } catch (error) {
+      if (!(error instanceof DOMException && error.name === "QuotaExceededError")) throw error;
+      if ((await on.thin(id, 0)) === 0) throw error;
+      return work();
+    }
+  }
+
+  /** Another tab saved: what was not touched here follows it. */
+  async function hear(told: { id: string; revision: number }): Promise<void> {
+    if (told.id !== id || told.revision <= revision) return;
+    await saving;
+    const theirs = await (await shelves()).plan(id);
+    if (theirs === undefined || theirs.revision <= revision) return;
+    if (store.state.text !== keptText) set({ safety: { kind: "moved-on", theirs } });
+    else adopt(theirs, "This plan was changed in another tab; this is how it stands there.");
+  }
+
+  function adopt(theirs: KeptPlan, told: string): void {
+    revision = theirs.revision;
+    keptText = theirs.text;
+    setText(theirs.text);
+    set({ safety: { kind: "kept", at: theirs.at }, name: theirs.name, told });
+  }
+
+  /** The page goes over to another plan. */
+  async function begin(file: OpenedFile): Promise<void> {
+    await flush();
+    id = crypto.randomUUID();
+    revision = 0;
+    lastVersion = now();
+    handle = file.handle;
+    fileText = file.text;
+    keptText = "";
+    set({ name: file.name, fileDiffers: false, versions: [], safety: { kind: "keeping" } });
+    setText(file.text);
+    try {
+      const on = await shelves();
+      await room(on, () => on.addVersion({ plan: id, at: now(), text: file.text, why: "as opened" }));
+      set({ versions: await on.versions(id) });
+    } catch {
+      // Keeping the plan itself says what is wrong.
+    }
+  }
+
+  async function told(work: () => Promise<string | undefined>): Promise<void> {
+    try {
+      set({ told: await work() });
+    } catch (error) {
+      set({ told: error instanceof Error ? error.message : String(error) });
+    }
+  }
+
+  store.subscribe(soon);
+  news?.addEventListener("message", (event) => void hear(event.data));
+  if (kept !== undefined)
+    shelves()
+      .then((on) => on.versions(id))
+      .then(
+        (versions) => {
+          lastVersion = versions[0]?.at ?? 0;
+          set({ versions });
+        },
+        () => {}, // the next save tells
+      );
+
+  return {
+    get state() {
+      return state;
+    },
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    flush,
+    open: () =>
+      told(async () => {
+        const file = await pickFile();
+        if (file === undefined) return state.told;
+        await begin(file);
+        return `Opened ${file.name}.`;
+      }),
+    drop: (read) =>
+      told(async () => {
+        const file = await read();
+        await begin(file);
+        return `Opened ${file.name}.`;
+      }),
+    save: (as) =>
+      told(async () => {
+        await atRest(store);
+        await flush();
+        const { text } = store.state;
+        const written = await writeFile(text, name(), as ? undefined : handle);
+        if (written === "not saved") return state.told;
+        if (written !== undefined) handle = written;
+        fileText = text;
+        const to = written?.name ?? name();
+        set({ name: to, fileDiffers: store.state.text !== text });
+        const on = await shelves();
+        await room(on, () => on.addVersion({ plan: id, at: now(), text, why: `saved to ${to}` }));
+        set({ versions: await on.versions(id) });
+        return written === undefined ? `${to} was handed to your downloads.` : `Saved to ${to}.`;
+      }),
+    pin: (pin) =>
+      told(async () => {
+        await flush();
+        const on = await shelves();
+        const { text } = store.state;
+        await room(on, () => on.addVersion({ plan: id, at: now(), text, why: "pinned", pin }));
+        set({ versions: await on.versions(id) });
+        return `Pinned as "${pin}".`;
+      }),
+    unpin: (key) =>
+      told(async () => {
+        const on = await shelves();
+        await on.pin(key, undefined);
+        set({ versions: await on.versions(id) });
+        return undefined;
+      }),
+    restore: (version) => store.setText(version.text),
+    settle: (take) =>
+      told(async () => {
+        const { safety } = state;
+        if (safety.kind !== "moved-on") return state.told;
+        const { theirs } = safety;
+        const on = await shelves();
+        const lost = take === "theirs" ? store.state.text : theirs.text;
+        const why = take === "theirs" ? "of this tab, set aside" : "of another tab, set aside";
+        await room(on, () => on.addVersion({ plan: id, at: now(), text: lost, why }));
+        set({ versions: await on.versions(id) });
+        if (take === "theirs") adopt(theirs, "");
+        else {
+          revision = theirs.revision;
+          set({ safety: { kind: "keeping" } });
+          await flush();
+        }
+        return "The other one is kept among the versions below.";
+      }),
+  };
+}
+
+/** Waits for edits that are on their way into the text. */
+function atRest(store: Store): Promise<void> {
+  return new Promise((resolve) => {
+    const end = store.subscribe(look);
+    function look(): void {
+      if (store.state.reading) return;
+      end();
+      resolve();
+    }
+    look();
+  });
+}
+
+function unkept(error: unknown): string {
+  if (error instanceof DOMException && error.name === "QuotaExceededError")
+    return "This browser has no room left for the plan. Save it to a file.";
+  return "This browser does not let the page keep anything. Save the plan to a file before you close the page.";
+}
+
+/** Tells the next visit, before anything else is loaded, that there is a plan to look for. */
+const mark = "leeway-keeps";
+function remember(): void {
+  try {
+    localStorage.setItem(mark, "1");
+  } catch {
+    // Storage refused: the next visit opens on the example.
+  }
+}
+
+/** The plan this browser kept last, if there is one. */
+export async function recall(openShelf: () => Promise<Shelf>): Promise<KeptPlan | undefined> {
+  try {
+    if (localStorage.getItem(mark) === null) return undefined;
+    return await (await openShelf()).latest();
+  } catch {
+    return undefined;
+  }
+}
