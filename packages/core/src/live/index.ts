@@ -1,3 +1,4 @@
+export { driftOf } from "./history/drift.ts";
 export { historyFacts, type Occasion } from "./history/entryOf.ts";
 export { hashOfLine, lineOf, linked } from "./history/linked.ts";
 export { readHistory } from "./history/readHistory.ts";

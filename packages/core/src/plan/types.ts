@@ -345,9 +345,9 @@ export interface Change extends Noted {
 export interface ReturnTrigger extends Noted {
   id: Id;
   name?: string;
-  /** The chance of `commitment.finishBy` falls below this. */
+  /** The chance of the date agreed falls below this: what the signed version commits to, else `commitment.finishBy`. */
   chanceOfDateBelow?: number;
-  /** The chance of `commitment.budget` falls below this. */
+  /** ... of the sum agreed: what the signed version commits to, else `commitment.budget`. */
   chanceOfBudgetBelow?: number;
   /** Contingency left over exposure left falls below this ratio, in money or in days. */
   contingencyCoverBelow?: number;

@@ -172,20 +172,6 @@ export const OTHER: Broken[] = [
     "one condition only",
   ),
   plan(
-    "a chance of a date nobody asked for",
-    "returnTriggers: { id: t, chanceOfDateBelow: 0.5 }",
-    "trigger-measure",
-    "returnTriggers.chanceOfDateBelow",
-    "`commitment.finishBy`",
-  ),
-  plan(
-    "a chance of a sum nobody gave",
-    "returnTriggers: { id: t, chanceOfBudgetBelow: 0.5 }",
-    "trigger-measure",
-    "returnTriggers.chanceOfBudgetBelow",
-    "`commitment.budget`",
-  ),
-  plan(
     "a return trigger on no assumption",
     "returnTriggers: { id: t, signpost: floor }",
     "unknown-id",

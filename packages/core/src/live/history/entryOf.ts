@@ -30,6 +30,7 @@ export function historyFacts(
     history: 1,
     date,
     ...(plan.statusDate === undefined ? {} : { statusDate: plan.statusDate }),
+    start: plan.start,
     sha256: plan.sha256,
     approvalSha256: plan.approvalSha256,
     seed: forecast.seed,

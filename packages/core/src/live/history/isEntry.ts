@@ -29,6 +29,7 @@ const line = object({
   history: (value) => value === 1,
   date,
   statusDate: maybe(date),
+  start: date,
   sha256: text,
   approvalSha256: text,
   seed: text,

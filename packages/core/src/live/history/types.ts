@@ -19,6 +19,8 @@ export interface HistoryFacts {
   date: IsoDate;
   /** The day up to which progress was known; absent before there is any. */
   statusDate?: IsoDate;
+  /** The plan's start. */
+  start: IsoDate;
   /** Hash of the plan, and of what an approval of it is bound to. */
   sha256: string;
   approvalSha256: string;
@@ -84,4 +86,23 @@ export interface ForecastHistory {
   torn?: { line: number; text: string };
   /** The last line is complete but for its line break. */
   open: boolean;
+}
+
+/** One line of a history as it stands in the drift. */
+export interface DriftPoint {
+  /** The day it speaks from. */
+  asOf: IsoDate;
+  entry: HistoryEntry;
+  /** Against the line before: calendar days of the committed date, and the committed sum where the currency is one. */
+  moved?: { days: number; money?: number };
+  /** What else differs from the line before; `plan`: more than progress. */
+  terms?: ("confidence" | "currency" | "draws" | "version" | "asked" | "plan")[];
+}
+
+export interface Drift {
+  points: DriftPoint[];
+  /** The last against the first. */
+  moved: { days: number; money?: number };
+  /** The line that moved the date most; absent where none did. */
+  largest?: DriftPoint;
 }

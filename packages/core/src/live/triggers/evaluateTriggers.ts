@@ -1,5 +1,5 @@
 import { coverIsBelow } from "../../budget/left/coverOf.ts";
-import type { ContingencyLeft, Cover } from "../../budget/left/types.ts";
+import type { AgreedFrom, ContingencyLeft, Cover } from "../../budget/left/types.ts";
 import { dayNumber, isoDate } from "../../calendar/dates.ts";
 import { tolerance } from "../../calendar/tolerance.ts";
 import { wilson } from "../../estimating/score/wilson.ts";
@@ -45,28 +45,51 @@ function stateOf(
   left: Pick<ContingencyLeft, "money" | "days"> | undefined,
 ): Found {
   const { chanceOfDateBelow, chanceOfBudgetBelow, contingencyCoverBelow, signpost } = trigger;
-  const { asked, chance } = forecast;
-  if (chanceOfDateBelow !== undefined)
-    return chanceState("chanceOfDateBelow", chanceOfDateBelow, chance.finishBy, asked.finishBy, forecast);
-  if (chanceOfBudgetBelow !== undefined)
-    return chanceState("chanceOfBudgetBelow", chanceOfBudgetBelow, chance.budget, asked.budget, forecast);
+  if (chanceOfDateBelow !== undefined) {
+    const { chance, asked } = forecast;
+    const agreed =
+      agreedOf(left?.days, left?.days?.agreedDate) ?? agreedOf({ chance: chance.finishBy }, asked.finishBy);
+    return chanceState("chanceOfDateBelow", chanceOfDateBelow, agreed, forecast);
+  }
+  if (chanceOfBudgetBelow !== undefined) {
+    const { chance, asked } = forecast;
+    const agreed =
+      agreedOf(left?.money, left?.money?.agreed) ?? agreedOf({ chance: chance.budget }, asked.budget);
+    return chanceState("chanceOfBudgetBelow", chanceOfBudgetBelow, agreed, forecast);
+  }
   if (contingencyCoverBelow !== undefined) return coverState(contingencyCoverBelow, left);
   if (signpost !== undefined) return signpostState(signpost, plan);
   if (trigger.finishLaterThan !== undefined) return finishState(trigger.finishLaterThan, plan, forecast);
   return costState(trigger.costAbove ?? Number.POSITIVE_INFINITY, forecast);
 }
 
+/** What was agreed, and the chance that it holds now; absent where nothing was. */
+interface Agreed {
+  value: number;
+  asked: string | number;
+  from: AgreedFrom;
+}
+
+function agreedOf(
+  cover: { chance?: number | undefined; agreedFrom?: AgreedFrom } | undefined,
+  asked: string | number | undefined,
+): Agreed | undefined {
+  if (cover?.chance === undefined || asked === undefined) return undefined;
+  return { value: cover.chance, asked, from: cover.agreedFrom ?? "plan" };
+}
+
 function chanceState(
   condition: "chanceOfDateBelow" | "chanceOfBudgetBelow",
   limit: number,
-  value: number | undefined,
-  asked: string | number | undefined,
+  agreed: Agreed | undefined,
   { iterations }: Forecast,
 ): Found {
-  if (value === undefined || asked === undefined) {
-    const what = condition === "chanceOfDateBelow" ? "date" : "sum";
-    return { condition, state: "unknown", uncertain: false, unknown: `The commitment asks for no ${what}.` };
+  if (agreed === undefined) {
+    const [what, key] = condition === "chanceOfDateBelow" ? ["date", "finishBy"] : ["sum", "budget"];
+    const unknown = `No ${what} was agreed: give \`commitment: { ${key}: ... }\`, or have the plan signed.`;
+    return { condition, state: "unknown", uncertain: false, unknown };
   }
+  const { value, asked, from } = agreed;
   const { low, high } = wilson(Math.round(value * iterations), iterations);
   const tripped = value < limit - tolerance;
   const close = low < limit - tolerance || value < limit + near - tolerance;
@@ -74,7 +97,7 @@ function chanceState(
     condition,
     state: tripped ? "tripped" : close ? "close" : "quiet",
     uncertain: low < limit && limit <= high,
-    chance: { value, low, high, limit, asked },
+    chance: { value, low, high, limit, asked, from },
   };
 }
 

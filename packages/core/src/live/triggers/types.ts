@@ -1,3 +1,4 @@
+import type { AgreedFrom } from "../../budget/left/types.ts";
 import type { Id, IsoDate } from "../../plan/types.ts";
 
 export type TriggerCondition =
@@ -39,8 +40,8 @@ export interface TriggerNow {
   state: TriggerState;
   /** Within the sampling limits of the value on either side of the limit: another seed may say otherwise. */
   uncertain: boolean;
-  /** Of `chanceOfDateBelow` and `chanceOfBudgetBelow`; `asked` is the day or the sum. */
-  chance?: Measured<number> & { limit: number; asked: IsoDate | number };
+  /** Of `chanceOfDateBelow` and `chanceOfBudgetBelow`; `asked` is the day or the sum that was agreed. */
+  chance?: Measured<number> & { limit: number; asked: IsoDate | number; from: AgreedFrom };
   /** Of `contingencyCoverBelow`: in money and in days, as far as each was agreed; the worse one decides. */
   cover?: { limit: number; parts: CoverNow[] };
   /** Of `signpost`. */

@@ -2,10 +2,7 @@ import type { PlanDraft } from "../definition/draft.ts";
 import type { Reading } from "../definition/reading.ts";
 import { TRIGGER_CONDITIONS } from "../definition/returnTrigger.ts";
 
-/** What each condition is measured against. */
-const NEEDS = { chanceOfDateBelow: "finishBy", chanceOfBudgetBelow: "budget" } as const;
-
-/** Every return trigger has exactly one condition, and what that is measured against; signposts tripped in time. */
+/** Every return trigger has exactly one condition; a signpost was seen by the status date. */
 export function checkReturnTriggers(plan: PlanDraft, reading: Reading): void {
   for (const trigger of plan.returnTriggers ?? []) {
     const place = reading.placeOf(trigger);
@@ -21,13 +18,6 @@ export function checkReturnTriggers(plan: PlanDraft, reading: Reading): void {
           : `Make ${given.length} triggers of it.`;
       const at = given[1] === undefined ? place : reading.placeOf(trigger, given[1]);
       reading.report(at, "trigger-condition", rule, remedy, { received: given.join(", ") });
-    }
-    for (const key of ["chanceOfDateBelow", "chanceOfBudgetBelow"] as const) {
-      const needs = NEEDS[key];
-      if (trigger[key] === undefined || plan.commitment?.[needs] !== undefined) continue;
-      const rule = `\`${key}\` is measured against \`commitment.${needs}\`, which the plan does not give.`;
-      const remedy = `Add \`${needs}\` to \`commitment\`.`;
-      reading.report(reading.placeOf(trigger, key), "trigger-measure", rule, remedy);
     }
   }
   for (const assumption of plan.assumptions ?? []) {

@@ -19,14 +19,14 @@ export const returnTrigger = object("return-trigger", "a return trigger", {
   name: optional(text("a name"), "What it is called.", { mistakenFor: ["title"] }),
   chanceOfDateBelow: optional(
     probability(),
-    "Trips when the chance of `commitment.finishBy` is below this.",
+    "Trips when the chance of the date agreed (signed, else `commitment.finishBy`) is below this.",
     {
       mistakenFor: ["chanceOfFinishBelow", "dateChanceBelow", "chanceBelow"],
     },
   ),
   chanceOfBudgetBelow: optional(
     probability(),
-    "Trips when the chance of `commitment.budget` is below this.",
+    "Trips when the chance of the sum agreed (signed, else `commitment.budget`) is below this.",
     { mistakenFor: ["chanceOfCostBelow", "budgetChanceBelow"] },
   ),
   contingencyCoverBelow: optional(
