@@ -88,6 +88,8 @@ export interface ForecastHistory {
   open: boolean;
 }
 
+export type OtherTerm = "confidence" | "currency" | "draws" | "version" | "asked" | "plan";
+
 /** One line of a history as it stands in the drift. */
 export interface DriftPoint {
   /** The day it speaks from. */
@@ -96,7 +98,7 @@ export interface DriftPoint {
   /** Against the line before: calendar days of the committed date, and the committed sum where the currency is one. */
   moved?: { days: number; money?: number };
   /** What else differs from the line before; `plan`: more than progress. */
-  terms?: ("confidence" | "currency" | "draws" | "version" | "asked" | "plan")[];
+  terms?: OtherTerm[];
 }
 
 export interface Drift {
