@@ -35,7 +35,7 @@ export function adjustedScenarioLines({ plain, adjusted }: AdjustedScenario, { w
         { heading: "contingency, days", align: "right" },
         ...(money ? [{ heading: `cost at ${level}`, align: "right" as const }] : []),
       ],
-      [row("as the plan says", plain), row("adjusted", adjusted)],
+      [row("as it is", plain), row("adjusted", adjusted)],
       width,
     ),
     ...wrap(

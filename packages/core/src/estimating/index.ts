@@ -14,6 +14,9 @@ export { applyAdjustment } from "./score/applyAdjustment.ts";
 export { scorecard } from "./score/scorecard.ts";
 export type * from "./score/types.ts";
 export { wilson } from "./score/wilson.ts";
+export { SHEET_COLUMNS, type SheetKey } from "./sheet/columns.ts";
+export { readSheet, type SheetReading } from "./sheet/readSheet.ts";
+export { type SheetOptions, type SheetRow, sheetCells, sheetOf } from "./sheet/sheetOf.ts";
 export {
   STAGE_UPLIFTS,
   type StageKind,
@@ -23,3 +26,5 @@ export {
 } from "./uplift/bounds.ts";
 export { type UpliftedPlan, upliftedPlan } from "./uplift/upliftedPlan.ts";
 export { stageUplift, type Uplift, type UpliftMix, type UpliftSide, upliftFor } from "./uplift/upliftFor.ts";
+export type * from "./wave/types.ts";
+export { TOGETHER, waveCompare } from "./wave/waveCompare.ts";
