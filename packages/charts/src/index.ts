@@ -1,6 +1,7 @@
 export { confidenceSteps } from "./confidenceSteps.ts";
 export { costCurve } from "./costCurve.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
+export { daysWords, driftSentence, keptSum, largestSentence, termsWords } from "./drift/driftSentences.ts";
 export { driversBars } from "./driversBars.ts";
 export { fiftyFutures } from "./fiftyFutures.ts";
 export { figureSvg } from "./figure/figureSvg.ts";
@@ -36,6 +37,12 @@ export { tasksAtStake } from "./tasksAtStake.ts";
 export { heldText } from "./tornado/heldText.ts";
 export { tornadoDays } from "./tornadoDays.ts";
 export { tornadoMoney } from "./tornadoMoney.ts";
+export {
+  triggerAsks,
+  triggerCondition,
+  triggerStands,
+  triggersSentence,
+} from "./triggers/triggerSentences.ts";
 export { walkDays } from "./walkDays.ts";
 export { walkMoney } from "./walkMoney.ts";
 export { columnDays } from "./words/columnDays.ts";

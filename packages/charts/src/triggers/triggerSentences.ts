@@ -1,0 +1,133 @@
+import type { CoverNow, TriggerNow, TriggersNow } from "@leeway/core";
+import { enumerated } from "../sentences/enumerated.ts";
+import { statedSum } from "../sentences/statedSum.ts";
+import { formatDate } from "../words/formatDate.ts";
+import { formatDays } from "../words/formatDays.ts";
+import { formatMoney } from "../words/formatMoney.ts";
+import { formatPercent } from "../words/formatPercent.ts";
+import { groupDigits } from "../words/groupDigits.ts";
+import { roundSignificant } from "../words/roundSignificant.ts";
+import { roundToLimits } from "../words/roundToLimits.ts";
+
+/** The condition of a return trigger, as it follows "we come back when". */
+export function triggerCondition({ currency }: Pick<TriggersNow, "currency">, trigger: TriggerNow): string {
+  const { chance, cover, signpost, finish, cost } = trigger;
+  if (chance !== undefined) {
+    const of =
+      typeof chance.asked === "string"
+        ? `finishing by ${formatDate(chance.asked, "weekday")}`
+        : `keeping within ${statedSum(chance.asked, currency)}`;
+    return `the chance of ${of} is below ${formatPercent(chance.limit)}`;
+  }
+  if (cover !== undefined)
+    return `the contingency left is below ${ratioWords(cover.limit)} times the exposure left`;
+  if (signpost !== undefined) {
+    const sign = signpost.sign?.trim().replace(/\.$/, "");
+    return sign === undefined || sign === ""
+      ? `this no longer holds: ${plain(signpost.statement)}`
+      : `this sign is seen: ${sign}`;
+  }
+  if (finish !== undefined) return `the committed date is later than ${formatDate(finish.limit, "weekday")}`;
+  if (cost !== undefined) return `the committed sum is above ${statedSum(cost.limit, currency)}`;
+  return CONDITIONS[trigger.condition];
+}
+
+/** How it stands, in a sentence; the limits of sampling beside a value that has them. */
+export function triggerStands({ currency }: Pick<TriggersNow, "currency">, trigger: TriggerNow): string {
+  const { chance, cover, signpost, finish, cost, unknown } = trigger;
+  if (unknown !== undefined) return unknown;
+  if (chance !== undefined) {
+    const { value, low, high } = chance;
+    return `It is ${formatPercent(value)} (${percentSpan(low, high)}).`;
+  }
+  if (cover !== undefined)
+    return enumerated(cover.parts.map((part) => coverWords(part, currency))).concat(".");
+  if (signpost !== undefined) {
+    if (signpost.status === "occurred") return "The assumption has proved wrong.";
+    if (signpost.tripped !== undefined) return `Seen on ${formatDate(signpost.tripped, "weekday")}.`;
+    if (signpost.status === "closed") return "Not seen, and it can no longer prove wrong.";
+    return signpost.reviewDue === undefined
+      ? "Not seen."
+      : `Not seen, but nobody says it was looked at: the review was due on ${formatDate(signpost.reviewDue, "weekday")}.`;
+  }
+  if (finish !== undefined) {
+    const { value, low, high } = finish;
+    const span =
+      low === high
+        ? ""
+        : ` (${formatDate(low, "weekday-no-year")} to ${formatDate(high, "weekday-no-year")})`;
+    return `It is ${formatDate(value, "weekday")}${span}.`;
+  }
+  if (cost !== undefined) {
+    const { value, low, high } = cost;
+    const sum = (of: number) => formatMoney(roundToLimits(of, low, high), "");
+    const span = sum(low) === sum(high) ? "" : ` (${sum(low)} to ${sum(high)})`;
+    return `It is ${currency} ${sum(value)}${span}.`;
+  }
+  return "";
+}
+
+/** What a trigger that stands like this asks for. */
+export function triggerAsks({ state, uncertain }: TriggerNow): string {
+  if (state === "tripped") {
+    const doubt = uncertain ? " It lies within the limits of sampling: more futures would settle it." : "";
+    return `Come back to the approvers.${doubt}`;
+  }
+  if (state === "close") return "Close: look for what would help before it trips.";
+  return "";
+}
+
+/** How many trip and how many are close, in a sentence. */
+export function triggersSentence({ triggers }: TriggersNow): string {
+  if (triggers.length === 0) return "The plan agrees on no return triggers.";
+  const count = (state: TriggerNow["state"]) => triggers.filter((each) => each.state === state).length;
+  const tripped = count("tripped");
+  const close = count("close");
+  const unknown = count("unknown");
+  const all =
+    triggers.length === 1 ? "The agreed return trigger" : `Of ${triggers.length} agreed return triggers`;
+  if (triggers.length === 1) {
+    const is = {
+      tripped: "has tripped",
+      close: "is close",
+      quiet: "is quiet",
+      unknown: "cannot be measured",
+    };
+    return `${all} ${is[triggers[0]?.state ?? "quiet"]}.`;
+  }
+  const parts = [
+    tripped === 0 ? "none has tripped" : `${tripped} ${tripped === 1 ? "has" : "have"} tripped`,
+    ...(close === 0 ? [] : [`${close} ${close === 1 ? "is" : "are"} close`]),
+    ...(unknown === 0 ? [] : [`${unknown} cannot be measured`]),
+  ];
+  return `${all} ${enumerated(parts)}.`;
+}
+
+const CONDITIONS = {
+  chanceOfDateBelow: "the chance of the date falls too low",
+  chanceOfBudgetBelow: "the chance of the sum falls too low",
+  contingencyCoverBelow: "the contingency left no longer covers the exposure left",
+  signpost: "a sign is seen",
+  finishLaterThan: "the committed date is too late",
+  costAbove: "the committed sum is too high",
+};
+
+function coverWords({ kind, left, exposure, ratio }: CoverNow, currency: string): string {
+  const amount = (value: number) =>
+    kind === "money" ? formatMoney(roundSignificant(value, 3), currency) : formatDays(value);
+  const times = ratio === undefined ? "" : `, ${ratioWords(ratio)} times as much`;
+  return `In ${kind}, ${amount(left)} left for ${amount(exposure)} of exposure${times}`;
+}
+
+function ratioWords(ratio: number): string {
+  return groupDigits(Math.round(ratio * 100) / 100, 2).replace(/\.?0+$/, "");
+}
+
+function percentSpan(low: number, high: number): string {
+  const [from, to] = [formatPercent(low), formatPercent(high)];
+  return from === to ? `limits ${from}` : `${from.replace(/ %$/, "")} to ${to}`;
+}
+
+function plain(statement: string): string {
+  return statement.trim().replace(/\.$/, "");
+}
