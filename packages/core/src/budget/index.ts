@@ -1,3 +1,17 @@
+export { discountFactor, escalated, midYearFactor, nominalRate } from "./appraise/discount.ts";
+export {
+  chanceUpTo,
+  type DecisionNode,
+  expectedValue,
+  type Rolled,
+  rollBack,
+  type Way,
+} from "./appraise/expectedValue.ts";
+export { type Flow, netValue, payback, yearly } from "./appraise/netValue.ts";
+export { returnRate } from "./appraise/returnRate.ts";
+export { type BudgetOptions, type BudgetResult, budget } from "./budget.ts";
+export type { ComponentKind } from "./components/kinds.ts";
+export { lastDayOf } from "./fundsCure.ts";
 export {
   type ContingencyLeftOptions,
   type ContingencyLeftResult,
@@ -12,3 +26,14 @@ export type {
   ExposureAhead,
   SettledEntry,
 } from "./left/types.ts";
+export type {
+  Budget,
+  Component,
+  DelayCost,
+  FundsCure,
+  MonthMoney,
+  PhaseMoney,
+  Spread,
+  Worth,
+  WorthSpread,
+} from "./types.ts";
