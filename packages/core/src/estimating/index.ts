@@ -27,4 +27,4 @@ export {
 export { type UpliftedPlan, upliftedPlan } from "./uplift/upliftedPlan.ts";
 export { stageUplift, type Uplift, type UpliftMix, type UpliftSide, upliftFor } from "./uplift/upliftFor.ts";
 export type * from "./wave/types.ts";
-export { TOGETHER, waveCompare } from "./wave/waveCompare.ts";
+export { togetherCoefficient, waveCompare } from "./wave/waveCompare.ts";

@@ -13,7 +13,7 @@ export interface Wave {
   detail: { id: Id; name: string }[];
   before: WaveRange;
   after: WaveRange;
-  /** The detail again with every pair of its estimates correlated at `TOGETHER`, where there are two or more. */
+  /** The detail again with every pair of its estimates correlated at `togetherCoefficient`, where there are two or more. */
   together?: WaveRange;
   /** Width of the range of days, one in ten to one in ten, after over before; absent where it was certain before. */
   widthRatio?: number;

@@ -6,7 +6,7 @@ import { subPlan } from "./subPlan.ts";
 import type { Wave, WaveComparison, WaveRange } from "./types.ts";
 
 /** Coefficient at which the detail moves nearly as one: what splitting a task cannot have taken away. */
-export const TOGETHER = 0.9;
+export const togetherCoefficient = 0.9;
 
 /**
  * Rolling wave: outline tasks of an old plan that detail has replaced, the range of the outline beside that of its
@@ -36,7 +36,7 @@ export function waveCompare(
     const run = (plan: Plan) => rangeOf(plan, asked, result.problems);
     const before = run(subPlan(oldPlan, [outline]));
     const after = run(subPlan(newPlan, detail));
-    const own = subPlan(newPlan, detail, TOGETHER);
+    const own = subPlan(newPlan, detail, togetherCoefficient);
     const together = own.correlations.length > 0 ? run(own) : undefined;
     if (before === undefined || after === undefined) continue;
     const width = ({ workingDays }: WaveRange) => workingDays.p90 - workingDays.p10;
@@ -75,13 +75,22 @@ function readOff({ finish, cost }: Forecast): WaveRange {
   };
 }
 
-/** Changes that are new and name the outline or its detail, by id or by name. */
+/** Changes that are new and name the outline or its detail as whole words, by id or by name. */
 function reasonsFor(outline: Task, detail: readonly Task[], oldPlan: Plan, newPlan: Plan): Change[] {
   const known = new Set(oldPlan.changes.map((change) => JSON.stringify(change)));
-  const names = [outline, ...detail].flatMap(({ id, name }) => [id, name.toLowerCase()]);
+  const names = [outline, ...detail].flatMap(({ id, name }) => [id, name]);
+  const words = names.map(asWords).filter((each) => each.length > 4); // two spaces and an `a` prove nothing
   return newPlan.changes.filter((change) => {
     if (known.has(JSON.stringify(change))) return false;
-    const text = `${change.what ?? ""} ${change.why ?? ""}`.toLowerCase();
-    return names.some((name) => text.includes(name));
+    const text = asWords(`${change.what ?? ""} ${change.why ?? ""}`);
+    return words.some((each) => text.includes(each));
   });
+}
+
+/** Small letters and digits, one space between words and at both ends; a hyphen joins. */
+function asWords(text: string): string {
+  return ` ${text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}-]+/gu, " ")
+    .trim()} `;
 }
