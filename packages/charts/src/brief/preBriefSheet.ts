@@ -53,7 +53,7 @@ function approverBlock({ brief, approver, questions }: PreBrief): Block {
   return text(
     strong("Looks after: "),
     interest === undefined ? "no interest is stated. " : `${sentence(interest, 200)} `,
-    ...(looksFor === undefined ? [] : [strong("Looks for: "), `${sentence(looksFor, 240)} `]),
+    ...(looksFor === undefined ? [] : [strong("Note: "), `${sentence(looksFor, 240)} `]),
     ...(stance === undefined ? [] : [strong("Stance: "), `${stands[stance]}. `]),
     strong("Decision: "),
     `${state}. `,

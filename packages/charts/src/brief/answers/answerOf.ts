@@ -39,7 +39,7 @@ export function questionWords({ brief }: PreBrief, key: QuestionKey): string {
     case "cut":
       return "What if we cut the contingency?";
     case "drivers":
-      return "What drives it?";
+      return "What drives it, in working days?";
     case "responses":
       return "What do the responses buy?";
     case "slip":

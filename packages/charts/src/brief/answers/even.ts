@@ -2,8 +2,11 @@ import type { PreBrief } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { plainName } from "../../words/plainName.ts";
 import { chanceWords, stated, supported } from "../says.ts";
-import { strong, text } from "../sheet/build.ts";
+import { first, strong, text } from "../sheet/build.ts";
 import type { Block } from "../sheet/types.ts";
+
+/** Steps that are told; the rest add less than any of them. */
+const most = 5;
 
 /** What would make the asked date and sum an even chance; and the date at an even chance. */
 export function evenAnswer({ brief, figures }: PreBrief): Block[] {
@@ -45,11 +48,16 @@ export function evenAnswer({ brief, figures }: PreBrief): Block[] {
     text(opening),
     {
       kind: "list",
-      items: way.steps.map(({ name, cost, chance, lost, kind }) => [
-        strong(plainName(name, 90).replace(/\.$/, "")),
-        `${kind === "scope" ? " (left out)" : ""}${cost > 0 ? `, ${stated(brief, cost)}` : ""}: then ${chanceWords(chance)}.`,
-        ...(lost === undefined ? [] : [` Lost: ${plainName(lost, 160)}`]),
-      ]),
+      items: first(
+        way.steps,
+        most,
+        ({ name, cost, chance, lost, kind }) => [
+          strong(plainName(name, 90).replace(/\.$/, "")),
+          `${kind === "scope" ? " (left out)" : ""}${cost > 0 ? `, ${stated(brief, cost)}` : ""}: then ${chanceWords(chance)}.`,
+          ...(lost === undefined ? [] : [` Lost: ${plainName(lost, 160)}`]),
+        ],
+        "more, each adding less",
+      ),
     },
   ];
 }

@@ -3,7 +3,7 @@ import { formatDate } from "../../words/formatDate.ts";
 import { formatPercent } from "../../words/formatPercent.ts";
 import { plainName } from "../../words/plainName.ts";
 import { stated } from "../says.ts";
-import { first, quiet, sentence, text } from "../sheet/build.ts";
+import { first, sentence, text } from "../sheet/build.ts";
 import type { Room, Section } from "../sheet/types.ts";
 
 /** What brings the plan back to its approvers: agreed on, or proposed here and marked so. */
@@ -12,7 +12,7 @@ export function backSection(brief: Brief, room: Room): Section {
   const proposed = triggers.length > 0 && triggers.every((trigger) => trigger.proposed);
   return {
     key: "back",
-    title: "We come back to you when",
+    title: proposed ? "We come back to you when (proposed)" : "We come back to you when",
     blocks: [
       triggers.length === 0
         ? text("Nothing is agreed on.")
@@ -20,7 +20,6 @@ export function backSection(brief: Brief, room: Room): Section {
             kind: "list",
             items: first(triggers, room.triggers, (trigger) => [triggerWords(brief, trigger, room)]),
           },
-      ...(proposed ? [quiet("Proposed here: the plan states none yet.")] : []),
     ],
   };
 }

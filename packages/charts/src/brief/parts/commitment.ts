@@ -13,7 +13,7 @@ export function commitmentSection(brief: Brief, room: Room): Section {
   return {
     key: "commitment",
     title: "The commitment, what was asked for, and the plan as written",
-    blocks: [standings(brief), jointBlock(brief), contingencyBlock(brief, room), ...fundsBlocks(brief)],
+    blocks: [standings(brief), ...jointBlocks(brief), contingencyBlock(brief, room), ...fundsBlocks(brief)],
   };
 }
 
@@ -65,8 +65,8 @@ function standings(brief: Brief): Block {
       start("What"),
       start("Finish by"),
       start("Holds"),
-      start("Limits"),
-      ...(money ? [end("Sum"), start("Holds"), start("Limits")] : []),
+      start("95 % limits"),
+      ...(money ? [end("Sum"), start("Holds"), start("95 % limits")] : []),
     ],
     rows,
   };
@@ -81,8 +81,8 @@ function span(low: string, high: string): string {
   return low === high ? low : `${low} to ${high}`;
 }
 
-function jointBlock(brief: Brief): Block {
-  const { chance, together, committed } = brief.commitment;
+function jointBlocks(brief: Brief): Block[] {
+  const { chance, together } = brief.commitment;
   const none = "The plan asks for no date and no sum. ";
   const askedFor =
     chance.both !== undefined
@@ -90,12 +90,13 @@ function jointBlock(brief: Brief): Block {
       : chance.finishBy === undefined && chance.budget === undefined
         ? none
         : "";
-  if (!brief.spends) return text(askedFor === "" ? "Limits are those of the sampling, at 95 %." : askedFor);
-  return text(
-    `Committed date and sum both hold ${chanceWords(committed.both)}. ${askedFor}`,
-    `For both to hold ${chanceWords(together.joint)}: ${formatDate(together.date, "weekday")} and ${supported(brief, together.cost)}. `,
-    "Limits are those of the sampling, at 95 %.",
-  );
+  if (!brief.spends) return askedFor === "" ? [] : [text(askedFor)];
+  return [
+    text(
+      askedFor,
+      `For both to hold ${chanceWords(together.joint)}: ${formatDate(together.date, "weekday")} and ${supported(brief, together.cost)}.`,
+    ),
+  ];
 }
 
 function contingencyBlock(brief: Brief, room: Room): Block {

@@ -13,12 +13,11 @@ export function decisionSection(brief: Brief, room: Room): Section {
     key: "decision",
     title: "What you are asked to decide",
     blocks: [
-      text(
-        strong(made ? commitWords(brief, room) : sentence(decision.ask ?? "", room.text)),
-        ` ${deadline(brief)}`,
+      text(strong(made ? commitWords(brief, room) : sentence(decision.ask ?? "", room.text))),
+      text(made ? holdsLine(brief) : answerLine(brief)),
+      quiet(
+        `${deadline(brief)}${made ? " The plan states no decision: this one is made from its commitment." : ""}`,
       ),
-      text(answerLine(brief)),
-      ...(made ? [quiet("The plan states no decision; this sentence is made from its commitment.")] : []),
     ],
   };
 }
@@ -34,8 +33,16 @@ export function commitWords(brief: Brief, room: Room): string {
 /** By when it has to be decided. */
 export function deadline({ decision, plan }: Brief): string {
   return decision.by === undefined
-    ? `No day for the decision is stated; work is to begin on ${formatDate(plan.start, "weekday")}.`
+    ? `No day for the decision is stated; work begins ${formatDate(plan.start, "weekday")}.`
     : `Decide by ${formatDate(decision.by, "weekday")}.`;
+}
+
+/** How often what is asked holds, where the request itself says date and sum. */
+function holdsLine(brief: Brief): Line {
+  const { confidence, both } = brief.commitment.committed;
+  return brief.spends
+    ? [`Each holds ${chanceWords(confidence)}, both together ${chanceWords(both)}.`]
+    : [`It holds ${chanceWords(confidence)}.`];
 }
 
 /** Date and sum at the level, how often each holds, and both. */

@@ -12,7 +12,9 @@ export function driversSection(brief: Brief, room: Room): Section {
   const none = rows.length === 0 && Math.abs(whole.workingDays) < 1e-9 && Math.abs(whole.money) < 1e-9;
   return {
     key: "drivers",
-    title: "What drives it",
+    title: brief.spends
+      ? `What drives it, in working days and ${brief.plan.currency}`
+      : "What drives it, in working days",
     blocks: none
       ? [text("Nothing in the plan is uncertain, so nothing drives it.")]
       : [driversTable(brief, room)],
@@ -35,7 +37,7 @@ export function driversTable(brief: Brief, room: Pick<Room, "name">): Block {
     caption: "Contingency by cause; the rows add up to the whole",
     head: [
       { text: "Cause", align: "start" },
-      end("working days"),
+      end("days"),
       ...(brief.spends ? [end(brief.plan.currency)] : []),
     ],
     rows: [
@@ -59,7 +61,7 @@ export function driversTable(brief: Brief, room: Pick<Room, "name">): Block {
 export function dayColumn(values: readonly number[]): string[] {
   const whole = values.reduce((sum, value) => sum + value, 0);
   const decimals = Math.abs(whole) >= 20 ? 0 : 1;
-  return withSum(values, 10 ** -decimals).map((value) => groupDigits(value, decimals));
+  return withSum(values, 10 ** -decimals).map((value) => (value === 0 ? "0" : groupDigits(value, decimals)));
 }
 
 /** To the step that the committed sum's limits support; the sum last. */

@@ -6,16 +6,14 @@ import type { Line, Room, Section } from "../sheet/types.ts";
 /** Open objections first, each with who raised it; then those that were answered or accepted. */
 export function objectionsSection({ objections }: Brief, room: Room): Section {
   const { open, settled } = objections;
-  const title = open.length === 0 ? "Objections" : `Open objections: ${open.length}`;
   if (open.length + settled.length === 0)
-    return { key: "objections", title, blocks: [text("None is recorded.")] };
+    return { key: "objections", title: "Open objections", blocks: [text("No objection is recorded.")] };
   const left = Math.max(0, room.objections - open.length);
   const rest = settled.length > left ? settled.length - left : 0;
   return {
     key: "objections",
-    title,
+    title: `Open objections: ${open.length === 0 ? "none" : open.length}`,
     blocks: [
-      ...(open.length === 0 ? [text("None is open.")] : []),
       {
         kind: "list",
         items: [

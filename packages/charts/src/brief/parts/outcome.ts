@@ -1,7 +1,7 @@
 import type { Brief, BriefApprover } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { plainName } from "../../words/plainName.ts";
-import { stated, who } from "../says.ts";
+import { stated } from "../says.ts";
 import { quiet, text } from "../sheet/build.ts";
 import type { BoxRow, Room, Section } from "../sheet/types.ts";
 
@@ -11,12 +11,18 @@ const choices = [
   ["rework", "rework"],
 ] as const;
 
+/** Longer names would push where they stand onto a second line. */
+const longest = 44;
+
 /** One row for each approver with the three outcomes and where they stand. */
 export function outcomeSection(brief: Brief, room: Room): Section {
   const { approvers } = brief.outcome;
   const more = approvers.length - room.approvers;
   const row = (one: BriefApprover): BoxRow => ({
-    name: who(one, room.name),
+    name: plainName(
+      one.role === undefined ? one.name : `${one.name}, ${one.role}`,
+      Math.min(room.name, longest),
+    ),
     boxes: choices.map(([decision, label]) => ({ label, ticked: one.decision === decision })),
     remark: standingWords(brief, one, room),
   });
@@ -62,6 +68,6 @@ export function standingWords(brief: Brief, one: BriefApprover, room: Pick<Room,
   const limit =
     one.approvesUpTo === undefined
       ? ""
-      : `; may approve up to ${stated(brief, one.approvesUpTo)}${one.covers === false ? ", less than the committed sum" : ""}`;
+      : `; may approve up to ${stated(brief, one.approvesUpTo)}${one.covers === false ? ", not enough" : ""}`;
   return `${state}${conditions}${limit}`;
 }

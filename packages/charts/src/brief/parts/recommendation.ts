@@ -13,7 +13,7 @@ export function recommendationSection(brief: Brief, room: Room): Section {
   const { recommend, alternatives, levels } = brief.recommendation;
   const others = levels.map(({ p, date, cost }) => {
     const sum = brief.spends ? ` and ${supported(brief, cost)}` : "";
-    return `at ${formatPercent(p)} ${formatDate(date, "short")}${sum}`;
+    return `at ${formatPercent(p)}, ${formatDate(date, "short")}${sum}`;
   });
   return {
     key: "recommendation",
@@ -39,7 +39,7 @@ export function recommendationSection(brief: Brief, room: Room): Section {
       text(
         strong("Alternatives: "),
         alternatives.length === 0 ? "the plan states no others. " : "",
-        others.length === 0 ? "" : `The same plan ${others.join(", ")}.`,
+        others.length === 0 ? "" : `The same plan held ${others.join("; ")}.`,
       ),
     ],
   };
@@ -47,17 +47,21 @@ export function recommendationSection(brief: Brief, room: Room): Section {
 
 function doNothingBlock(brief: Brief, room: Room): Block {
   const { text: said, perMonth, benefits } = brief.recommendation.doNothing;
-  const forgone = benefits.map((benefit) => {
-    const amount = benefit.money
-      ? stated(brief, benefit.amount)
-      : `${groupDigits(roundSignificant(benefit.amount, 4))} ${plainName(benefit.unit ?? "", room.name)}`;
-    return benefit.per === "once" ? `${amount} once` : `${amount} a ${benefit.per}`;
-  });
+  const forgone = benefits
+    .filter(({ money }) => !money)
+    .map(({ amount, unit, per }) => {
+      const units = `${groupDigits(roundSignificant(amount, 4))} ${plainName(unit ?? "units", room.name)}`;
+      return per === "once" ? `${units} once` : `${units} a ${per}`;
+    });
+  const sums = benefits.filter(({ money, per }) => money && per === "once");
+  const parts = [
+    ...(perMonth === undefined ? [] : [`${rough(brief, perMonth)} a month`]),
+    ...sums.map(({ amount }) => `${stated(brief, amount)} once`),
+    ...forgone,
+  ];
   const costs =
-    forgone.length === 0
-      ? "No benefit is stated, so the plan cannot say what doing nothing forgoes."
-      : `It forgoes, as written and in full, ${inLine(forgone, room.benefits, room.name + 30)}${
-          perMonth === undefined ? "" : `: ${rough(brief, perMonth)} a month`
-        }.`;
-  return text(strong("Doing nothing: "), said === undefined ? "" : `${sentence(said, room.text)} `, costs);
+    benefits.length === 0
+      ? "no benefit is stated, so the plan cannot say what that forgoes."
+      : `forgoes, as written and in full, ${inLine(parts, room.benefits, room.name + 30)}.`;
+  return text(strong("Doing nothing: "), said === undefined ? "" : `${sentence(said, room.text)} It `, costs);
 }

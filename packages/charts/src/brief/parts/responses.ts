@@ -4,36 +4,45 @@ import { formatDays } from "../../words/formatDays.ts";
 import { plainName } from "../../words/plainName.ts";
 import { rough, stated } from "../says.ts";
 import { first, strong, text } from "../sheet/build.ts";
-import type { Block, Line, Room, Section } from "../sheet/types.ts";
+import type { Block, Line, Room, Section, Span } from "../sheet/types.ts";
 
 /** What was bought against risks and what it buys, and what is worth buying next. */
 export function responsesSection(brief: Brief, room: Room): Section {
   const { adopted, worthBuying, others } = brief.responses;
   const tell = (response: BriefResponse) => responseLine(brief, response, room);
   const none = adopted.length + worthBuying.length + others.length === 0;
-  const heading = (title: string, list: readonly BriefResponse[]): Block[] =>
-    list.length === 0
-      ? []
-      : [text(strong(title)), { kind: "list", items: first(list, room.responses, tell) }];
+  const list = (all: readonly BriefResponse[]): Block => ({
+    kind: "list",
+    items: first(all, room.responses, tell),
+  });
+  const heading = (title: string, all: readonly BriefResponse[]): Block[] =>
+    all.length === 0 ? [] : [text(strong(title)), list(all)];
   return {
     key: "responses",
     title: "Responses",
     blocks: none
       ? [text("The plan states no response to a risk or an assumption.")]
       : [
-          ...(adopted.length === 0 ? [text(strong("Bought: "), "none yet.")] : heading("Bought", adopted)),
+          ...heading("Bought", adopted),
           ...(worthBuying.length === 0
-            ? [text(strong("Worth buying: "), nothingPays(brief))]
-            : heading("Worth buying: saves more than it costs", worthBuying)),
+            ? [text(...unbought(adopted), strong("Worth buying: "), nothingPays(brief))]
+            : [
+                text(...unbought(adopted), strong("Worth buying"), ", saving more than they cost:"),
+                list(worthBuying),
+              ]),
           ...(others.length === 0 || worthBuying.length === 0
             ? []
             : [
                 text(
-                  `${others.length} more ${others.length === 1 ? "costs" : "cost"} as much as saved, or more.`,
+                  `${others.length} more ${others.length === 1 ? "costs as much as it saves" : "cost as much as they save"}, or more.`,
                 ),
               ]),
         ],
   };
+}
+
+function unbought(adopted: readonly BriefResponse[]): Span[] {
+  return adopted.length === 0 ? [strong("Bought: "), "none yet. "] : [];
 }
 
 function nothingPays({ responses }: Brief): string {

@@ -6,7 +6,7 @@ import { quiet } from "../sheet/build.ts";
 import type { Section } from "../sheet/types.ts";
 
 const caution =
-  "These figures restate what people judged; they are no promise of accuracy. Before money, contracts or anyone's safety hang on them, your own rules and competent people decide.";
+  "These figures restate what people judged. Where money, contracts or safety depend on them, your own rules and competent people decide.";
 
 /** What is needed to get the same figures again, and the usual caution. */
 export function runSection({ stamp, plan, today }: Brief): Section {

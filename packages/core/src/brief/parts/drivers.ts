@@ -17,7 +17,8 @@ export function briefDrivers({ shares, contingency }: Explanation, spends: boole
   const named = shares
     .filter((share) => share.gathers === undefined && size(share) > 1e-9)
     .sort((a, b) => size(b) - size(a) || (a.id < b.id ? -1 : 1))
-    .slice(0, shown);
+    .slice(0, shown)
+    .sort((a, b) => b.workingDays - a.workingDays || b.money - a.money || (a.id < b.id ? -1 : 1));
   const rest = shares.filter((share) => !named.includes(share));
   const causes = rest.reduce((sum, share) => sum + (share.gathers?.length ?? 1), 0);
   const most = (of: (error: Effect) => number) => Math.max(0, ...shares.map(({ error }) => of(error)));
