@@ -7,6 +7,7 @@ import { briefVerb } from "./verbs/brief.ts";
 import { checkVerb } from "./verbs/check.ts";
 import { compareVerb } from "./verbs/compare.ts";
 import { confidenceVerb } from "./verbs/confidence.ts";
+import { detailVerb } from "./verbs/detail.ts";
 import { explainVerb } from "./verbs/explain.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
 import { futureVerb } from "./verbs/future.ts";
@@ -53,6 +54,8 @@ function run(call: Call): number | Promise<number> {
       return interviewVerb(call);
     case "pool":
       return poolVerb(call);
+    case "detail":
+      return detailVerb(call);
     case "scorecard":
       return scorecardVerb(call);
     case "uplift":

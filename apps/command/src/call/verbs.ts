@@ -294,6 +294,15 @@ export const verbs: readonly VerbRule[] = [
       "common, people may be speaking of different work: an average of that is nobody's estimate.",
   },
   {
+    name: "detail",
+    summary: "outline tasks of an old plan against the detail that replaced them",
+    plans: 2,
+    options: [common.json, common.iterations, common.seed, common.design],
+    notes:
+      "Detail names its outline task by `detailOf`. A sum of parts that vary on their own is narrower than one estimate of " +
+      "the whole without anybody knowing more; what it would be with the parts moving together stands beside it.",
+  },
+  {
     name: "scorecard",
     summary: "past estimates against what happened, per estimator",
     plans: 1,
