@@ -87,7 +87,7 @@ function waveLines(wave: Wave, currency: string, { width, strong }: Page): strin
           inset(
             [
               date === undefined ? "" : `${formatDate(date, "short")}:`,
-              what ?? "",
+              what === undefined ? "" : `${what.replace(/\.$/, "")}.`,
               why === undefined ? "" : `Why: ${why}`,
               who === undefined ? "" : `(${who})`,
             ]
