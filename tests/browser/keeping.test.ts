@@ -171,7 +171,7 @@ describe("keeping a plan", () => {
       .locator("#changes .finding", { hasText: /moved from Fri 19 Nov 2027 to .* later/ })
       .waitFor({ timeout: 60_000 });
     await page.locator("#changes leeway-figure figure").first().waitFor();
-    await page.getByRole("button", { name: /Go back to it: “As agreed/ }).click();
+    await page.getByRole("button", { name: /Go back to it.*As agreed/ }).click();
     await settled(page);
     expect(await page.locator("#plan-text").inputValue()).toBe(readFileSync(examplePlan, "utf8"));
     await page.keyboard.press("Control+Z");
