@@ -12,15 +12,18 @@ import { explainVerb } from "./verbs/explain.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
 import { futureVerb } from "./verbs/future.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
+import { historyVerb } from "./verbs/history.ts";
 import { interviewVerb } from "./verbs/interview.ts";
 import { newVerb } from "./verbs/new.ts";
 import { pathsVerb } from "./verbs/paths.ts";
 import { peopleVerb } from "./verbs/people.ts";
 import { poolVerb } from "./verbs/pool.ts";
 import { reachVerb } from "./verbs/reach.ts";
+import { recordVerb } from "./verbs/record.ts";
 import { responsesVerb } from "./verbs/responses.ts";
 import { schemaVerb } from "./verbs/schema.ts";
 import { scorecardVerb } from "./verbs/scorecard.ts";
+import { triggersVerb } from "./verbs/triggers.ts";
 import { upliftVerb } from "./verbs/uplift.ts";
 import { whyVerb } from "./verbs/why.ts";
 
@@ -48,6 +51,12 @@ function run(call: Call): number | Promise<number> {
       return compareVerb(call);
     case "brief":
       return briefVerb(call);
+    case "record":
+      return recordVerb(call);
+    case "history":
+      return historyVerb(call);
+    case "triggers":
+      return triggersVerb(call);
     case "check":
       return checkVerb(call);
     case "interview":

@@ -2,6 +2,8 @@ export { confidenceSteps } from "./confidenceSteps.ts";
 export { costCurve } from "./costCurve.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
 export { daysWords, driftSentence, keptSum, largestSentence, termsWords } from "./drift/driftSentences.ts";
+export { driftDates } from "./driftDates.ts";
+export { driftSums } from "./driftSums.ts";
 export { driversBars } from "./driversBars.ts";
 export { fiftyFutures } from "./fiftyFutures.ts";
 export { figureSvg } from "./figure/figureSvg.ts";

@@ -1,6 +1,8 @@
 import {
   confidenceSteps,
   costCurve,
+  driftDates,
+  driftSums,
   driversBars,
   fiftyFutures,
   finishCurve,
@@ -23,6 +25,7 @@ import {
 import type {
   Comparison,
   Confidence,
+  Drift,
   Explanation,
   Forecast,
   Future,
@@ -42,6 +45,7 @@ export interface Drawn {
   paths: Paths;
   future: Future;
   people: PeopleLoad;
+  history: Drift;
 }
 
 /** What `--charts` draws of each verb's answer, in reading order. */
@@ -82,4 +86,8 @@ export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile
   ],
   future: (future) => [["future", (options) => futureBars(future, options)]],
   people: (load) => [["people-weeks", (options) => peopleWeeks(load, options)]],
+  history: (drift) => [
+    ["drift-dates", (options) => driftDates(drift, options)],
+    ["drift-sums", (options) => driftSums(drift, options)],
+  ],
 };

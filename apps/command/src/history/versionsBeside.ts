@@ -1,0 +1,41 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { type Plan, readPlan } from "@leeway/core";
+import { writeWhole } from "../files/writeWhole.ts";
+
+function folderOf(plan: string): string {
+  const name = basename(plan).replace(/(?:\.plan)?\.(?:ya?ml|json)$/i, "");
+  return join(dirname(plan), `${name}.versions`);
+}
+
+/** Keeps a copy of a version of a plan; a copy that is there already stands. */
+export function keepPlan(path: string, text: string): void {
+  const { plan } = readPlan(text);
+  if (plan === undefined) return;
+  const copy = join(folderOf(path), `${plan.sha256.slice(0, 12)}.plan.yaml`);
+  if (!existsSync(copy)) writeWhole(copy, text, false);
+}
+
+/** A kept version by either of its hashes, or their beginning. */
+export function findKept(path: string, hash: string): Plan | undefined {
+  const folder = folderOf(path);
+  if (!existsSync(folder)) return undefined;
+  for (const name of readdirSync(folder).sort()) {
+    if (!name.endsWith(".plan.yaml")) continue;
+    const { plan } = readPlan(readFileSync(join(folder, name), "utf8"));
+    if (plan?.sha256.startsWith(hash) || plan?.approvalSha256.startsWith(hash)) return plan;
+  }
+  return undefined;
+}
+
+/** The version of a plan that was approved last, where it was kept. */
+export function signedVersion(path: string, { approvals }: Plan): Plan | undefined {
+  const signed = approvals
+    .filter(({ decision, plan }) => decision.startsWith("approve") && plan !== undefined && plan !== "")
+    .sort((a, b) => ((a.date ?? "") < (b.date ?? "") ? 1 : -1));
+  for (const { plan } of signed) {
+    const found = findKept(path, plan ?? "");
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
