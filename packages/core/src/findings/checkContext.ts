@@ -1,5 +1,6 @@
 import type { Plan } from "../plan/types.ts";
 import type { CheckContext } from "./context.ts";
+import { lateTasks } from "./network/lateTasks.ts";
 import { writtenPlan } from "./network/written.ts";
 import type { FindingOptions } from "./types.ts";
 
@@ -15,6 +16,7 @@ export function checkContext(plan: Plan, { today, forecast }: FindingOptions): C
     forecast,
     written: "beyond" in written ? undefined : written,
     beyond: "beyond" in written ? { model: written.model, at: written.beyond } : undefined,
+    late: lateTasks(plan),
     work: plan.tasks
       .map((task, t) => ({ task, path: `tasks[${t}]` }))
       .filter(({ task }) => task.milestone === false && task.finished === undefined),

@@ -2,6 +2,7 @@ import type { Forecast } from "../forecast/types.ts";
 import type { IsoDate, Plan, Task } from "../plan/types.ts";
 import type { Model } from "../simulate/model.ts";
 import type { FindingCode } from "./checkRules.ts";
+import type { Lateness } from "./network/lateTasks.ts";
 import type { Written } from "./network/written.ts";
 import type { FindingSeverity } from "./types.ts";
 
@@ -28,6 +29,8 @@ export interface CheckContext {
   written: Written | undefined;
   /** The task at which it does. */
   beyond: { model: Model; at: number } | undefined;
+  /** Tasks against the plan without progress. */
+  late: Lateness;
   /** Unfinished tasks that are no milestones, each with its path: what most shares are of. */
   work: readonly PlacedTask[];
 }

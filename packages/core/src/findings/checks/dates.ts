@@ -1,7 +1,6 @@
 import { dayNumber } from "../../calendar/dates.ts";
 import type { Task } from "../../plan/types.ts";
 import type { Check, CheckContext, Found } from "../context.ts";
-import { lateTasks } from "../network/lateTasks.ts";
 import { thresholds } from "../thresholds.ts";
 import { daysText } from "../words.ts";
 
@@ -10,7 +9,7 @@ export const checkDates: Check = (context) => [
   ...heldByDate(context),
   ...passedDates(context),
   ...progressFound(context),
-  ...lateTasks(context.plan).late.map(
+  ...context.late.late.map(
     ({ task, path, days }): Found => ({
       code: "missed-task",
       path,

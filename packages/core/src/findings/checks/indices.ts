@@ -1,13 +1,11 @@
 import type { Check, Found } from "../context.ts";
-import { lateTasks } from "../network/lateTasks.ts";
 import { pathLengthIndex, timeLeft } from "../network/timeLeft.ts";
 import { thresholds } from "../thresholds.ts";
 
 /** The two indices of the trade, where they fall below its threshold. */
-export const checkIndices: Check = ({ plan, written }) => {
+export const checkIndices: Check = ({ written, late: { due, finished } }) => {
   const left = written === undefined ? undefined : timeLeft(written);
   const path = left === undefined ? 1 : pathLengthIndex(left);
-  const { due, finished } = lateTasks(plan);
   const done = due === 0 ? 1 : finished / due;
   const low = (index: number) => index < thresholds.index - 1e-9;
   return [

@@ -3,7 +3,6 @@ import type { Plan } from "../../plan/types.ts";
 import { checkContext } from "../checkContext.ts";
 import { isHeldByDate } from "../checks/dates.ts";
 import type { CheckContext } from "../context.ts";
-import { lateTasks } from "../network/lateTasks.ts";
 import { linksOf } from "../network/links.ts";
 import { openEnds } from "../network/openEnds.ts";
 import { takesNothing } from "../network/resources.ts";
@@ -81,8 +80,7 @@ function ofTasks(context: CheckContext) {
 const noDates = "the plan runs past what calendars cover";
 const noAsked = "no date is asked for";
 
-function ofTime({ plan, work, written }: CheckContext) {
-  const { due, finished, late } = lateTasks(plan);
+function ofTime({ plan, work, written, late: { due, finished, late } }: CheckContext) {
   const left = written === undefined ? undefined : timeLeft(written);
   const nothingDue = plan.statusDate === undefined ? "the plan has no status date" : "nothing is due yet";
   const driving = work.flatMap(({ task }) => {

@@ -1,5 +1,5 @@
 import type { Estimate } from "../../plan/types.ts";
-import { estimateQuantile } from "../../sampling/index.ts";
+import { lawOf } from "../../sampling/shapes/lawOf.ts";
 
 /** The chance that a draw of an estimate lies below zero, to 1e-6: what would be cut at zero. */
 export function zeroShare(estimate: Estimate): number {
@@ -7,13 +7,15 @@ export function zeroShare(estimate: Estimate): number {
   if (estimate.kind === "outcomes") {
     return estimate.outcomes.reduce((sum, { value, chance }) => sum + (value < 0 ? chance : 0), 0);
   }
+  if (estimate.low >= 0 && estimate.bounds === "extremes") return 0;
+  const law = lawOf(estimate);
   let low = 1e-9;
   let high = 1 - 1e-9;
-  if (estimateQuantile(estimate, low) >= 0) return 0;
-  if (estimateQuantile(estimate, high) < 0) return 1;
+  if (law.quantile(low) >= 0) return 0;
+  if (law.quantile(high) < 0) return 1;
   while (high - low > 1e-6) {
     const middle = (low + high) / 2;
-    if (estimateQuantile(estimate, middle) < 0) low = middle;
+    if (law.quantile(middle) < 0) low = middle;
     else high = middle;
   }
   return high;
