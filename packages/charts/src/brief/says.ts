@@ -47,7 +47,7 @@ export function who(someone: Someone, most: number): string {
 const monthNames =
   "January February March April May June July August September October November December".split(" ");
 
-/** "2027-10" as "October 2027". */
-export function monthWords(month: string): string {
-  return `${monthNames[Number(month.slice(5, 7)) - 1] ?? month} ${month.slice(0, 4)}`;
+/** "2027-10" as "October 2027", or with so many letters of the month. */
+export function monthWords(month: string, letters = 9): string {
+  return `${(monthNames[Number(month.slice(5, 7)) - 1] ?? month).slice(0, letters)} ${month.slice(0, 4)}`;
 }

@@ -8,7 +8,7 @@ import { driversTable } from "../parts/drivers.ts";
 import { responsesSection } from "../parts/responses.ts";
 import { scopeSection } from "../parts/scope.ts";
 import { benefitBlock } from "../parts/worth.ts";
-import { first, sentence, text } from "../sheet/build.ts";
+import { first, sentence, strong, text } from "../sheet/build.ts";
 import { roomy } from "../sheet/rooms.ts";
 import type { Block } from "../sheet/types.ts";
 import { evenAnswer } from "./even.ts";
@@ -72,12 +72,14 @@ export function answerOf(pre: PreBrief, key: QuestionKey): readonly Block[] {
     case "ask":
       return [
         text(
-          brief.decision.ask === undefined
-            ? commitWords(brief, roomy)
-            : sentence(brief.decision.ask, roomy.text),
-          ` ${deadline(brief)}${brief.spends ? ` ${limitWords(pre)}` : ""}`,
+          strong(
+            brief.decision.ask === undefined
+              ? commitWords(brief, roomy)
+              : sentence(brief.decision.ask, roomy.text),
+          ),
         ),
         text(answerLine(brief)),
+        text(`${deadline(brief)}${brief.spends ? ` ${limitWords(pre)}` : ""}`),
       ];
     case "changed":
       return changedAnswer(pre);

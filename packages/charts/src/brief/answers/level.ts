@@ -18,7 +18,7 @@ export function levelAnswer({ brief, figures }: PreBrief): Block[] {
   const end = (name: string) => ({ text: name, align: "end" as const });
   const row = (step: ConfidenceStep) => ({
     cells: [
-      `${formatPercent(step.p)}${step.p === brief.confidence ? ", committed to" : ""}`,
+      `${formatPercent(step.p)}${step.p === brief.confidence ? " (asked)" : ""}`,
       formatDate(step.date, "weekday"),
       ...(brief.spends ? [groupDigits(roundToLimits(step.cost, step.costLow, step.costHigh))] : []),
       formatDays(step.late.days, ""),
@@ -26,6 +26,7 @@ export function levelAnswer({ brief, figures }: PreBrief): Block[] {
         ? [step.latenessLeft === undefined ? "" : groupDigits(roundSignificant(step.latenessLeft, 2))]
         : []),
     ],
+    whole: step.p === brief.confidence,
   });
   return [
     text(
@@ -38,7 +39,7 @@ export function levelAnswer({ brief, figures }: PreBrief): Block[] {
         { text: "Level", align: "start" },
         { text: "Finish by", align: "start" },
         ...(brief.spends ? [end(`Sum, ${brief.plan.currency}`)] : []),
-        end("Late by when late, calendar days"),
+        end("days late, if late"),
         ...(priced ? [end(`Lateness left, ${brief.plan.currency}`)] : []),
       ],
       rows: steps.map(row),

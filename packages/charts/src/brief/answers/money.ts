@@ -52,7 +52,7 @@ export function affordAnswer({ brief, figures }: PreBrief): Block[] {
       ],
       rows: kept.map(({ month, cumulative, released = 0, chanceCovered }) => ({
         cells: [
-          monthWords(month),
+          monthWords(month, 3),
           sum(cumulative.p50),
           sum(cumulative.p80),
           groupDigits(released),

@@ -70,7 +70,7 @@ figcaption{color:var(--quiet);font-family:var(--sans);font-size:.875rem;margin-t
 .columns{columns:2;column-gap:1.75rem}
 .columns section{border-top:1px solid var(--hairline);padding:.4rem 0 .75rem}
 .columns h2,.columns p:has(+ul){break-after:avoid}.columns .drivers{break-inside:avoid}.columns li{font-family:var(--sans)}
-.columns li,.columns tr{break-inside:avoid}
+.columns li,.columns tr{break-inside:avoid}.columns li:last-child:not(:first-child){break-before:avoid}
 .outcome{border-top:2px solid var(--ink);padding-top:.4rem}
 .boxes th{white-space:nowrap}.box{white-space:nowrap;font-family:var(--sans)}
 .box span:first-child{font-size:1.15em;line-height:1}
@@ -86,7 +86,7 @@ main{padding:1rem}
 .scroll thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .scroll tr{border-bottom:1px solid var(--hairline);padding:.25rem 0}
 .scroll th,.scroll td{border:0;padding:0;text-align:left;white-space:normal}
-.scroll td:empty{display:none}
+.scroll.outcome td:empty{display:none}.commitment.scroll tbody tr{display:grid;grid-template-columns:auto 1fr auto;column-gap:.75rem}.commitment.scroll tbody th{grid-column:1/-1}
 .box{display:inline-block!important;margin-right:1rem}
 }
 @page{size:A4;margin:10mm 12mm}
@@ -109,7 +109,7 @@ th,td{padding-top:.06rem;padding-bottom:.06rem}
 footer{margin-top:.3rem;line-height:1.22}
 a{color:inherit}
 .brief{height:276.6mm;display:grid;grid-template-rows:auto auto auto minmax(0,1fr) auto auto;overflow:hidden}
-.brief .columns{overflow:hidden;min-height:0}
+.brief .columns{overflow:clip;overflow-clip-margin:4px;min-height:0}
 .prebrief .columns{column-fill:balance}
 }`.replace(/\n/g, "");
 }
