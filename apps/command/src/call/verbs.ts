@@ -368,6 +368,7 @@ export const verbs: readonly VerbRule[] = [
     word: { name: "TASK", means: "a task's id", optional: true },
     options: [
       common.json,
+      common.charts,
       { name: "of", value: "WHAT", help: "only the opinions on duration, effort or cost" },
       { name: "write", help: "settle TASK's estimate with it, its basis naming the people" },
       { name: "dry-run", help: "with --write: show what would be written and write nothing" },
@@ -392,6 +393,7 @@ export const verbs: readonly VerbRule[] = [
     word: { name: "PAST", means: "further plans", many: true },
     options: [
       common.json,
+      common.charts,
       {
         name: "apply-to",
         value: "PLAN",

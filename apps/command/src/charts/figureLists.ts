@@ -10,9 +10,11 @@ import {
   jointDensity,
   movesDays,
   movesMoney,
+  opinionsBars,
   pathBars,
   peopleWeeks,
   responseWorth,
+  scorecardBars,
   sharesDays,
   sharesMoney,
   spending,
@@ -32,7 +34,9 @@ import type {
   Paths,
   PeopleLoad,
   Responses,
+  Scorecard,
 } from "@leeway/core";
+import type { Pooled } from "../text/poolText.ts";
 import type { FigureFile } from "./writeFigures.ts";
 
 /** Verbs whose answers are drawn, and the answer of each. */
@@ -46,6 +50,9 @@ export interface Drawn {
   future: Future;
   people: PeopleLoad;
   history: Drift;
+  scorecard: Scorecard;
+  /** With the name of a person by id. */
+  pool: { pooled: readonly Pooled[]; name: (id: string) => string };
 }
 
 /** What `--charts` draws of each verb's answer, in reading order. */
@@ -90,4 +97,12 @@ export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile
     ["drift-dates", (options) => driftDates(drift, options)],
     ["drift-sums", (options) => driftSums(drift, options)],
   ],
+  scorecard: (card) => [["scorecard", (options) => scorecardBars(card, options)]],
+  pool: ({ pooled, name }) =>
+    pooled.map(
+      ({ task, pooling, unitWords }): FigureFile => [
+        `opinions-${task.id}-${pooling.of}`,
+        (options) => opinionsBars(pooling, { task: task.name, unitWords, name }, options),
+      ],
+    ),
 };

@@ -2,6 +2,7 @@ import { type Pooling, type Problem, poolOpinions, settlePooling, type Task } fr
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { type GivenPlan, givenPlan, isProblem, nameIn, taskOf } from "../estimating/givenPlan.ts";
 import { writeBack } from "../estimating/writeBack.ts";
 import { exitCodes } from "../exitCodes.ts";
@@ -16,6 +17,7 @@ export async function poolVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const of = values.oneOf("of", ["duration", "effort", "cost"]);
   const write = values.has("write");
+  const charts = values.text("charts");
   const problems = [...values.problems];
   if (write && call.second === undefined) {
     const rule = "One estimate is settled at a time, by somebody who has looked at it.";
@@ -35,6 +37,8 @@ export async function poolVerb(call: Call): Promise<number> {
   }
   const page = pageOf(process.env, process.stdout);
   if (!write) {
+    const drawn = { pooled, name: nameIn(plan) };
+    if (!(await chartsWritten("pool", drawn, charts))) return exitCodes.invalid;
     if (values.has("json"))
       printJson({ plan: { title: plan.title, sha256: plan.sha256 }, tasks: pooled.map(json) });
     else printAnswer(poolText(plan.title, pooled, page, { name: nameIn(plan), file: shellWord(name) }));

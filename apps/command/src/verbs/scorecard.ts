@@ -3,6 +3,7 @@ import { callProblem } from "../call/callProblem.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
+import { chartsWritten } from "../charts/chartsWritten.ts";
 import { forecastEach } from "../estimating/forecastBoth.ts";
 import { givenPlan } from "../estimating/givenPlan.ts";
 import { exitCodes } from "../exitCodes.ts";
@@ -23,6 +24,7 @@ export async function scorecardVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const options = engineOptions(values);
   const applyTo = values.text("apply-to");
+  const charts = values.text("charts");
   const words = [call.subject ?? "-", ...(call.rest ?? [])];
   const problems = [...values.problems];
   if ([...words, ...(applyTo === undefined ? [] : [applyTo])].filter((word) => word === "-").length > 1) {
@@ -60,6 +62,7 @@ export async function scorecardVerb(call: Call): Promise<number> {
     if (plain === undefined || adjusted === undefined) return exitCodes.invalid;
     scenario = { adjustment, plain, adjusted };
   }
+  if (!(await chartsWritten("scorecard", card, charts))) return exitCodes.invalid;
   if (values.has("json")) printJson({ ...card, ...(scenario && { scenario: brief(scenario) }) });
   else printAnswer(scorecardText(card, scenario, pageOf(process.env, process.stdout)));
   return exitCodes.done;
