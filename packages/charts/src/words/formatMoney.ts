@@ -3,8 +3,11 @@ import { groupDigits } from "./groupDigits.ts";
 /**
  * A sum of money: the currency as the plan writes it, then the digits with commas, e.g. "EUR 655,000".
  *
- * Whole units from 1,000 up; below that cents are kept when there are any. From a thousand million up, in
- * billions. It formats what it is given: round first, with `roundToLimits` or `roundSignificant`.
+ * Whole units from 1,000 up; below that cents are kept when there are any. Large sums stay in digits, so that two sums
+ * side by side, in a sentence or a column, are always written alike and compare at a glance; where they would be long,
+ * axes and columns count them in millions or billions and say so in their heading (`moneyUnit`, `moneyColumn`). Only
+ * from a thousand million million up, in trillions. It formats what it is given: round first, with `roundToLimits` or
+ * `roundSignificant`.
  *
  * @param signed  Also write "+" before a gain: for differences.
  *
@@ -16,7 +19,7 @@ export function formatMoney(value: number, currency: string, signed = false): st
   if (!Number.isFinite(value)) return "not known";
   const size = Math.abs(value);
   let digits: string;
-  if (size >= 1e9) digits = `${trimmed(size / 1e9, 3)} billion`;
+  if (size >= 1e15) digits = `${trimmed(size / 1e12, 3)} trillion`;
   else if (size >= 1000 || Number.isInteger(size)) digits = groupDigits(size);
   else digits = groupDigits(size, 2);
   const sign = /[1-9]/.test(digits) ? (value < 0 ? "−" : signed ? "+" : "") : "";
