@@ -9,7 +9,7 @@ import {
   plainName,
   termsWords,
 } from "@leeway/charts";
-import type { Break, Comparison, Drift, HistoryEntry } from "@leeway/core";
+import type { Break, Comparison, Drift, DriftPoint, HistoryEntry } from "@leeway/core";
 import { besidePlan } from "../history/besidePlan.ts";
 import type { Standing } from "../history/computeStanding.ts";
 import type { Kept } from "../history/keptHistory.ts";
@@ -82,14 +82,17 @@ export function historyText(answer: HistoryAnswer, page: Page, planWord: string)
 function driftTable({ points }: Drift, width: number): string[] {
   const sums = points.some((point) => keptSum(point) !== undefined);
   const dated = points.some(({ entry }) => entry.chance.finishBy !== undefined);
+  const currency = points.at(-1)?.entry.currency ?? "";
+  // The currency stands once, over its column; only another one beside its sum.
+  const sumOf = (point: DriftPoint) => (keptSum(point) ?? "").replace(`${currency} `, "");
   const columns: Column[] = [
     { heading: "as of", align: "left" },
     { heading: "committed", align: "right" },
     { heading: "days", align: "right" },
     { heading: "P10", align: "right" },
     { heading: "P90", align: "right" },
-    ...(sums ? [{ heading: "sum", align: "right" } as const] : []),
-    ...(dated ? [{ heading: "by date asked", align: "right" } as const] : []),
+    ...(sums ? [{ heading: currency, align: "right" } as const] : []),
+    ...(dated ? [{ heading: "chance", align: "right" } as const] : []),
   ];
   const rows = points.map((point) => {
     const { finish, chance } = point.entry;
@@ -100,11 +103,14 @@ function driftTable({ points }: Drift, width: number): string[] {
       moved === undefined ? "" : moved > 0 ? `+${moved}` : moved < 0 ? `−${-moved}` : "0",
       formatDate(finish.p10.date, "short"),
       formatDate(finish.p90.date, "short"),
-      ...(sums ? [keptSum(point) ?? ""] : []),
+      ...(sums ? [sumOf(point)] : []),
       ...(dated ? [chance.finishBy === undefined ? "" : formatPercent(chance.finishBy)] : []),
     ];
   });
-  return ["Committed date and sum; calendar days since the line before", ...table(columns, rows, width)];
+  return [
+    `Committed date and sum; calendar days since the line before${dated ? "; chance of the date asked for" : ""}`,
+    ...table(columns, rows, width),
+  ];
 }
 
 /** Why each forecast was kept, who signed it, and what makes it less than alike to the one before. */

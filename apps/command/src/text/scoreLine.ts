@@ -7,7 +7,7 @@ export function scoreLine(after: Plan, before: readonly Plan[]): string | undefi
   const { n, inside, below, above } = overall;
   if (n === 1) {
     const where = inside.k === 1 ? "within" : above === 1 ? "above" : "below";
-    return `The one finished task with a range took ${where === "within" ? "what lies within" : `time ${where}`} its one-in-ten limits.`;
+    return `The one finished task with a range lay ${where} its one-in-ten limits.`;
   }
   const outside = [...(above > 0 ? [`${above} above`] : []), ...(below > 0 ? [`${below} below`] : [])];
   const rest = outside.length === 0 ? "" : ` (${outside.join(", ")})`;

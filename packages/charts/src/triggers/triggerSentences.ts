@@ -20,7 +20,9 @@ export function triggerCondition({ currency }: Pick<TriggersNow, "currency">, tr
     return `the chance of ${of} is below ${formatPercent(chance.limit)}`;
   }
   if (cover !== undefined)
-    return `the contingency left is below ${ratioWords(cover.limit)} times the exposure left`;
+    return cover.limit === 1
+      ? "the contingency left is less than the exposure left"
+      : `the contingency left is less than ${coverPercent(cover.limit)} of the exposure left`;
   if (signpost !== undefined) {
     const sign = signpost.sign?.trim().replace(/\.$/, "");
     return sign === undefined || sign === ""
@@ -40,8 +42,10 @@ export function triggerStands({ currency }: Pick<TriggersNow, "currency">, trigg
     const { value, low, high } = chance;
     return `It is ${formatPercent(value)} (${percentSpan(low, high)}).`;
   }
-  if (cover !== undefined)
-    return enumerated(cover.parts.map((part) => coverWords(part, currency))).concat(".");
+  if (cover !== undefined) {
+    const said = cover.parts.map((part) => coverWords(part, currency)).join("; ");
+    return `${said.slice(0, 1).toUpperCase()}${said.slice(1)}.`;
+  }
   if (signpost !== undefined) {
     if (signpost.status === "occurred") return "The assumption has proved wrong.";
     if (signpost.tripped !== undefined) return `Seen on ${formatDate(signpost.tripped, "weekday")}.`;
@@ -115,12 +119,15 @@ const CONDITIONS = {
 function coverWords({ kind, left, exposure, ratio }: CoverNow, currency: string): string {
   const amount = (value: number) =>
     kind === "money" ? formatMoney(roundSignificant(value, 3), currency) : formatDays(value);
-  const times = ratio === undefined ? "" : `, ${ratioWords(ratio)} times as much`;
-  return `In ${kind}, ${amount(left)} left for ${amount(exposure)} of exposure${times}`;
+  if (exposure <= 0) return `in ${kind}, ${amount(left)} left and no exposure`;
+  const gone = left < 0 ? `none left, ${amount(-left)} over,` : `${amount(left)} left`;
+  const part = ratio === undefined || left < 0 ? "" : ` (${coverPercent(ratio)} of it)`;
+  return `in ${kind}, ${gone} for ${amount(exposure)} of exposure${part}`;
 }
 
-function ratioWords(ratio: number): string {
-  return groupDigits(Math.round(ratio * 100) / 100, 2).replace(/\.?0+$/, "");
+/** A cover may be above 100 %. */
+function coverPercent(ratio: number): string {
+  return ratio <= 1 ? formatPercent(ratio) : `${groupDigits(Math.round(ratio * 100))} %`;
 }
 
 function percentSpan(low: number, high: number): string {

@@ -25,8 +25,8 @@ export function readFacts(
   const told: Told[] = [];
   const seen = new Map<string, ProgressFact>();
   for (const fact of facts) {
-    const report = (code: string, rule: string, remedy: string) =>
-      problems.push({ code, severity: "error", path: fact.said, received: "", rule, remedy });
+    const report = (code: string, rule: string, remedy: string, severity: Problem["severity"] = "error") =>
+      problems.push({ code, severity, path: fact.said, received: "", rule, remedy });
     const list = listOf(plan, fact);
     if (list === undefined) {
       const { code, rule, remedy } = unknown(plan, fact);
@@ -41,6 +41,13 @@ export function readFacts(
       report("said-twice", rule, "Keep one of them.");
       continue;
     }
+    const recorded = recordedDay(plan, fact);
+    if (recorded !== undefined && (fact.value ?? "").trim() === "") {
+      // Said again without a day: the day that is known stays.
+      const remedy = `Write ${fact.id}=DATE to correct it.`;
+      report("already-recorded", `Recorded already, on ${recorded}; that day stays.`, remedy, "warning");
+      continue;
+    }
     const value = factValue(fact, statusDate);
     if (value === undefined) continue; // its day is the status date, which has a problem of its own
     if ("rule" in value) {
@@ -50,6 +57,12 @@ export function readFacts(
     told.push({ what: fact.what, id: fact.id, list, value: value.value, said: fact.said });
   }
   return { told, problems: [...problems, ...contradictions(plan, told, statusDate)] };
+}
+
+function recordedDay(plan: Plan, { what, id }: ProgressFact): string | undefined {
+  const find = <T extends { id: string }>(list: readonly T[]) => list.find((each) => each.id === id);
+  if (what === "started" || what === "finished") return find(plan.tasks)?.[what];
+  return what === "tripped" ? find(plan.assumptions)?.tripped : undefined;
 }
 
 function listOf(plan: Plan, { what, id }: ProgressFact): Told["list"] | undefined {

@@ -31,7 +31,8 @@ export function recordProgress(text: string, report: ProgressReport): Recorded {
   const statusDate = "value" in day ? day.value : undefined;
   const told = readFacts(plan, report.facts, statusDate);
   problems.push(...told.problems);
-  if (statusDate === undefined || problems.length > 0) return { ...nothing, before: plan, problems };
+  if (statusDate === undefined || problems.some(({ severity }) => severity === "error"))
+    return { ...nothing, before: plan, problems };
 
   const written = write(text, plan, statusDate, told.told);
   const after = written.problems.length > 0 ? undefined : readPlan(written.text);
@@ -47,6 +48,7 @@ export function recordProgress(text: string, report: ProgressReport): Recorded {
     finished: told.told.filter(({ what }) => what === "finished").map(({ id }) => id),
     missing: missingAfter(plan, after.plan),
     problems: [
+      ...problems,
       ...outOfSequence(after.plan, told.told),
       ...found.filter(({ code, path }) => !known.has(`${code} ${path}`)),
     ],
@@ -65,7 +67,7 @@ function write(
     problems.push(...found);
     now = next;
   };
-  if (plan.statusDate !== statusDate) edit(setInPlan(now, ["statusDate"], statusDate));
+  if (plan.statusDate !== statusDate) edit(statusIn(now, statusDate));
   // A start before its finish: so that the keys are written in the order in which things happen.
   const inOrder = [...told].sort((a, b) => ORDER.indexOf(a.what) - ORDER.indexOf(b.what));
   for (const { what, id, list, value } of inOrder) {
@@ -77,6 +79,19 @@ function write(
     edit(setInPlan(now, [list, id, key], value));
   }
   return { text: now, problems };
+}
+
+/** The status date where it stands; a first one under the plan's start, where a reader looks for it. */
+function statusIn(text: string, statusDate: string): ReturnType<typeof setInPlan> {
+  const plain = setInPlan(text, ["statusDate"], statusDate);
+  const under = text.replace(
+    /^start: *\d[^\n]*(\r?\n)/m,
+    (line, end) => `${line}statusDate: ${statusDate}${end}`,
+  );
+  const meant = readPlan(plain.text).plan;
+  // Written by hand, so it counts only where it says exactly what was meant.
+  if (meant === undefined || under === text || /^statusDate:/m.test(text)) return plain;
+  return readPlan(under).plan?.sha256 === meant.sha256 ? { text: under, problems: [] } : plain;
 }
 
 const ORDER = ["started", "finished", "remaining", "spent", "occurred", "closed", "tripped"];
