@@ -1,6 +1,7 @@
 export * from "./brief/index.ts";
 export * from "./budget/index.ts";
 export * from "./estimating/index.ts";
+export * from "./exchange/index.ts";
 export {
   type Compared,
   type ComparedProblem,
