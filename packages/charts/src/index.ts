@@ -1,4 +1,8 @@
 export { confidenceSteps } from "./confidenceSteps.ts";
+export { leftFinding } from "./contingencyLeft/leftFinding.ts";
+export { type LeftMeasure, leftDays, leftMoney } from "./contingencyLeft/leftMeasure.ts";
+export { contingencyLeftDays } from "./contingencyLeftDays.ts";
+export { contingencyLeftMoney } from "./contingencyLeftMoney.ts";
 export { costCurve } from "./costCurve.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
 export { daysWords, driftSentence, keptSum, largestSentence, termsWords } from "./drift/driftSentences.ts";
@@ -10,6 +14,9 @@ export { figureSvg } from "./figure/figureSvg.ts";
 export { renderFigure } from "./figure/renderFigure.ts";
 export type { Chart, ChartOptions, Figure, FigureTable, Theme } from "./figure/types.ts";
 export { finishCurve } from "./finishCurve.ts";
+export { fundsCureWords, fundsFinding } from "./fundsMonths/fundsFinding.ts";
+export { monthName } from "./fundsMonths/monthName.ts";
+export { fundsMonths } from "./fundsMonths.ts";
 export { futureBars } from "./futureBars.ts";
 export { jointDensity } from "./jointDensity.ts";
 export { movesDays } from "./movesDays.ts";

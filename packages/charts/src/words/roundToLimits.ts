@@ -36,3 +36,10 @@ export function roundToStep(value: number, step: number): number {
 export function roundToLimits(value: number, low: number, high: number): number {
   return value === 0 ? 0 : roundToStep(value, limitStep(value, low, high));
 }
+
+/** Rounds up to a step that is a power of ten: for what has to be enough. Rounding dust does not count. */
+export function roundUpToStep(value: number, step: number): number {
+  if (!Number.isFinite(value) || !(step > 0)) return value;
+  const inverse = 1 / step;
+  return step >= 1 ? Math.ceil(value / step - 1e-9) * step : Math.ceil(value * inverse - 1e-9) / inverse;
+}
