@@ -23,6 +23,7 @@ import { recordVerb } from "./verbs/record.ts";
 import { responsesVerb } from "./verbs/responses.ts";
 import { schemaVerb } from "./verbs/schema.ts";
 import { scorecardVerb } from "./verbs/scorecard.ts";
+import { sheetVerb } from "./verbs/sheet.ts";
 import { triggersVerb } from "./verbs/triggers.ts";
 import { upliftVerb } from "./verbs/uplift.ts";
 import { whyVerb } from "./verbs/why.ts";
@@ -63,6 +64,8 @@ function run(call: Call): number | Promise<number> {
       return interviewVerb(call);
     case "pool":
       return poolVerb(call);
+    case "sheet":
+      return sheetVerb(call);
     case "detail":
       return detailVerb(call);
     case "scorecard":

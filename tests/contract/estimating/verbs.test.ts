@@ -12,6 +12,7 @@ import { detailVerb } from "../../../apps/command/src/verbs/detail.ts";
 import { interviewVerb } from "../../../apps/command/src/verbs/interview.ts";
 import { poolVerb } from "../../../apps/command/src/verbs/pool.ts";
 import { scorecardVerb } from "../../../apps/command/src/verbs/scorecard.ts";
+import { sheetVerb } from "../../../apps/command/src/verbs/sheet.ts";
 import { upliftVerb } from "../../../apps/command/src/verbs/uplift.ts";
 import { beginInterview } from "../../../packages/core/src/index.ts";
 
@@ -21,6 +22,7 @@ const VERBS = {
   scorecard: scorecardVerb,
   uplift: upliftVerb,
   detail: detailVerb,
+  sheet: sheetVerb,
 };
 const PLAN = `# our shed
 format: 1
@@ -169,6 +171,67 @@ describe("pool", () => {
     expect(await run("pool", plan, "dig", "--write")).toBe(2);
     expect(err).toContain("Nobody has said anything");
     expect(readFileSync(plan, "utf8")).toBe(PLAN);
+  });
+});
+
+describe("sheet", () => {
+  it("goes out, comes back as it was, and changes nothing", async () => {
+    const before = PLAN.replace("cost: 500", `cost: 500${SAID}`).replace(
+      "Dug two",
+      '"=2+3, \\"so\\" they say"',
+    );
+    const plan = file("t.yaml", before);
+    const sheet = join(folder, "t.csv");
+    rmSync(sheet, { force: true });
+    expect(await run("sheet", plan, "--for", "ana", "--out", sheet)).toBe(0);
+    const text = readFileSync(sheet, "utf8");
+    expect(text).toContain(`"'=2+3, ""so"" they say"`); // RFC 4180; a formula is neutralised (CWE-1236)
+    expect(await run("sheet", plan, "--read", sheet, "--by", "ana")).toBe(0);
+    expect(out).toContain("0 new, 1 as before, 1 without an answer");
+    expect(readFileSync(plan, "utf8")).toBe(before);
+    expect(await run("sheet", plan, "--for", "ana", "--out", sheet)).toBe(2); // it may be filled in by now
+    expect(readFileSync(sheet, "utf8")).toBe(text);
+  });
+
+  it("takes over what was filled in, decimal commas of a semicolon table too", async () => {
+    const plan = file("v.yaml", PLAN);
+    await run("sheet", plan, "--for", "ben", "--all");
+    const filled = out
+      .replaceAll(",", ";")
+      .replace(/^(dig;.*;duration;working days);;;;;/m, "$1;Dug one;9,5;3;5;");
+    expect(
+      await run("sheet", plan, "--read", file("v.csv", filled), "--by", "ben", "--date", "2026-11-02"),
+    ).toBe(0);
+    const [task] = readPlan(readFileSync(plan, "utf8")).plan?.tasks ?? [];
+    expect(task?.opinions).toMatchObject([
+      { by: "ben", date: "2026-11-02", basis: "Dug one", estimate: { high: 9.5 } },
+    ]);
+  });
+
+  it("refuses a wrong sheet as a whole, each fault at its row and column", async () => {
+    const plan = file("w.yaml", PLAN);
+    await run("sheet", plan, "--for", "ben", "--all");
+    const filled = out
+      .replace(/^(dig,.*,duration,working days),,,,,/m, "$1,Dug one,3,9,5,")
+      .replace(/^dig,(.*),cost,/m, "dug,$1,cost,");
+    expect(await run("sheet", plan, "--read", file("w.csv", filled), "--by", "ben")).toBe(2);
+    expect(err).toContain("row 2, column “beaten one time in ten”");
+    expect(err).toContain("row 3, column “task”: dug");
+    expect(readFileSync(plan, "utf8")).toBe(PLAN);
+  });
+
+  it("wants to know whose and which way", async () => {
+    const plan = file("x.yaml", PLAN);
+    for (const words of [
+      [],
+      ["--read", "s.csv"],
+      ["--for", "ana", "--read", "s.csv"],
+      ["--for", "nobody"],
+      ["--for", "ana"],
+    ]) {
+      expect(await run("sheet", plan, ...words)).toBe(2);
+    }
+    expect(out).toBe("");
   });
 });
 

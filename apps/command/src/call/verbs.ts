@@ -269,6 +269,11 @@ export const verbs: readonly VerbRule[] = [
         repeats: true,
         help: "its signpost was seen (default: on the status date)",
       },
+      {
+        name: "from",
+        value: "FILE",
+        help: "also what a table (.csv) or list (.json) reports: id, started, finished, remaining, spent, status, tripped",
+      },
       { name: "as", value: "WHO", help: "who records it: an id of the plan" },
       { name: "why", value: "TEXT", help: "a remark for the history" },
       { name: "dry-run", help: "write nothing; show the lines that would change" },
@@ -376,6 +381,25 @@ export const verbs: readonly VerbRule[] = [
     notes:
       "Everybody weighs the same; the values they give at the same chance are averaged. Where ranges have no value in " +
       "common, people may be speaking of different work: an average of that is nobody's estimate.",
+  },
+  {
+    name: "sheet",
+    summary: "the questions of the interview as a table for one person, out and back in",
+    plans: 1,
+    options: [
+      common.json,
+      { name: "for", value: "ID", help: "write the sheet of this person, as comma-separated values" },
+      { name: "all", help: "... with every task, not only those they have to do with" },
+      { name: "out", value: "FILE", help: "... to FILE (default: standard output)" },
+      { name: "force", help: "... overwriting it where it is there" },
+      { name: "read", value: "FILE", help: "take a filled sheet into the plan, as opinions" },
+      { name: "by", value: "ID", help: "... filled by this person" },
+      { name: "date", value: "DATE", help: "... on this day (default: today)" },
+      { name: "dry-run", help: "... show what would be written and write nothing" },
+    ],
+    notes:
+      "A person's own last answers stand in the sheet, nobody else's. Rows as they were change nothing. A sheet with a " +
+      "fault is refused as a whole, every fault with its row and column.",
   },
   {
     name: "detail",

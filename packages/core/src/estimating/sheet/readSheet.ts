@@ -21,11 +21,12 @@ export interface SheetReading {
  * taken over while one is an error. Columns may be in another order and there may be more; rows may be left out.
  *
  * @param cells  Rows of cells, headings first: row 1.
+ * @param about  Whose sheet it is and when it was filled; `decimalComma`: numbers are written `0,5`, as `readCsv` says.
  */
 export function readSheet(
   plan: Plan,
   cells: readonly (readonly string[])[],
-  { by, date }: { by: Id; date: IsoDate },
+  { by, date, decimalComma = false }: { by: Id; date: IsoDate; decimalComma?: boolean },
 ): SheetReading {
   const problems: Problem[] = [];
   const report: Report = (row, column, code, received, rule, remedy, severity = "error") => {
@@ -39,7 +40,10 @@ export function readSheet(
   const seen = new Map<string, number>();
   for (const [index, line] of cells.entries()) {
     if (index === 0 || line.every((cell) => cell.trim() === "")) continue;
-    const given = (key: SheetKey) => line[columns.get(key) ?? -1]?.trim() ?? "";
+    const given = (key: SheetKey) => {
+      const cell = line[columns.get(key) ?? -1]?.trim() ?? "";
+      return decimalComma && VALUES.includes(key) ? withPoint(cell) : cell;
+    };
     const at: At = { row: index + 1, given, report };
     const row = rowOf(plan, known, at);
     if (row === undefined) continue;
@@ -76,13 +80,23 @@ export function readSheet(
       const subject = { ...row.askable, by, date };
       const answers = Object.fromEntries(INTERVIEW_ORDER.map((each) => [each, given(each)]));
       const { opinion, faults } = opinionFrom(subject, answers);
-      for (const { key: which, received, why } of faults)
-        report(at.row, headingOf(which), "answer", received, why, "");
+      // The reason names what came.
+      for (const { key: which, why } of faults) report(at.row, headingOf(which), "answer", "", why, "");
       if (opinion !== undefined) result.opinions.push({ task: row.cells.task, opinion });
     }
   }
   if (problems.some(({ severity }) => severity === "error")) result.opinions = [];
   return result;
+}
+
+const VALUES: readonly SheetKey[] = ["high", "low", "likely"];
+
+/** `2,5` as 2.5 in a table that writes so; there `1.500` may be either, so it is kept from being read as a number. */
+function withPoint(cell: string): string {
+  if (/^[-+]?\d+,\d+$/.test(cell)) return cell.replace(",", ".");
+  return /^[-+]?[1-9]\d{0,2}\.\d{3}$/.test(cell)
+    ? `${cell} (${Number(cell)} or ${cell.replace(".", "")}?)`
+    : cell;
 }
 
 type Report = (
