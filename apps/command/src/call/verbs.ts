@@ -481,5 +481,14 @@ export const verbs: readonly VerbRule[] = [
       { name: "force", help: "overwrite FILE where there is one" },
     ],
   },
+  {
+    name: "open",
+    summary: "the notebook on this file: every change is saved to it",
+    plans: 1,
+    options: [{ name: "port", value: "N", help: "the port to serve it on (default: any that is free)" }],
+    notes:
+      "It serves on 127.0.0.1 only, at an address with a token that is new each time, and until you stop it. " +
+      "What another program writes to the file meanwhile shows on the page.",
+  },
   { name: "help", summary: "this list, or one verb: help VERB", plans: 0, options: [] },
 ];

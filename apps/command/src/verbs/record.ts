@@ -9,6 +9,7 @@ import { appendToHistory } from "../history/append.ts";
 import { besidePlan } from "../history/besidePlan.ts";
 import { computeStanding } from "../history/computeStanding.ts";
 import { factsOfCall } from "../history/factsOfCall.ts";
+import { factsOfFile } from "../history/factsOfFile.ts";
 import { keptHistory } from "../history/keptHistory.ts";
 import { type PlanFile, planFile, whoProblems } from "../history/planFile.ts";
 import { tornNote } from "../history/tornNote.ts";
@@ -39,8 +40,9 @@ export async function recordVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   }
   const file = await planFile(call.subject ?? "-", "record");
-  if (file === undefined) return exitCodes.invalid;
-  const recorded = recordProgress(file.text, { statusDate, facts: factsOfCall(call) });
+  const more = await factsOfFile(values.text("from"));
+  if (file === undefined || more === undefined) return exitCodes.invalid;
+  const recorded = recordProgress(file.text, { statusDate, facts: [...factsOfCall(call), ...more] });
   const found = [...recorded.problems, ...whoProblems(file.plan, who)];
   if (found.length > 0) printProblems(found);
   const { after } = recorded;

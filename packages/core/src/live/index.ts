@@ -4,6 +4,7 @@ export { hashOfLine, lineOf, linked } from "./history/linked.ts";
 export { readHistory } from "./history/readHistory.ts";
 export type * from "./history/types.ts";
 export { type ChangedLines, changedLines } from "./record/changedLines.ts";
+export { type FactsRead, factsOfCsv, factsOfJson } from "./record/factsOfTable.ts";
 export { recordProgress } from "./record/recordProgress.ts";
 export type {
   DueTask,
