@@ -134,7 +134,7 @@ describe("keeping a plan", () => {
     await one.page.locator("#safety", { hasText: "Not kept" }).waitFor();
     await enter(other, permit, "82");
     await kept(other);
-    await one.page.locator("[role=alert]", { hasText: "Another tab saved this plan" }).waitFor();
+    await one.page.locator("[role=alert]", { hasText: "saved elsewhere" }).waitFor();
     expect(await one.page.locator("#plan-text").inputValue()).toContain("81]");
     await one.page.evaluate(() => Reflect.get(window, "restoreSaving")());
     await one.page.getByRole("button", { name: "Go on with this one" }).click();

@@ -15,6 +15,7 @@ import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { historyVerb } from "./verbs/history.ts";
 import { interviewVerb } from "./verbs/interview.ts";
 import { newVerb } from "./verbs/new.ts";
+import { openVerb } from "./verbs/open.ts";
 import { pathsVerb } from "./verbs/paths.ts";
 import { peopleVerb } from "./verbs/people.ts";
 import { poolVerb } from "./verbs/pool.ts";
@@ -74,6 +75,8 @@ function run(call: Call): number | Promise<number> {
       return upliftVerb(call);
     case "schema":
       return schemaVerb();
+    case "open":
+      return openVerb(call);
     case "new":
       return newVerb(call);
     default:

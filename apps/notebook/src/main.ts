@@ -11,6 +11,7 @@ import "./styles/narrow.css";
 import "./styles/print.css";
 import { stated, text } from "virtual:opening-plan";
 import { createAsker } from "./asking/asker.ts";
+import { boundName, diskShelf } from "./keeping/diskShelf.ts";
 import { createKeeper, recall } from "./keeping/keeper.ts";
 import { readFile } from "./keeping/planFile.ts";
 import type { Shelf } from "./keeping/shelf.ts";
@@ -34,7 +35,9 @@ const openShelf = (): Promise<Shelf> => {
   shelf ??= import("./keeping/shelf.ts").then((module) => module.openShelf());
   return shelf;
 };
-const kept = await recall(openShelf);
+const bound = boundName();
+const disk = bound === undefined ? undefined : diskShelf(bound, openShelf);
+const kept = disk === undefined ? await recall(openShelf) : await disk.latest();
 
 // The workers begin with the answer while the page itself is still loading.
 const store = createStore(
@@ -46,7 +49,10 @@ const store = createStore(
       : createRunner(startTornadoWorker, reply),
   kept === undefined ? stated : undefined,
 );
-const keeper = createKeeper(store, openShelf, kept);
+const keeper =
+  disk === undefined
+    ? createKeeper(store, openShelf, kept)
+    : createKeeper(store, async () => disk, kept, Date.now, disk.watch);
 const asker = createAsker(startAskWorker);
 // Questions wait until the answer itself, and the re-runs behind it, are there.
 store.subscribe(() => {
@@ -89,7 +95,7 @@ addEventListener("drop", (event) => {
 
 // A copy of the page's own files, so that it opens and computes without a network next time. It can wait: the page
 // itself goes first.
-if (import.meta.env.PROD && "serviceWorker" in navigator) {
+if (import.meta.env.PROD && bound === undefined && "serviceWorker" in navigator) {
   setTimeout(() => {
     navigator.serviceWorker.register(new URL("./offline.js", document.baseURI)).catch(() => {
       // Not a secure context, or storage refused: the page works as it is, with a network.

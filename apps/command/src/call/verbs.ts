@@ -389,7 +389,10 @@ export const verbs: readonly VerbRule[] = [
     options: [
       common.json,
       { name: "for", value: "ID", help: "write the sheet of this person, as comma-separated values" },
-      { name: "all", help: "... with every task, not only those they have to do with" },
+      {
+        name: "all",
+        help: "... with every task, not only those they have to do with, and costs that are certain",
+      },
       { name: "out", value: "FILE", help: "... to FILE (default: standard output)" },
       { name: "force", help: "... overwriting it where it is there" },
       { name: "read", value: "FILE", help: "take a filled sheet into the plan, as opinions" },

@@ -47,13 +47,13 @@ export class LeewayFile extends PageElement {
 
 function movedOn(keeper: Keeper) {
   return html`<div class="message" role="alert">
-    <p>Another tab saved this plan while you changed it here. Nothing is lost: whichever you leave is kept among the versions.</p>
+    <p>It was saved elsewhere, in another tab or by another program, while you changed it here. Nothing is lost: whichever you leave is kept among the versions.</p>
     <button type="button" @click=${() => keeper.settle("mine")}>Go on with this one</button>
     <button type="button" @click=${() => keeper.settle("theirs")}>Take the other one</button>
   </div>`;
 }
 
-function safetyWords({ safety, fileDiffers }: KeeperState): string {
+function safetyWords({ safety, fileDiffers, place }: KeeperState): string {
   const file = fileDiffers === true ? " Not saved to its file yet." : "";
   switch (safety.kind) {
     case "example":
@@ -61,7 +61,7 @@ function safetyWords({ safety, fileDiffers }: KeeperState): string {
     case "keeping":
       return `Keeping your change …${file}`;
     case "kept":
-      return `Kept in this browser, ${momentWords(safety.at)}.${file}`;
+      return `${place}, ${momentWords(safety.at)}.${file}`;
     case "unkept":
       return "Not kept.";
     case "moved-on":

@@ -15,6 +15,8 @@ export type Safety =
 
 export interface KeeperState {
   readonly name: string;
+  /** Where the plan is kept: in words after "Kept". */
+  readonly place: string;
   readonly safety: Safety;
   /** The text differs from the file it was opened from or saved to; undefined while there is no file. */
   readonly fileDiffers: boolean | undefined;
@@ -53,12 +55,14 @@ const versionsLeft = 60;
 /**
  * @param kept   What the page opened on, if this browser had kept it.
  * @param shelf  Opened when there is something to keep: the first visit does not wait for it.
+ * @param watch  Given where the plan is a file on disk: tells what another program wrote to it.
  */
 export function createKeeper(
   store: Store,
   openShelf: () => Promise<Shelf>,
   kept: KeptPlan | undefined,
   now: () => number = Date.now,
+  watch?: (heard: (theirs: KeptPlan) => void) => void,
 ): Keeper {
   const listeners = new Set<() => void>();
   let shelf: Promise<Shelf> | undefined;
@@ -66,7 +70,10 @@ export function createKeeper(
     shelf ??= openShelf();
     return shelf;
   };
-  const news = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("leeway");
+  const news =
+    watch !== undefined || typeof BroadcastChannel === "undefined"
+      ? undefined
+      : new BroadcastChannel("leeway");
 
   let id = kept?.id ?? crypto.randomUUID();
   let revision = kept?.revision ?? 0;
@@ -78,6 +85,7 @@ export function createKeeper(
   let awaited: string | undefined;
   let state: KeeperState = {
     name: kept?.name ?? "",
+    place: watch === undefined ? "Kept in this browser" : "Saved to the file",
     safety: kept === undefined ? { kind: "example" } : { kind: "kept", at: kept.at },
     fileDiffers: undefined,
     versions: [],
@@ -163,9 +171,14 @@ export function createKeeper(
     if (told.id !== id || told.revision <= revision) return;
     await saving;
     const theirs = await (await shelves()).plan(id);
-    if (theirs === undefined || theirs.revision <= revision) return;
+    if (theirs !== undefined)
+      follow(theirs, "This plan was changed in another tab; this is how it stands there.");
+  }
+
+  function follow(theirs: KeptPlan, told: string): void {
+    if (theirs.revision <= revision || theirs.text === keptText) return;
     if (store.state.text !== keptText) set({ safety: { kind: "moved-on", theirs } });
-    else adopt(theirs, "This plan was changed in another tab; this is how it stands there.");
+    else adopt(theirs, told);
   }
 
   function adopt(theirs: KeptPlan, told: string): void {
@@ -177,6 +190,8 @@ export function createKeeper(
 
   /** The page goes over to another plan. */
   async function begin(file: OpenedFile): Promise<void> {
+    if (watch !== undefined)
+      throw new Error(`This page is bound to ${state.name}. Run \`leeway open\` on the other file.`);
     await flush();
     id = crypto.randomUUID();
     revision = 0;
@@ -204,7 +219,10 @@ export function createKeeper(
   }
 
   store.subscribe(soon);
-  news?.addEventListener("message", (event) => void hear(event.data));
+  watch?.((theirs) => {
+    void saving.then(() => follow(theirs, "Another program changed the file; this is how it stands now."));
+  });
+  if (watch === undefined) news?.addEventListener("message", (event) => void hear(event.data));
   if (kept !== undefined)
     shelves()
       .then((on) => on.versions(id))
@@ -306,6 +324,7 @@ function atRest(store: Store): Promise<void> {
 }
 
 function unkept(error: unknown): string {
+  if (error instanceof Error && !(error instanceof DOMException)) return error.message;
   if (error instanceof DOMException && error.name === "QuotaExceededError")
     return "This browser has no room left for the plan. Save it to a file.";
   return "This browser does not let the page keep anything. Save the plan to a file before you close the page.";
