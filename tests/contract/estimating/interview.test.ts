@@ -137,7 +137,7 @@ describe("answerInterview(interview, answer)", () => {
   });
 
   it("does not guess at numbers", () => {
-    for (const wrong of ["", "soon", "2,5", "1.000,5", "NaN", "Infinity", "1e3", "-4", "3 weeks", "5-8"]) {
+    for (const wrong of ["", "soon", "2,5", "1.000,5", "NaN", "Infinity", "1e3e", "-4", "3 weeks", "5-8"]) {
       const state = run("Dug two", wrong);
       expect([wrong, key(state), typeof state.again]).toEqual([wrong, "high", "string"]);
     }

@@ -134,6 +134,32 @@ export const verbs: readonly VerbRule[] = [
       beforehand,
   },
   {
+    name: "money",
+    summary: "what the money is for and when; funds, contingency left, worth, cost of delay",
+    plans: 1,
+    options: [
+      common.json,
+      common.charts,
+      {
+        name: "signed",
+        value: "FILE",
+        help: "the version that was signed: what it commits to was agreed (default: the one kept beside the plan)",
+      },
+      { name: "sum", value: "MONEY", help: "the sum that was agreed, in place of that" },
+      { name: "by", value: "DATE", help: "the date that was agreed, in place of that" },
+      {
+        name: "today",
+        value: "DATE",
+        help: "the day it is looked at, with nothing more reported (default: the plan's status date)",
+      },
+      common.confidence,
+      ...drawn,
+    ],
+    notes:
+      "What was agreed is the signed version's commitment, without one the plan's budget and finishBy. " +
+      "Releases are proposals for whoever holds the contingency. The sponsor's reserve is counted nowhere.",
+  },
+  {
     name: "people",
     summary: "load against capacity, who waits for whom, what an absence does",
     plans: 1,

@@ -102,7 +102,7 @@ async function takeIn(
 ): Promise<number> {
   const document = await readDocument(path);
   if (document.text === undefined) {
-    return refuse(document.problem === undefined ? [] : [document.problem], document.name);
+    return refuse(document.problem === undefined ? [] : [ofSheet(document.problem)], document.name);
   }
   const table = readCsv(document.text);
   const bad = table.problems.some(({ severity }) => severity === "error");
@@ -138,6 +138,15 @@ async function takeIn(
   if (given.name === "standard input" && !dry) printNote(answer);
   else printAnswer(answer);
   return exitCodes.done;
+}
+
+/** What is wrong with a file, in words for a sheet. */
+function ofSheet(problem: Problem): Problem {
+  if (problem.code === "not-text") {
+    return { ...problem, remedy: "Save the sheet as comma-separated values, encoded as UTF-8." };
+  }
+  if (problem.code !== "empty") return problem;
+  return { ...problem, rule: "It is empty: there is no sheet to read.", remedy: "Begin with --for PERSON." };
 }
 
 function next({ name }: GivenPlan, taken: number): string[] {

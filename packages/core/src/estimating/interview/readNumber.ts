@@ -14,7 +14,7 @@ export function readNumber(written: string, unit: AnswerUnit): { value: number }
     text = digits.trim();
   }
   if (text === "") return { why: "A number is needed here." };
-  if (!/^[-+]?(\d+(\.\d*)?|\.\d+)$/.test(text)) {
+  if (!/^[-+]?(\d+(\.\d*)?|\.\d+)(e[-+]?\d+)?$/i.test(text)) {
     const meant = advice(text, {});
     return { why: `“${text.slice(0, 60)}” is not a plain number. ${meant ?? "Write one like 7.5."}` };
   }

@@ -140,9 +140,9 @@ function columnsOf(headings: readonly string[], report: Report): Map<SheetKey, n
         SHEET_COLUMNS.map((each) => each.heading),
       );
       const remedy = meant === undefined ? "It is not read." : `It is not read; did you mean “${meant}”?`;
-      report(1, written, "unknown-column", written, "A sheet has no such column.", remedy, "warning");
+      report(1, written, "unknown-column", "", "A sheet has no such column.", remedy, "warning");
     } else if (columns.has(column.key)) {
-      report(1, written, "repeated-column", written, "This column is here twice.", "Keep one of the two.");
+      report(1, written, "repeated-column", "", "This column is here twice.", "Keep one of the two.");
       whole = false;
     } else columns.set(column.key, index);
   }

@@ -8,7 +8,7 @@ import { inUnit } from "../pool/restate.ts";
 import { SHEET_COLUMNS, type SheetKey } from "./columns.ts";
 
 export interface SheetOptions {
-  /** Every task that can be asked for, not only those the person has to do with. */
+  /** Everything that can be asked for: not only tasks the person has to do with, and certain costs too. */
   all?: boolean;
 }
 
@@ -37,22 +37,30 @@ export function sheetOf(plan: Plan, person: Id, { all = false }: SheetOptions = 
   return plan.tasks
     .filter((task) => all || isFor(task, person))
     .flatMap((task) =>
-      askableOf(plan, task).map((askable): SheetRow => {
-        const needs = task.after.map((link) => names.get(link.task) ?? link.task);
-        const { of, unitWords } = askable;
-        return {
-          askable,
-          cells: {
-            task: task.id,
-            name: task.name,
-            needs: needs.join("; "),
-            of,
-            unit: unitWords,
-            ...answersNow(plan, task, person, askable),
-          },
-        };
-      }),
+      askableOf(plan, task)
+        .filter(({ of }) => all || of !== "cost" || costIsOpen(task, person))
+        .map((askable): SheetRow => {
+          const needs = task.after.map((link) => names.get(link.task) ?? link.task);
+          const { of, unitWords } = askable;
+          return {
+            askable,
+            cells: {
+              task: task.id,
+              name: task.name,
+              needs: needs.join("; "),
+              of,
+              unit: unitWords,
+              ...answersNow(plan, task, person, askable),
+            },
+          };
+        }),
     );
+}
+
+/** A cost that is certain in the plan is a price and no estimate, unless this person has spoken of it. */
+function costIsOpen({ cost, opinions }: Task, person: Id): boolean {
+  if (cost !== undefined && cost.kind !== "fixed") return true;
+  return (opinions ?? []).some(({ by, of }) => by === person && of === "cost");
 }
 
 function isFor(
