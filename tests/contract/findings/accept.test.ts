@@ -47,6 +47,11 @@ describe("acceptedFindings", () => {
     expect(marked.some(({ code }) => code === "acceptance-unused")).toBe(true);
   });
 
+  it("names the code that was meant", () => {
+    const marked = found(accepted({ finding: "leads" }));
+    expect(marked).toMatchObject([{ code: "acceptance-unused", advice: expect.stringContaining("`lead`") }]);
+  });
+
   it("is left out of the plan's hashes", () => {
     const [plain, marked] = [planOf(edited(lead)), planOf(edited({ ...lead, ...accepted({}) }))];
     expect([marked.sha256, marked.approvalSha256]).toEqual([plain.sha256, plain.approvalSha256]);

@@ -1,4 +1,4 @@
-import { type Finding, type Plan, type Problem, planFindings, planMeasures, readPlan } from "@leeway/core";
+import { checkPlan, type Finding, type Plan, type Problem, readPlan } from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -73,7 +73,7 @@ function isPastCalendar({ code }: Finding): boolean {
 type Ran = Awaited<ReturnType<typeof computeForecast>>["forecast"];
 
 function answerOf(plan: Plan, today: string, read: readonly Finding[], forecast: Ran): CheckAnswer {
-  const asked = { today, ...(forecast === undefined ? {} : { forecast }) };
+  const found = checkPlan(plan, { today, ...(forecast === undefined ? {} : { forecast }) });
   return {
     plan: { title: plan.title, sha256: plan.sha256 },
     today,
@@ -88,9 +88,9 @@ function answerOf(plan: Plan, today: string, read: readonly Finding[], forecast:
             sha256: forecast.plan.sha256,
           },
         }),
-    findings: [...read, ...planFindings(plan, asked)].sort(
+    findings: [...read, ...found.findings].sort(
       (a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity),
     ),
-    measures: planMeasures(plan, asked),
+    measures: found.measures,
   };
 }

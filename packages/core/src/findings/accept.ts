@@ -1,4 +1,6 @@
+import { nearest } from "../plan/definition/nearest.ts";
 import type { Plan } from "../plan/types.ts";
+import { checkRules } from "./checkRules.ts";
 import type { Found } from "./context.ts";
 import type { Finding } from "./types.ts";
 
@@ -20,6 +22,16 @@ export function acceptFindings({ acceptedFindings }: Plan, findings: readonly Fi
     if (matched.length > 0 && left.length === 0) return [];
     const about = left.length === 0 ? "" : ` about ${left.join(", ")}`;
     const says = `No finding \`${finding}\`${about} is there to accept.`;
-    return [{ code: "acceptance-unused", path: `acceptedFindings[${a}]`, ids: [], says }];
+    return [
+      { code: "acceptance-unused", path: `acceptedFindings[${a}]`, ids: [], says, ...adviceOn(finding) },
+    ];
   });
+}
+
+/** Of a code there is not: the one that was meant. */
+function adviceOn(code: string): { advice?: string } {
+  const codes = checkRules.map((rule) => rule.code);
+  if (codes.some((known) => known === code)) return {};
+  const meant = nearest(code, codes);
+  return meant === undefined ? {} : { advice: `There is no such finding; did you mean \`${meant}\`?` };
 }

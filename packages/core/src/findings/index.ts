@@ -1,3 +1,4 @@
+export { checkPlan } from "./checkPlan.ts";
 export { checkRules, type FindingCode, findingFamilies } from "./checkRules.ts";
 export { measureRules } from "./measures/measureRules.ts";
 export { planMeasures } from "./measures/planMeasures.ts";

@@ -1,7 +1,7 @@
 import { tolerance } from "../../calendar/tolerance.ts";
 import type { Check, CheckContext, Found, PlacedTask } from "../context.ts";
 import { downstreamOf, successorsOf } from "../network/links.ts";
-import { shockedBy } from "../network/shock.ts";
+import { drivingWork, shockedBy } from "../network/shock.ts";
 import { timeLeft } from "../network/timeLeft.ts";
 import type { WrittenTask } from "../network/written.ts";
 import { thresholds } from "../thresholds.ts";
@@ -24,7 +24,7 @@ export const checkPath: Check = (context) => {
     ...longFound(placed),
     ...negativeFound(context, placed),
     ...asideFound(context, placed),
-    ...shocksFound(context, placed),
+    ...shocksFound(context),
   ];
 };
 
@@ -87,14 +87,15 @@ function asideFound({ plan }: CheckContext, placed: readonly PlacedWork[]): Foun
 }
 
 /** Zero, then lengthen each task that sets the finish. */
-function shocksFound({ written }: CheckContext, placed: readonly PlacedWork[]): Found[] {
-  if (written === undefined) return [];
-  const driving = placed.filter(({ at }) => at.driving && at.duration > tolerance);
-  if (driving.length === 0) return [];
+function shocksFound(context: CheckContext): Found[] {
+  const { written } = context;
+  const driving = drivingWork(context);
+  if (written === undefined || driving.length === 0) return [];
+  const all = [...written.tasks.values()].filter((task) => task.driving && task.duration > tolerance);
   const shock = shockedBy(written);
   // Where strands tie, taking one away moves nothing, and that is as it should be.
   const tied = (at: WrittenTask) =>
-    driving.some(({ at: other }) => other !== at && other.start < at.finish && at.start < other.finish);
+    all.some((other) => other !== at && other.start < at.finish && at.start < other.finish);
   return driving.flatMap(({ task, path, at }): Found[] => {
     const found = { code: "path-does-not-respond" as const, path, ids: [task.id] };
     const longer = shock(at.at, thresholds.slip);

@@ -111,7 +111,7 @@ export const measureRules = [
   {
     code: "path-test",
     name: "Path that responds",
-    definition: `Working days the finish moves when one task that sets it takes ${thresholds.slip} working days longer: the least of all.`,
+    definition: `Working days the finish moves when one task that sets it takes ${thresholds.slip} working days longer: the least of all, in a large plan of the longest.`,
     unit: "working days",
     threshold: thresholds.slip,
     bound: "at least",

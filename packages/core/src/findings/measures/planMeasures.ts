@@ -6,7 +6,7 @@ import type { CheckContext } from "../context.ts";
 import { linksOf } from "../network/links.ts";
 import { openEnds } from "../network/openEnds.ts";
 import { takesNothing } from "../network/resources.ts";
-import { shockedBy } from "../network/shock.ts";
+import { drivingWork, shockedBy } from "../network/shock.ts";
 import { pathLengthIndex, timeLeft } from "../network/timeLeft.ts";
 import { thresholds } from "../thresholds.ts";
 import type { FindingOptions, PlanMeasure } from "../types.ts";
@@ -80,15 +80,16 @@ function ofTasks(context: CheckContext) {
 const noDates = "the plan runs past what calendars cover";
 const noAsked = "no date is asked for";
 
-function ofTime({ plan, work, written, late: { due, finished, late } }: CheckContext) {
+function ofTime(context: CheckContext) {
+  const {
+    plan,
+    written,
+    late: { due, finished, late },
+  } = context;
   const left = written === undefined ? undefined : timeLeft(written);
   const nothingDue = plan.statusDate === undefined ? "the plan has no status date" : "nothing is due yet";
-  const driving = work.flatMap(({ task }) => {
-    const at = written?.tasks.get(task.id);
-    return at?.driving === true && at.duration > tolerance ? [at.at] : [];
-  });
   const shock = written === undefined ? undefined : shockedBy(written);
-  const moved = driving.flatMap((at) => shock?.(at, thresholds.slip) ?? []);
+  const moved = drivingWork(context).flatMap(({ at }) => shock?.(at.at, thresholds.slip) ?? []);
   return {
     "missed-tasks": due === 0 ? nothingDue : { count: late.length, of: due },
     "path-test": moved.length === 0 ? nothingLeft : { value: Math.min(...moved) },

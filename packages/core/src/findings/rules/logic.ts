@@ -175,7 +175,7 @@ export const logicRules = [
     family: "logic",
     severity: "warning",
     what: "The finish does not respond to a task that sets it",
-    why: "Taking its time away moves nothing although no other strand is as long: a date holds the finish, not the work.",
+    why: "No other strand is as long, so a date or a calendar holds the finish, or a link is missing.",
     advice:
       "Look for `notBefore` and `holdToPlan` after it: `leeway why PLAN TASK` names what holds each start.",
     source: sources.shock,
