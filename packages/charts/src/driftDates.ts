@@ -31,7 +31,7 @@ export function driftDates(drift: Drift, options: ChartOptions): Figure {
   const title = finding(drift);
   return {
     title,
-    subtitle: `Committed date of each forecast kept, over the day it speaks from; the band runs from P10 to P90${dated ? "; dots: the date asked for" : ""}. ${marksSaid.replace(/^f/, "F")}`,
+    subtitle: `Committed date of each forecast kept, over the day it speaks from; the band runs from P10 to P90${dated ? "; dots: the date asked for" : ""}${marksSaid(marks)}`,
     summary: `${points.length === 1 ? "One forecast" : `A line over ${points.length} forecasts`} of the committed date${dated ? ", against the date asked for" : ""}. ${title}.`,
     table: {
       columns: [

@@ -39,7 +39,7 @@ export function driftSums(drift: Drift, options: ChartOptions): Figure {
   const title = finding(drift, sum);
   return {
     title,
-    subtitle: `Committed sum of each forecast kept, over the day it speaks from; the band runs from P10 to P90${budgeted ? "; dots: the budget" : ""}. ${marksSaid.replace(/^f/, "F")}. In ${currency}`,
+    subtitle: `Committed sum of each forecast kept, over the day it speaks from; the band runs from P10 to P90${budgeted ? "; dots: the budget" : ""}${marksSaid(marks)}. In ${currency}`,
     summary: `${drawn.length === 1 ? "One forecast" : `A line over ${drawn.length} forecasts`} of the committed sum${budgeted ? ", against the budget" : ""}. ${title}.`,
     table: {
       columns: [

@@ -16,16 +16,25 @@ export function keepPlan(path: string, text: string): void {
   if (!existsSync(copy)) writeWhole(copy, text, false);
 }
 
-/** A kept version by either of its hashes, or their beginning. */
+/**
+ * A kept version by its hash, or the beginning of it. A hash that approvals are bound to belongs to many versions, since
+ * it leaves out progress: then it is the one with the least, which is nearest to what was signed.
+ */
 export function findKept(path: string, hash: string): Plan | undefined {
   const folder = folderOf(path);
   if (!existsSync(folder)) return undefined;
+  let found: Plan | undefined;
   for (const name of readdirSync(folder).sort()) {
     if (!name.endsWith(".plan.yaml")) continue;
     const { plan } = readPlan(readFileSync(join(folder, name), "utf8"));
-    if (plan?.sha256.startsWith(hash) || plan?.approvalSha256.startsWith(hash)) return plan;
+    if (plan?.sha256.startsWith(hash)) return plan;
+    if (plan?.approvalSha256.startsWith(hash) && earlier(plan, found)) found = plan;
   }
-  return undefined;
+  return found;
+}
+
+function earlier(plan: Plan, found: Plan | undefined): boolean {
+  return found === undefined || (plan.statusDate ?? "") < (found.statusDate ?? "");
 }
 
 /** The version of a plan that was approved last, where it was kept. */

@@ -2,8 +2,15 @@ import type { Drift, DriftPoint } from "@leeway/core";
 import { dayMs, isoToMs } from "../dates/dayToIso.ts";
 import type { DriftMark } from "./drawDrift.ts";
 
-/** What the charts of the drift say of their marks. */
-export const marksSaid = "filled square: signed; hollow square: the plan itself was changed";
+/** What the squares among the marks mean, as further sentences; empty where every mark is a plain one. */
+export function marksSaid(marks: readonly Pick<DriftMark, "kind">[]): string {
+  const has = (kind: DriftMark["kind"]) => marks.some((mark) => mark.kind === kind);
+  const said = [
+    ...(has("signed") ? ["filled square: signed"] : []),
+    ...(has("changed") ? ["hollow square: the plan itself was changed"] : []),
+  ].join("; ");
+  return said === "" ? "" : `. ${said.slice(0, 1).toUpperCase()}${said.slice(1)}`;
+}
 
 /** The day from which the marks count: that of the first forecast. */
 export function driftStart({ points }: Drift): string {
