@@ -45,7 +45,7 @@ function groupLines({ code, findings }: Group, { width, strong }: Page): string[
   const rest = findings.slice(shown.length).flatMap(({ ids, path }) => ids[0] ?? path);
   const why = rule === undefined ? "" : `${rule.why} `;
   return [
-    ...wrap(`${rule?.what ?? "The document"}${count}  [${family}: ${code}]`, width).map(strong),
+    ...wrap(`${rule?.what ?? "The document"}${count}  [${family}/${code}]`, width).map(strong),
     ...shown.flatMap((finding) => itemLines(finding, rule?.why, width)),
     ...(rest.length === 0
       ? []

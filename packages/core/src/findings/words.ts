@@ -23,3 +23,15 @@ export function fewNames(names: readonly string[], most = 4): string {
     ? joined(names)
     : `${names.slice(0, most).join(", ")} and ${names.length - most} more`;
 }
+
+/** Whole money with the plan's currency, `EUR 640,000`. */
+export function moneyText(value: number, currency: string): string {
+  return `${currency} ${String(Math.round(value)).replace(/\B(?=(\d{3})+$)/g, ",")}`;
+}
+
+/** A share of the futures of one run; of a finite number, so none of them is said as that and not as never. */
+export function futuresText(share: number, iterations: number): string {
+  return share > 0
+    ? `in ${percentText(share)} of the futures`
+    : `in none of ${iterations === 1 ? "1 future" : `${iterations} futures`}`;
+}

@@ -1,7 +1,7 @@
 import { tolerance } from "../../calendar/tolerance.ts";
 import type { Check, CheckContext, Found } from "../context.ts";
 import { thresholds } from "../thresholds.ts";
-import { percentText } from "../words.ts";
+import { futuresText, moneyText, percentText } from "../words.ts";
 
 /** What is asked for against the plan as written and, where a forecast is handed in, against its chances. */
 export const checkCommitment: Check = (context) => {
@@ -33,7 +33,12 @@ export const checkCommitment: Check = (context) => {
   ];
 };
 
-function writtenFound({ plan, written }: CheckContext): Found[] {
+/** What has passed is told by that alone. */
+function isPast(date: string | undefined, now: string | undefined): boolean {
+  return date !== undefined && now !== undefined && date < now;
+}
+
+function writtenFound({ plan, written, now }: CheckContext): Found[] {
   if (written === undefined) return [];
   const { model, asWritten } = written;
   const { finishBy } = plan.commitment;
@@ -53,7 +58,8 @@ function writtenFound({ plan, written }: CheckContext): Found[] {
       const day = at === undefined ? undefined : model.tasks[at.at]?.targetDay;
       if (at === undefined || day === undefined || !at.needed || task.finished !== undefined) return [];
       // Said once, of the date asked for, where the target is that date.
-      if (task.id === plan.commitment.finishOf && task.target === finishBy) return [];
+      if ((task.id === plan.commitment.finishOf && task.target === finishBy) || isPast(task.target, now))
+        return [];
       const late = Math.ceil(at.finish - tolerance) - 1 - day;
       if (late <= 0) return [];
       const says = `The target of ${task.name} is ${task.target}; as written it comes ${late} calendar days later.`;
@@ -62,7 +68,7 @@ function writtenFound({ plan, written }: CheckContext): Found[] {
   ];
 }
 
-function chancesFound({ plan, forecast, written }: CheckContext): Found[] {
+function chancesFound({ plan, forecast, written, now }: CheckContext): Found[] {
   if (forecast === undefined) return [];
   const { chance, tasks } = forecast;
   const { finishBy, budget } = plan.commitment;
@@ -75,7 +81,7 @@ function chancesFound({ plan, forecast, written }: CheckContext): Found[] {
             code: "date-unlikely" as const,
             path: "commitment.finishBy",
             ids: [],
-            says: `${finishBy} is made in ${percentText(chance.finishBy)} of the futures.`,
+            says: `${finishBy} is made ${futuresText(chance.finishBy, forecast.iterations)}.`,
           },
         ]
       : []),
@@ -85,7 +91,7 @@ function chancesFound({ plan, forecast, written }: CheckContext): Found[] {
             code: "budget-unlikely" as const,
             path: "commitment.budget",
             ids: [],
-            says: `The budget of ${budget} ${plan.currency} is kept in ${percentText(chance.budget)} of the futures.`,
+            says: `The budget of ${moneyText(budget ?? 0, plan.currency)} is kept ${futuresText(chance.budget, forecast.iterations)}.`,
           },
         ]
       : []),
@@ -93,8 +99,9 @@ function chancesFound({ plan, forecast, written }: CheckContext): Found[] {
       const made = targets.get(task.id);
       const asked = task.id === plan.commitment.finishOf && task.target === finishBy;
       const needed = written?.tasks.get(task.id)?.needed !== false;
-      if (!low(made) || asked || !needed || task.finished !== undefined) return [];
-      const says = `The target of ${task.name}, ${task.target}, is made in ${percentText(made)} of the futures.`;
+      if (!low(made) || asked || isPast(task.target, now) || !needed || task.finished !== undefined)
+        return [];
+      const says = `The target of ${task.name}, ${task.target}, is made ${futuresText(made, forecast.iterations)}.`;
       return [{ code: "target-unlikely", path: `tasks[${t}].target`, ids: [task.id], says }];
     }),
   ];

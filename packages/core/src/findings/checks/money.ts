@@ -1,5 +1,6 @@
 import type { Plan } from "../../plan/types.ts";
 import type { Check, CheckContext, Found } from "../context.ts";
+import { moneyText } from "../words.ts";
 
 /** What a task or overhead is called that holds money or time for nothing in particular. */
 const PADDING =
@@ -14,10 +15,7 @@ export const checkMoney: Check = (context) => [
   ...limitFound(context),
 ];
 
-/** Whole money with the plan's currency; the sums are compared unrounded. */
-function money(value: number, { currency }: Plan): string {
-  return `${currency} ${String(Math.round(value)).replace(/\B(?=(\d{3})+$)/g, ",")}`;
-}
+const money = (value: number, { currency }: Plan) => moneyText(value, currency);
 
 function budgetFound({ plan, written }: CheckContext): Found[] {
   const { budget } = plan.commitment;
