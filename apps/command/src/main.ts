@@ -14,6 +14,7 @@ import { futureVerb } from "./verbs/future.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { historyVerb } from "./verbs/history.ts";
 import { interviewVerb } from "./verbs/interview.ts";
+import { moneyVerb } from "./verbs/money.ts";
 import { newVerb } from "./verbs/new.ts";
 import { openVerb } from "./verbs/open.ts";
 import { pathsVerb } from "./verbs/paths.ts";
@@ -41,6 +42,8 @@ function run(call: Call): number | Promise<number> {
       return responsesVerb(call);
     case "reach":
       return reachVerb(call);
+    case "money":
+      return moneyVerb(call);
     case "people":
       return peopleVerb(call);
     case "paths":

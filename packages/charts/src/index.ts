@@ -65,4 +65,5 @@ export { formatPercent } from "./words/formatPercent.ts";
 export { groupDigits } from "./words/groupDigits.ts";
 export { plainName, quoteName } from "./words/plainName.ts";
 export { roundSignificant } from "./words/roundSignificant.ts";
+export { roundTogether } from "./words/roundTogether.ts";
 export { limitStep, roundToLimits, roundToStep } from "./words/roundToLimits.ts";

@@ -159,7 +159,7 @@ describe("components by kind, phase and month", () => {
     expect(found.phases.map(({ phase, mean }) => [phase, mean])).toEqual([
       ["Dig", 1000 + 300 + 2250 + 300],
       ["Fill", 600 + 300],
-      ["", 70 + 150],
+      [undefined, 70 + 150],
     ]);
   });
 

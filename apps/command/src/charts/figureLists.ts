@@ -1,11 +1,14 @@
 import {
   confidenceSteps,
+  contingencyLeftDays,
+  contingencyLeftMoney,
   costCurve,
   driftDates,
   driftSums,
   driversBars,
   fiftyFutures,
   finishCurve,
+  fundsMonths,
   futureBars,
   jointDensity,
   movesDays,
@@ -25,6 +28,7 @@ import {
   walkMoney,
 } from "@leeway/charts";
 import type {
+  Budget,
   Comparison,
   Confidence,
   Drift,
@@ -49,6 +53,7 @@ export interface Drawn {
   paths: Paths;
   future: Future;
   people: PeopleLoad;
+  money: Budget;
   history: Drift;
   scorecard: Scorecard;
   /** With the name of a person by id. */
@@ -93,6 +98,12 @@ export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile
   ],
   future: (future) => [["future", (options) => futureBars(future, options)]],
   people: (load) => [["people-weeks", (options) => peopleWeeks(load, options)]],
+  money: (budget) => [
+    ...(budget.months.length === 0
+      ? []
+      : [["funds-months", (options) => fundsMonths(budget, options)] satisfies FigureFile]),
+    ...leftFigures(budget.left),
+  ],
   history: (drift) => [
     ["drift-dates", (options) => driftDates(drift, options)],
     ["drift-sums", (options) => driftSums(drift, options)],
@@ -106,3 +117,11 @@ export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile
       ],
     ),
 };
+
+function leftFigures(left: Budget["left"]): FigureFile[] {
+  if (left === undefined) return [];
+  return [
+    ["contingency-left-money", (options) => contingencyLeftMoney(left, options)],
+    ["contingency-left-days", (options) => contingencyLeftDays(left, options)],
+  ];
+}

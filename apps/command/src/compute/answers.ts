@@ -2,6 +2,9 @@ import {
   type AssumptionBarsOptions,
   type AssumptionBarsResult,
   assumptionBars,
+  type BudgetOptions,
+  type BudgetResult,
+  budget,
   type DrivingPathsOptions,
   type DrivingPathsResult,
   drivingPaths,
@@ -25,6 +28,7 @@ import {
 export interface Questions {
   confidence: { options: Omit<WhyConfidenceOptions, "onProgress">; answer: WhyConfidenceResult };
   assumptions: { options: Omit<AssumptionBarsOptions, "onProgress">; answer: AssumptionBarsResult };
+  money: { options: Omit<BudgetOptions, "onProgress">; answer: BudgetResult };
   people: { options: Omit<PeopleLoadOptions, "onProgress">; answer: PeopleLoadResult };
   paths: { options: Omit<DrivingPathsOptions, "onProgress">; answer: DrivingPathsResult };
   future: { options: Omit<FutureOptions, "onProgress"> & { which: WhichFuture }; answer: FutureResult };
@@ -48,6 +52,7 @@ const ways: {
 } = {
   confidence: whyConfidence,
   assumptions: assumptionBars,
+  money: budget,
   people: peopleLoad,
   paths: drivingPaths,
   future: (plan, { which, ...options }) => future(plan, which, options),

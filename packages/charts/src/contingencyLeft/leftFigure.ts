@@ -32,7 +32,7 @@ export function leftFigure(answer: ContingencyLeft, measure: LeftMeasure, option
       rows: ahead.map((point, i) => [
         formatDate(point.date),
         column(amount(point.exposure)),
-        i === 0 ? "today" : settledWords(point),
+        i === 0 ? "as things stand" : settledWords(point),
       ]),
     },
     svg:

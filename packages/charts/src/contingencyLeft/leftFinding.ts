@@ -14,12 +14,10 @@ export function leftFinding({ ahead, confidence }: ContingencyLeft, measure: Lef
     return `No contingency is left: the plan as written is ${say(-left)} over what was agreed, and ${say(Math.max(0, exposure))} may still come`;
   if (exposure <= 0 || ratio === undefined)
     return `${say(left)} of contingency is left and nothing remains to cover`;
-  if (spare >= 0)
-    return `The ${say(left)} of contingency left cover the ${say(exposure)} that may still be needed, with ${say(spare)} to spare`;
+  const against = `${say(left)} of contingency left against ${say(exposure)} that may still be needed`;
+  if (spare >= 0) return `${against}: enough, with ${say(spare)} to spare`;
   const later = ahead.find(({ exposure: one }) => amount(one) <= left);
   const when =
-    later === undefined
-      ? ""
-      : `; if all goes as written, they would be enough from ${formatDate(later.date)} on`;
-  return `The ${say(left)} of contingency left cover ${formatPercent(ratio)} of the ${say(exposure)} that may still be needed${when}`;
+    later === undefined ? "" : `; if all goes as written, enough from ${formatDate(later.date)} on`;
+  return `${against}: ${formatPercent(ratio)} of it${when}`;
 }

@@ -2,15 +2,20 @@ import type { Budget } from "@leeway/core";
 import { formatDate } from "../words/formatDate.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { formatPercent } from "../words/formatPercent.ts";
-import { limitStep, roundUpToStep } from "../words/roundToLimits.ts";
+import { limitStep, roundToStep, roundUpToStep } from "../words/roundToLimits.ts";
 import { monthName } from "./monthName.ts";
 
 /** Whether the money released covers every month, the first that it does not, and what would cure it. */
 export function fundsFinding(budget: Budget): string {
-  const { funds, months, confidence } = budget;
+  const { funds, months, confidence, total, plan } = budget;
   const level = formatPercent(confidence);
   if (months.length === 0) return "The plan has no money by month";
-  if (funds === undefined) return "The plan does not say when money is released";
+  if (funds === undefined) {
+    const step = limitStep(total.committed, total.low, total.high);
+    const sum = (value: number) => formatMoney(roundToStep(value, step), "");
+    const most = months.reduce((so, one) => (one.spent.split > so.spent.split ? one : so));
+    return `${plan.currency} ${sum(most.spent.split)} of ${sum(total.committed)} falls due in ${monthName(most.month)}, the month that takes most`;
+  }
   const { firstShort } = funds;
   if (firstShort === undefined) return `Money released covers every month in at least ${level} of futures`;
   const runs = `Money runs short by the end of ${monthName(firstShort.month)}, covered in ${formatPercent(firstShort.chanceCovered)} and not ${level}`;

@@ -13,6 +13,7 @@ import { addMoney, fillAmount, newMoneySums } from "../simulate/money.ts";
 import { simulate } from "../simulate/simulate.ts";
 import { delayCost } from "./appraise/delayCost.ts";
 import { worthOf } from "./appraise/worthOf.ts";
+import { asOf } from "./asOf.ts";
 import { type ComponentRows, componentRows } from "./components/componentRows.ts";
 import { modelOfKind } from "./components/kinds.ts";
 import { monthMoney, spreadOf } from "./components/monthMoney.ts";
@@ -33,7 +34,8 @@ export interface BudgetResult {
  *
  * Every figure is of the forecast's own draws. Problems are values. Cost: about five runs of the model.
  */
-export function budget(plan: Plan, options: BudgetOptions = {}): BudgetResult {
+export function budget(given: Plan, options: BudgetOptions = {}): BudgetResult {
+  const { plan, problems: unfit } = asOf(given, options.today);
   const answer = (subject: Subject): BudgetResult => {
     const { model, asWritten, draw } = subject;
     const { onProgress } = options;
@@ -62,7 +64,7 @@ export function budget(plan: Plan, options: BudgetOptions = {}): BudgetResult {
     const lateness = delayCost(model, trials, draw);
     const { commitment, statusDate } = plan;
     const holder = someoneOf(plan)(commitment.holder);
-    const { onProgress: _, ...asked } = options;
+    const { onProgress: _, today: _t, ...asked } = options;
     const left = contingencyLeft(plan, asked).left;
     const workdays = plan.calendars.get(plan.calendar)?.workdays.length ?? 5;
     return {
@@ -100,7 +102,7 @@ export function budget(plan: Plan, options: BudgetOptions = {}): BudgetResult {
       problems: [],
     };
   };
-  return explaining(plan, options, answer);
+  return explaining(plan, options, answer, { unfit });
 }
 
 function totalOf(row: Float64Array, confidence: number): Omit<Budget["total"], "asWritten"> {
@@ -150,7 +152,7 @@ function phasesOf({ total, phases, means }: ComponentRows, confidence: number): 
   const select = rankSelector(total.length);
   return list.map(
     ([phase, row], i): PhaseMoney => ({
-      phase,
+      ...(phase === "" ? {} : { phase }),
       ...spreadOf(row, select),
       split: parts[i] as number,
       error: errors[i] as number,

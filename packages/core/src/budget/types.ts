@@ -21,8 +21,8 @@ export interface Component extends Spread {
   error: number;
 }
 export interface PhaseMoney extends Spread {
-  /** "" for money of no phase: responses, overheads, risks that name no task. */
-  phase: string;
+  /** Absent for money of no phase: responses, overheads, risks that name no task. */
+  phase?: string;
   split: number;
   error: number;
   /** Means, which add up to the phase's. */

@@ -6,6 +6,7 @@ import { type Outcome, runVariants } from "../../explain/variants.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { IsoDate, Plan } from "../../plan/types.ts";
 import { compile } from "../../simulate/compile.ts";
+import { asOf } from "../asOf.ts";
 import { coverOfDays, coverOfMoney } from "./coverOf.ts";
 import { exposureAhead } from "./exposureAhead.ts";
 import { settled } from "./settled.ts";
@@ -18,6 +19,8 @@ export interface ContingencyLeftOptions extends ExplainingOptions {
   agreed?: { money?: number; date?: IsoDate };
   /** The version that was signed: what it commits to at its own level is what was agreed. */
   signed?: Plan;
+  /** The day it is looked at, where that is later than the plan's status date. */
+  today?: IsoDate;
   /** false: leave out the way ahead, which costs a run a month. */
   ahead?: boolean;
   /** false: leave out what settled entries held, which costs most of the runs; `held` and `release` are nothing then. */
@@ -41,7 +44,8 @@ export interface ContingencyLeftResult {
  * Problems are values. Cost: one run for the cover, two to the power of the settled entries (six at most) for what they
  * held, one a month for the way ahead; all on the forecast's draws.
  */
-export function contingencyLeft(plan: Plan, options: ContingencyLeftOptions = {}): ContingencyLeftResult {
+export function contingencyLeft(given: Plan, options: ContingencyLeftOptions = {}): ContingencyLeftResult {
+  const { plan, problems: unfit } = asOf(given, options.today);
   const answer = (subject: Subject): ContingencyLeftResult => {
     const { model, asWritten, draw } = subject;
     const confidence = options.confidence ?? model.confidence;
@@ -78,7 +82,7 @@ export function contingencyLeft(plan: Plan, options: ContingencyLeftOptions = {}
       problems: [],
     };
   };
-  return explaining(plan, options, answer);
+  return explaining(plan, options, answer, { unfit });
 }
 
 const nothing = { workingDays: 0, money: 0 };

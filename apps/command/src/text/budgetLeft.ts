@@ -1,0 +1,82 @@
+import { formatDate, leftDays, leftFinding, leftMoney } from "@leeway/charts";
+import type { ContingencyLeft, Effect, SettledEntry } from "@leeway/core";
+import { type Column, table, wrap } from "./page.ts";
+
+const right = (heading: string): Column => ({ heading, align: "right" });
+const sources = {
+  given: "as given in the call",
+  signed: "as the signed version commits to",
+  plan: "as the plan asks for",
+} as const;
+const ways: Record<SettledEntry["how"], string> = {
+  expired: "window passed",
+  closed: "closed",
+  occurred: "happened",
+  several: "several",
+};
+
+/** Contingency left against what may still be needed; what settled entries held; how it runs off. */
+export function leftLines(left: ContingencyLeft, width: number): string[][] {
+  const money = leftMoney(left);
+  const days = leftDays(left);
+  const { plan, settled, release, missing } = left;
+  const parts = [
+    ...(left.money === undefined
+      ? []
+      : [
+          `${leftFinding(left, money)}. Agreed: ${money.say(left.money.agreed)}, ${sources[left.money.agreedFrom]}.`,
+        ]),
+    ...(left.days === undefined
+      ? []
+      : [
+          `${leftFinding(left, days)}. Agreed: ${formatDate(left.days.agreedDate)}, ${sources[left.days.agreedFrom]}.`,
+        ]),
+  ];
+  const both = (effect: Effect) => [days.column(effect.workingDays), money.column(effect.money)];
+  const none = (effect: Effect) => effect.workingDays === 0 && effect.money === 0;
+  const head = [
+    { heading: "", align: "left" } as Column,
+    { heading: "", align: "left" } as Column,
+    right("held: days"),
+    right(plan.currency),
+    right("may go: days"),
+    right(plan.currency),
+  ];
+  const rows = settled.map(({ name, how, held, mayRelease }) => [
+    name,
+    ways[how],
+    ...both(held),
+    ...(how === "occurred" || how === "several" ? ["", ""] : both(mayRelease)),
+  ]);
+  const told = none(release)
+    ? "Nothing of it may go: what is left is needed for what remains."
+    : `A proposal, for whoever holds the contingency: ${days.say(release.workingDays)} and ${money.say(release.money)} may go. It is no more than was held for what can no longer happen, and no more than is left beyond what may still be needed.`;
+  return [
+    ["Contingency left", ...parts.flatMap((part) => wrap(part, width - 2).map((line) => `  ${line}`))],
+    ...(rows.length === 0
+      ? []
+      : [["No longer open: what was held for it", ...table(head, rows, width), ...wrap(told, width)]]),
+    aheadLines(left, width),
+    ...(missing.length === 0 ? [] : [missing.flatMap((one) => wrap(`- ${one}`, width, "  "))]),
+  ];
+}
+
+/** At most so many lines; the chart and the JSON have every month. */
+const MOST = 8;
+
+function aheadLines(left: ContingencyLeft, width: number): string[] {
+  const { ahead, plan } = left;
+  if (ahead.length < 2) return [];
+  const every = Math.max(1, Math.ceil((ahead.length - 1) / MOST));
+  const shown = ahead.filter((_, i) => i % every === 0 || i === ahead.length - 1);
+  const head = [{ heading: "after", align: "left" } as Column, right("days"), right(plan.currency)];
+  const rows = shown.map(({ date, exposure }) => [
+    formatDate(date),
+    leftDays(left).column(exposure.workingDays),
+    leftMoney(left).column(exposure.money),
+  ]);
+  return [
+    ...wrap("What may still be needed as time passes, if until then all goes as written", width),
+    ...table(head, rows, width),
+  ];
+}
