@@ -72,6 +72,7 @@ export {
 export { type WhyOptions, type WhyResult, why } from "./explain/why/why.ts";
 export * from "./findings/index.ts";
 export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./forecast/forecast.ts";
+export { sharedRanks, shareForecast } from "./forecast/sharedForecast.ts";
 export { summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";
 export type * from "./forecast/types.ts";
@@ -89,6 +90,7 @@ export { type BlockRunner, blockRunner } from "./simulate/blockRunner.ts";
 export { compile } from "./simulate/compile.ts";
 export type { Model } from "./simulate/model.ts";
 export { type OnBlock, runBlocks } from "./simulate/runBlocks.ts";
+export { canBeShared, joinRun, type RunEntry, type SharedRun } from "./simulate/program/sharedRun.ts";
 export { type Kept, type SimulateOptions, type Simulation, simulate } from "./simulate/simulate.ts";
 export {
   addSums,

@@ -1,6 +1,7 @@
 import {
   type AsWritten,
   applyScenario,
+  canBeShared,
   compile,
   type Draw,
   type Forecast,
@@ -18,9 +19,11 @@ import {
 import { shareOut, withCrew } from "./crew.ts";
 import type { Helper } from "./helper.ts";
 import type { ParallelOptions } from "./options.ts";
+import type { Pool } from "./pool.ts";
 import { buffersOf, momentRowsOf, rowsOf } from "./rows.ts";
-import { helpersFor, simulationPerThread, threadsFor, workOf } from "./share.ts";
+import { helpersFor, sharersFor, simulationPerThread, threadsFor, workOf } from "./share.ts";
 import { simulateOn } from "./simulateOn.ts";
+import { simulateShared } from "./simulateShared.ts";
 import { ranksTogether, simulateTogether } from "./simulateTogether.ts";
 import { tornadoInParallel } from "./tornadoInParallel.ts";
 
@@ -78,6 +81,16 @@ async function begin(
     const model = compile(plan);
     return { subject: { plan, model, asWritten: planAsWritten(model) }, compiled: clock() };
   };
+  const sharers = pool === undefined ? 0 : sharersFor(workOf(plan, n), n, options);
+  if (pool !== undefined && sharers > 0) {
+    const own = compiled();
+    const run = { ...options, iterations: n };
+    if (canBeShared(own.subject.model, run)) {
+      const round = await computeShared(pool, sharers, own.subject, run, clock);
+      if (round !== undefined) return { ...own, round };
+    }
+    return { ...own, round: await compute(own.subject, n, options, clock) };
+  }
   const helpers = helpersFor(n, options);
   if (pool === undefined || helpers === 0) {
     const own = compiled();
@@ -106,6 +119,27 @@ interface Round {
   problems: Problem[];
   /** When the simulation was done, by the clock. */
   simulated: number;
+}
+
+/** One simulation and its summary in memory that the caller shares with helpers; undefined where it cannot be had. */
+async function computeShared(
+  pool: Pool,
+  helpers: number,
+  { model, asWritten }: Subject,
+  options: Options & { iterations: number },
+  clock: () => number,
+): Promise<Round | undefined> {
+  const shared = await simulateShared(pool, helpers, model, asWritten, options);
+  if (shared === undefined) return undefined;
+  const { trials, problems } = shared.simulation;
+  if (trials === undefined) return { problems, simulated: clock() };
+  const simulated = clock();
+  const ranks = await shared.ranks();
+  const forecast = summarise(model, trials, asWritten, {
+    ...(options.confidence === undefined ? {} : { confidence: options.confidence }),
+    ...(ranks === undefined ? {} : { ranks }),
+  });
+  return { forecast, draw: drawOf(trials), problems, simulated };
 }
 
 /** One simulation and its summary, on threads where that pays and threads can be had. */

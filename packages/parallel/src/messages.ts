@@ -8,6 +8,7 @@ import type {
   Measure,
   MomentRanks,
   Plan,
+  RunEntry,
   Settings,
   Targets,
   TornadoBar,
@@ -42,6 +43,8 @@ export type ToThread =
    * none is left, into rows that all share (`bytesOfTrials`).
    */
   | { kind: "join"; rows: SharedArrayBuffer; counter: SharedArrayBuffer; iterations: number }
+  /** Work on a run in shared memory (`joinRun`); knows no plan. */
+  | { kind: "assist"; entry: RunEntry }
   /** Read the percentiles of tasks `from` up to `to` off the trials joined last. */
   | { kind: "ranks"; confidence: number; from: number; to: number }
   | { kind: "summarise"; trials: Trials; confidence: number | undefined }
@@ -72,6 +75,7 @@ export type FromThread =
   | { kind: "stretch"; rows: Row[]; sums: TrialSums[]; beyond: number }
   /** The sums of each block computed; a task that ran past its calendar in `block`, or -1. */
   | ({ kind: "joined" } & Taken)
+  | { kind: "assisted" }
   | { kind: "moments"; parts: MomentRanks[] }
   | { kind: "ranks"; values: Float64Array }
   | { kind: "summary"; forecast: Forecast }

@@ -7,6 +7,8 @@ export interface Pool {
   readonly cores: number;
   /** Whether threads and caller can share memory. */
   readonly shares: boolean;
+  /** Starts threads that will be wanted, as far as so many are not resting yet. */
+  prepare(count: number): void;
   /** That many threads, resting ones first. */
   take(count: number): Helper[];
   /** Threads whose work is done and who may be asked again. */
@@ -25,6 +27,14 @@ export function createPool(start: StartThread, cores: number, shares = false): P
   return {
     cores,
     shares,
+    prepare(count) {
+      resting = resting.filter(({ alive }) => alive);
+      while (resting.length < count) {
+        const helper = startHelper(start);
+        helper.rest(true);
+        resting.push(helper);
+      }
+    },
     take(count) {
       resting = resting.filter(({ alive }) => alive);
       const taken = resting.splice(0, count);

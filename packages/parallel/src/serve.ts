@@ -4,6 +4,7 @@ import {
   blockRunner,
   blockSize,
   compile,
+  joinRun,
   type Model,
   measureVariants,
   newTrials,
@@ -49,6 +50,9 @@ export function serve(post: Post): (message: ToThread) => void {
     } else if (message.kind === "plan") {
       const model = compile(message.plan);
       subject = { model, asWritten: planAsWritten(model), options: message.options };
+    } else if (message.kind === "assist") {
+      joinRun(message.entry);
+      post({ kind: "assisted" }, []);
     } else {
       if (subject === undefined) throw new Error(`Asked for "${message.kind}" before any plan.`);
       const said = answer(subject, message, (done) => post({ kind: "progress", done }, []));
@@ -78,7 +82,7 @@ function handedOver(said: Answer): ArrayBuffer[] {
 
 function answer(
   subject: Subject,
-  message: Exclude<ToThread, { kind: "plan" | "forget" }>,
+  message: Exclude<ToThread, { kind: "plan" | "forget" | "assist" }>,
   progress: Progress,
 ): Answer {
   const { model, asWritten, options } = subject;

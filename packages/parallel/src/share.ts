@@ -35,6 +35,20 @@ export function workOf(plan: Plan, iterations: number): number {
   return plan.tasks.length * iterations * (limited ? peopleFactor : 1);
 }
 
+/** Work from which helpers in shared memory pay, if they are there already. */
+const leastShared = 1_000_000;
+
+/** Helpers worth starting for so many task-iterations in shared memory (`simulateShared`). */
+export function sharersFor(work: number, iterations: number, options: ParallelOptions): number {
+  const { pool, workers, workPerThread, together } = options;
+  if (pool?.shares !== true || together === true || workPerThread !== undefined) return 0;
+  if (work < leastShared) return 0;
+  return Math.min(workers ?? pool.cores, Math.ceil(iterations / blockSize), mostSharers + 1) - 1;
+}
+
+/** More would wait for each other. */
+const mostSharers = 7;
+
 /** How many simulations' work a tornado is, from the number of ranges and register entries. */
 export function tornadoFactor(plan: Plan): number {
   const ranges = plan.tasks.reduce(

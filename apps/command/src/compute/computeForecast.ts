@@ -38,6 +38,9 @@ function heldTasks(tasks: number, iterations: number): number {
   return ROWS_AS_TASKS + (kept ? tasks : Math.ceil((40 * tasks) / Math.sqrt(iterations)));
 }
 
+/** Characters of a plan of some two hundred tasks. */
+const longText = 40_000;
+
 /** The file the build puts beside the command's own. */
 const worker = new URL("./worker.mjs", import.meta.url);
 
@@ -49,6 +52,8 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   const begun = seconds();
   takePieces();
   const pool = nodePool(worker);
+  // A plan this long will want help; a thread starts while it is read.
+  if (text.length > longText && workers !== 1) pool.prepare(1);
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { responses: false, problems, timing };

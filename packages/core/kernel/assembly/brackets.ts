@@ -6,10 +6,9 @@ const STRIDE: usize = 40;
 
 /** So many values at a time, a multiple of four: what one pass marks is still at hand in the next. */
 const PIECE: usize = 1024;
-/** A word for each four values of which one is in a bracket: their place, and in its lowest four bits which. */
-const MARKS: usize = BINS;
-/** A copy of a piece. */
-const COPY: usize = BINS + 4096;
+// At BINS: a word for each four values of which one is in a bracket, their place and in its lowest four bits which. Then a
+// copy of a piece.
+const COPY: usize = 4096;
 
 /** The key of a value, an integer in the same order: the high half of its bits; 0 for values below 0. */
 function keyOf(value: f64): i32 {
@@ -97,7 +96,8 @@ function against<Width>(values: usize, n: usize, brackets: usize, tail: usize): 
   let below1 = none;
   let below2 = none;
   let below3 = none;
-  let mark = MARKS;
+  const marks = BINS;
+  let mark = marks;
   const fours = (n >> 2) << 4;
   for (let k: usize = 0; k < fours; k += 16) {
     const at = values + (k << 1);
@@ -131,7 +131,7 @@ function against<Width>(values: usize, n: usize, brackets: usize, tail: usize): 
   if (sizeof<Width>() > 4) addLanes(brackets + 3 * STRIDE, below3);
 
   const width: usize = sizeof<Width>() > 4 ? 4 : sizeof<Width>() > 2 ? 3 : sizeof<Width>();
-  for (let m = MARKS; m < mark; m += 4) {
+  for (let m = marks; m < mark; m += 4) {
     const word = <usize>load<u32>(m);
     const at = values + ((word & ~15) << 1);
     const a = v128.load(at);
@@ -193,11 +193,11 @@ export function absorb(values: usize, n: usize, brackets: usize, count: u32, tai
     if (count <= 4) tail = upToFour(from, piece, brackets, count, tail);
     else {
       // The piece is read more than once, and what is stored may lie over it, with one value that is none past it.
-      memory.copy(COPY, from, piece << 3);
+      memory.copy(BINS + COPY, from, piece << 3);
       const next = from + (piece << 3);
       const saved = load<f64>(next);
       for (let i: u32 = 0; i < count; i += 4) {
-        tail = upToFour(COPY, piece, brackets + i * STRIDE, count - i, tail);
+        tail = upToFour(BINS + COPY, piece, brackets + i * STRIDE, count - i, tail);
       }
       store<f64>(next, saved);
     }

@@ -29,14 +29,15 @@ function shuffle(w0: u32, w1: u32, w2: u32, w3: u32): void {
   let y = b;
   let z = c;
   let t = counter;
+  const strata = STRATA;
   for (let i: u32 = 0; i < 1024; ) {
     const word = x + y + t;
     t++;
     x = y ^ (y >> 9);
     y = z + (z << 3);
     z = rotl(z, 21) + word;
-    const at = STRATA + ((<usize>i) << 1);
-    const other = STRATA + ((<usize>((<u64>word * <u64>(i + 1)) >> 32)) << 1);
+    const at = strata + ((<usize>i) << 1);
+    const other = strata + ((<usize>((<u64>word * <u64>(i + 1)) >> 32)) << 1);
     store<u16>(at, load<u16>(other));
     store<u16>(other, <u16>i);
     i++;
@@ -54,6 +55,7 @@ export function fillLatin(w0: u32, w1: u32, w2: u32, w3: u32, out: usize): void 
   let y = b;
   let z = c;
   let t = counter;
+  const strata = STRATA;
   for (let i: usize = 0; i < 1024; i++) {
     const word = x + y + t;
     t++;
@@ -61,7 +63,7 @@ export function fillLatin(w0: u32, w1: u32, w2: u32, w3: u32, out: usize): void 
     y = z + (z << 3);
     z = rotl(z, 21) + word;
     // 43 bits: stratum, word, and one half at the end. Exact, like every step of the plain twin.
-    const bits = ((<u64>load<u16>(STRATA + (i << 1))) << 33) + ((<u64>word) << 1) + 1;
+    const bits = ((<u64>load<u16>(strata + (i << 1))) << 33) + ((<u64>word) << 1) + 1;
     store<f64>(out + (i << 3), <f64>(<i64>bits) * 1.1368683772161603e-13); // 2^-43
   }
 }
@@ -105,13 +107,14 @@ export function drawLatin(
   let z = c;
   let t = counter;
   let below = 0;
+  const strata = STRATA;
   for (let i: usize = 0; i < n; i++) {
     const word = x + y + t;
     t++;
     x = y ^ (y >> 9);
     y = z + (z << 3);
     z = rotl(z, 21) + word;
-    const stratum = <u32>load<u16>(STRATA + (i << 1));
+    const stratum = <u32>load<u16>(strata + (i << 1));
     const bits = ((<u64>word) << 1) + 1;
     let value: f64;
     if (stratum - 32 < 960) {

@@ -2,9 +2,10 @@ export { absorb } from "./brackets";
 export { fillCalendar } from "./calendar";
 export { drawMany } from "./drawMany";
 export { drawLatin, fillLatin, fillPlain } from "./draws";
+export { usePage } from "./layout";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";
-export { pertBody, pertTable, pertTail } from "./pert";
+export { pertBody, pertTable, pertTables, pertTail } from "./pert";
 export {
   raiseAfterEveryDay,
   raiseAfterOnCalendar,
@@ -13,8 +14,9 @@ export {
   settleEveryDay,
   settleOnCalendar,
 } from "./place";
+export { runProgram } from "./program";
 export { seedTen } from "./seeds";
-export { selectRanks } from "./select";
+export { rankRows, selectRanks } from "./select";
 export {
   addCost,
   addCostWhere,

@@ -14,12 +14,12 @@ function bitsWithin(k: usize, n: usize): u32 {
   return n - k >= 16 ? 0xffff : (1 << (<u32>(n - k))) - 1;
 }
 
-/** Sixteen masks of 64 bits at MASKS as bytes, all bits or none. */
-function packed(): v128 {
-  const a = v128.shuffle<i32>(v128.load(MASKS), v128.load(MASKS, 16), 0, 2, 4, 6);
-  const b = v128.shuffle<i32>(v128.load(MASKS, 32), v128.load(MASKS, 48), 0, 2, 4, 6);
-  const c = v128.shuffle<i32>(v128.load(MASKS, 64), v128.load(MASKS, 80), 0, 2, 4, 6);
-  const d = v128.shuffle<i32>(v128.load(MASKS, 96), v128.load(MASKS, 112), 0, 2, 4, 6);
+/** Sixteen masks of 64 bits at `masks` as bytes, all bits or none. */
+function packed(masks: usize): v128 {
+  const a = v128.shuffle<i32>(v128.load(masks), v128.load(masks, 16), 0, 2, 4, 6);
+  const b = v128.shuffle<i32>(v128.load(masks, 32), v128.load(masks, 48), 0, 2, 4, 6);
+  const c = v128.shuffle<i32>(v128.load(masks, 64), v128.load(masks, 80), 0, 2, 4, 6);
+  const d = v128.shuffle<i32>(v128.load(masks, 96), v128.load(masks, 112), 0, 2, 4, 6);
   return i8x16.narrow_i16x8_s(i16x8.narrow_i32x4_s(a, b), i16x8.narrow_i32x4_s(c, d));
 }
 
@@ -29,6 +29,7 @@ function packed(): v128 {
  * they are looked up.
  */
 function reaching(days: usize, gap: f64, end: f64, f: usize, s: usize, bits: u32): v128 {
+  const masks = MASKS;
   const gaps = f64x2.splat(gap);
   const ends = f64x2.splat(end);
   for (let p: usize = 0; p < 128; p += 16) {
@@ -42,9 +43,9 @@ function reaching(days: usize, gap: f64, end: f64, f: usize, s: usize, bits: u32
         reached = v128.or(reached, pausing(days, finish, moment));
       }
     }
-    v128.store(MASKS + p, reached);
+    v128.store(masks + p, reached);
   }
-  return i8x16.neg(packed());
+  return i8x16.neg(packed(masks));
 }
 
 /** Of two finishes, those on a day off whose next work begins at the moment or later. */
@@ -111,15 +112,16 @@ export function anySet(row: usize, n: usize): i32 {
 
 /** occurs = 1 where lo <= u < hi; else 0. */
 export function occur(u: usize, lo: f64, hi: f64, occurs: usize, n: usize): void {
+  const masks = MASKS;
   const from = f64x2.splat(lo);
   const to = f64x2.splat(hi);
   for (let k: usize = 0; k < n; k += 16) {
     for (let p: usize = 0; p < 128; p += 16) {
       const x = v128.load(u + p);
-      v128.store(MASKS + p, v128.and(f64x2.ge(x, from), f64x2.lt(x, to)));
+      v128.store(masks + p, v128.and(f64x2.ge(x, from), f64x2.lt(x, to)));
     }
     const bits = bitsWithin(k, n);
-    const row = i8x16.neg(packed());
+    const row = i8x16.neg(packed(masks));
     if (bits === 0xffff) v128.store(occurs + k, row);
     else v128.store(occurs + k, v128.bitselect(row, v128.load(occurs + k), i8x16.neg(spread(bits))));
     u += 128;

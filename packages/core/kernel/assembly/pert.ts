@@ -1,4 +1,4 @@
-import { MASKS } from "./layout";
+import { MASKS, WORDS4 } from "./layout";
 import { exponential, logarithm } from "./math";
 
 // Quantile tables of the PERT law, as packages/core/src/sampling/table (pertPiece.ts, pertTable.ts) makes them.
@@ -77,14 +77,34 @@ export function pertBody(left: usize, right: usize, logs: usize, split: usize, o
   }
 }
 
-/** Two neighbouring entries of the table at x, from those of the nodes; `basis` stands at MASKS. */
-function interpolated(at: usize): v128 {
-  let sum = f64x2.splat(0);
-  for (let j: usize = 0; j < nodes; j++) {
-    sum = f64x2.add(sum, f64x2.mul(v128.load64_splat(MASKS + (j << 3)), v128.load(at)));
-    at += entries << 3;
+/** `count` entries of the table at x, from those of the nodes; `basis` stands at MASKS. */
+function interpolate(at: usize, out: usize, count: usize): void {
+  const basis = MASKS;
+  const b0 = v128.load64_splat(basis);
+  const b1 = v128.load64_splat(basis, 8);
+  const b2 = v128.load64_splat(basis, 16);
+  const b3 = v128.load64_splat(basis, 24);
+  const b4 = v128.load64_splat(basis, 32);
+  const b5 = v128.load64_splat(basis, 40);
+  const b6 = v128.load64_splat(basis, 48);
+  const b7 = v128.load64_splat(basis, 56);
+  const b8 = v128.load64_splat(basis, 64);
+  const zero = f64x2.splat(0);
+  const end = out + (count << 3);
+  for (; out < end; out += 16) {
+    let sum = f64x2.add(zero, f64x2.mul(b0, v128.load(at)));
+    sum = f64x2.add(sum, f64x2.mul(b1, v128.load(at, entries * 8)));
+    sum = f64x2.add(sum, f64x2.mul(b2, v128.load(at, entries * 16)));
+    sum = f64x2.add(sum, f64x2.mul(b3, v128.load(at, entries * 24)));
+    sum = f64x2.add(sum, f64x2.mul(b4, v128.load(at, entries * 32)));
+    sum = f64x2.add(sum, f64x2.mul(b5, v128.load(at, entries * 40)));
+    sum = f64x2.add(sum, f64x2.mul(b6, v128.load(at, entries * 48)));
+    sum = f64x2.add(sum, f64x2.mul(b7, v128.load(at, entries * 56)));
+    sum = f64x2.add(sum, f64x2.mul(b8, v128.load(at, entries * 64)));
+    if (out + 8 < end) v128.store(out, sum);
+    else v128.store64_lane(out, sum, 0);
+    at += 16;
   }
-  return sum;
 }
 
 /** A tail: factor times what was interpolated. `logCells`: ln 16 ... ln 31. */
@@ -95,14 +115,16 @@ function tailOf(values: usize, logCells: usize, exponent: f64, out: usize): void
   }
   store<f64>(out, 0);
   out += 8;
+  interpolate(values, out, tailEntries);
   for (let first: usize = 0; first < tailEntries; first += 16) {
     const octave = f64x2.splat(exponential(exponent * Math.LN2 * <f64>(<i32>(first >> 4) - 36)));
     const last = min(first + 16, tailEntries);
     for (let e = first; e < last; e += 2) {
       const factor = f64x2.mul(octave, v128.load(cells + ((e & 15) << 3)));
-      const value = f64x2.mul(factor, interpolated(values + (e << 3)));
-      if (e + 1 < last) v128.store(out + (e << 3), value);
-      else v128.store64_lane(out + (e << 3), value, 0);
+      const at = out + (e << 3);
+      const value = f64x2.mul(factor, v128.load(at));
+      if (e + 1 < last) v128.store(at, value);
+      else v128.store64_lane(at, value, 0);
     }
   }
 }
@@ -120,19 +142,29 @@ export function pertTable(piece: usize, logCells: usize, x: f64, mirrored: i32, 
   tailOf(values + (tailEntries << 3), logCells, 1.0 / (5.0 - 4.0 * x), mirrored ? table : upper);
   const body = values + ((2 * tailEntries) << 3);
   const one = f64x2.splat(1);
-  for (let e: usize = 0; e < bodyEntries; e += 2) {
-    let value = interpolated(body + (e << 3));
-    const both = e + 1 < bodyEntries;
-    if (mirrored) {
-      value = f64x2.sub(one, value);
+  if (mirrored) {
+    const straight = WORDS4;
+    interpolate(body, straight, bodyEntries);
+    for (let e: usize = 0; e < bodyEntries; e += 2) {
+      const value = f64x2.sub(one, v128.load(straight + (e << 3)));
       v128.store64_lane(table + ((length - 1 - e) << 3), value, 0);
-      if (both) v128.store64_lane(table + ((length - 2 - e) << 3), value, 1);
-    } else if (both) v128.store(table + ((bodyStart + e) << 3), value);
-    else v128.store64_lane(table + ((bodyStart + e) << 3), value, 0);
-  }
+      if (e + 1 < bodyEntries) v128.store64_lane(table + ((length - 2 - e) << 3), value, 1);
+    }
+  } else interpolate(body, table + (bodyStart << 3), bodyEntries);
   for (let e: usize = 0; e <= tailEntries; e += 2) {
     v128.store(upper + (e << 3), f64x2.sub(one, v128.load(upper + (e << 3))));
   }
   store<f64>(table + (bodyStart << 3), load<f64>(table + (tailEntries << 3)));
   store<f64>(table + ((length - 1) << 3), load<f64>(upper + (tailEntries << 3)));
+}
+
+/**
+ * Tables `from` up to `to` (not included) of a list of 32 bytes each: address of the piece, whether mirrored, address of
+ * the table (32 bits each), and, from byte 16 on, x.
+ */
+export function pertTables(list: usize, from: u32, to: u32, logCells: usize): void {
+  const end = list + ((<usize>to) << 5);
+  for (let at = list + ((<usize>from) << 5); at < end; at += 32) {
+    pertTable(load<u32>(at), logCells, load<f64>(at, 16), load<u32>(at, 4), load<u32>(at, 8));
+  }
 }

@@ -70,8 +70,9 @@ export function seedTen(length: usize, out: usize): void {
   const start1 = fraction(n);
   n = step(n + 32.0);
   const start2 = fraction(n);
-  const end = CHARS + (length << 1);
-  for (let at = CHARS; at < end; at += 2) n = step(n + <f64>load<u16>(at));
+  const chars = CHARS;
+  const end = chars + (length << 1);
+  for (let at = chars; at < end; at += 2) n = step(n + <f64>load<u16>(at));
   let a = f64x2.splat(n);
   let b = a;
   let c = a;
@@ -80,7 +81,7 @@ export function seedTen(length: usize, out: usize): void {
   const semicolon = f64x2.splat(59);
   for (let pass = 0; pass < 3; pass++) {
     if (pass > 0) {
-      for (let at = CHARS; at < end; at += 2) {
+      for (let at = chars; at < end; at += 2) {
         const char = f64x2.splat(<f64>load<u16>(at));
         a = steps(f64x2.add(a, char));
         b = steps(f64x2.add(b, char));

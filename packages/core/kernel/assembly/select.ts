@@ -26,8 +26,8 @@ function sort(from: usize, to: usize): void {
   for (let at = from; at < to; at += 8) store<i64>(at, ordered(load<i64>(at)));
 }
 
-function gather(list: u32, value: f64): void {
-  const cursor = CURSORS + ((<usize>list) << 2);
+function gather(cursors: usize, list: u32, value: f64): void {
+  const cursor = cursors + ((<usize>list) << 2);
   const at = load<u32>(cursor);
   store<f64>(at, value);
   store<u32>(cursor, at + 8);
@@ -39,8 +39,8 @@ function binsOf(two: v128, least: f64, scale: f64): v128 {
   return v128.and(f64x2.add(place, f64x2.splat(MAGIC)), i64x2.splat(binCount - 1));
 }
 
-function count(bin: u32): void {
-  const at = BINS + ((<usize>bin) << 2);
+function count(bins: usize, bin: u32): void {
+  const at = bins + ((<usize>bin) << 2);
   store<u32>(at, load<u32>(at) + 1);
 }
 
@@ -111,30 +111,33 @@ export function selectRanks(values: usize, n: usize, wanted: u32, scratch: usize
   const scale = <f64>(used - 1) / (max - min);
   if (!(scale > 0 && scale < Infinity)) return 0;
 
-  memory.fill(BINS, 0, used << 2);
+  const bins0 = BINS;
+  const lists0 = LISTS;
+  const cursors = CURSORS;
+  memory.fill(bins0, 0, used << 2);
   for (at = values; at + 16 <= end; at += 16) {
     const bins = binsOf(v128.load(at), min, scale);
-    count(i32x4.extract_lane(bins, 0));
-    count(i32x4.extract_lane(bins, 2));
+    count(bins0, i32x4.extract_lane(bins, 0));
+    count(bins0, i32x4.extract_lane(bins, 2));
   }
-  if (at < end) count(i32x4.extract_lane(binsOf(v128.load64_splat(at), min, scale), 0));
+  if (at < end) count(bins0, i32x4.extract_lane(binsOf(v128.load64_splat(at), min, scale), 0));
 
-  memory.fill(LISTS, 0, used);
+  memory.fill(lists0, 0, used);
   const lists = openLists(wanted, scratch, room);
   if (lists === 0) return 0;
   for (at = values; at + 16 <= end; at += 16) {
     const bins = binsOf(v128.load(at), min, scale);
-    const one = <u32>load<u8>(LISTS + <usize>i32x4.extract_lane(bins, 0));
-    const two = <u32>load<u8>(LISTS + <usize>i32x4.extract_lane(bins, 2));
+    const one = <u32>load<u8>(lists0 + <usize>i32x4.extract_lane(bins, 0));
+    const two = <u32>load<u8>(lists0 + <usize>i32x4.extract_lane(bins, 2));
     if ((one | two) !== 0) {
-      if (one !== 0) gather(one, load<f64>(at));
-      if (two !== 0) gather(two, load<f64>(at, 8));
+      if (one !== 0) gather(cursors, one, load<f64>(at));
+      if (two !== 0) gather(cursors, two, load<f64>(at, 8));
     }
   }
   if (at < end) {
     const bins = binsOf(v128.load64_splat(at), min, scale);
-    const one = <u32>load<u8>(LISTS + <usize>i32x4.extract_lane(bins, 0));
-    if (one !== 0) gather(one, load<f64>(at));
+    const one = <u32>load<u8>(lists0 + <usize>i32x4.extract_lane(bins, 0));
+    if (one !== 0) gather(cursors, one, load<f64>(at));
   }
 
   for (let l: usize = 1; l <= lists; l++) {
@@ -144,4 +147,30 @@ export function selectRanks(values: usize, n: usize, wanted: u32, scratch: usize
     store<f64>(ANSWERS + (r << 3), load<f64>(load<u32>(RANKS + (r << 2))));
   }
   return 1;
+}
+
+/**
+ * The values at `wanted` ascending, different ranks (at `ranks`, 32 bits each) of rows `from` up to `to` (not included),
+ * `stride` bytes apart, each row's answers at `out` + row * `outStride`. Where `selectRanks` would answer nothing, the
+ * first is NaN.
+ */
+export function rankRows(
+  rows: usize,
+  stride: usize,
+  from: u32,
+  to: u32,
+  n: usize,
+  ranks: usize,
+  wanted: u32,
+  scratch: usize,
+  room: u32,
+  out: usize,
+  outStride: usize,
+): void {
+  for (let row = <usize>from; row < <usize>to; row++) {
+    memory.copy(RANKS, ranks, wanted << 2);
+    const at = out + row * outStride;
+    if (selectRanks(rows + row * stride, n, wanted, scratch, room)) memory.copy(at, ANSWERS, wanted << 3);
+    else store<f64>(at, NaN);
+  }
 }

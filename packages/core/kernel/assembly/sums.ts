@@ -235,6 +235,11 @@ export function sumMasked(duration: usize, moves: usize, base: f64, n: usize): v
 
 /** Answers: the sums of x, y, x * x, y * y and x * y. */
 export function sumProducts(x: usize, y: usize, n: usize): void {
+  sumProductsInto(x, y, n, ANSWERS);
+}
+
+/** The same, into five doubles. */
+export function sumProductsInto(x: usize, y: usize, n: usize, out: usize): void {
   let sx = f64x2.splat(0);
   let tx = sx;
   let sy = sx;
@@ -264,9 +269,9 @@ export function sumProducts(x: usize, y: usize, n: usize): void {
     x += 32;
     y += 32;
   }
-  store<f64>(ANSWERS, total(sx, tx));
-  store<f64>(ANSWERS, total(sy, ty), 8);
-  store<f64>(ANSWERS, total(sxx, txx), 16);
-  store<f64>(ANSWERS, total(syy, tyy), 24);
-  store<f64>(ANSWERS, total(sxy, txy), 32);
+  store<f64>(out, total(sx, tx));
+  store<f64>(out, total(sy, ty), 8);
+  store<f64>(out, total(sxx, txx), 16);
+  store<f64>(out, total(syy, tyy), 24);
+  store<f64>(out, total(sxy, txy), 32);
 }

@@ -33,6 +33,12 @@ export function taskRanks(
   return found;
 }
 
+/** The ranks that are read of each start and of each finish of n iterations. */
+export function ranksRead(confidence: number, n: number): { starts: number[]; finishes: number[] } {
+  const ranks = [0.1, 0.5, 0.9, confidence].map((p) => rankOf(p, n));
+  return { starts: ranks.slice(0, 3), finishes: ranks };
+}
+
 function fill(
   found: Float64Array,
   at: number,
@@ -41,9 +47,9 @@ function fill(
   confidence: number,
   select: (values: Float64Array, ranks: readonly number[]) => number[],
 ): void {
-  const ranks = [0.1, 0.5, 0.9, confidence].map((p) => rankOf(p, starts.length));
-  found.set(select(starts, ranks.slice(0, 3)), at);
-  found.set(select(finishes, ranks), at + 3);
+  const ranks = ranksRead(confidence, starts.length);
+  found.set(select(starts, ranks.starts), at);
+  found.set(select(finishes, ranks.finishes), at + 3);
 }
 
 function keptRanks(

@@ -1,5 +1,17 @@
 /** The functions of the WebAssembly module (packages/core/kernel/assembly): rows are addresses in bytes. */
 export interface KernelExports {
+  /** Moves what the first page is used for to another place: packages/core/kernel/assembly/layout.ts. */
+  usePage(at: number): void;
+  /** One block by a program: packages/core/kernel/assembly/program.ts. */
+  runProgram(
+    program: number,
+    rows: number,
+    place: number,
+    top: number,
+    told: number,
+    seed: number,
+    n: number,
+  ): number;
   /** Integers at the ends of two rows become doubles in place; the largest distance between working days. */
   fillCalendar(days: number, length: number, order: number, count: number): number;
   /** The text of `length` characters stands at `charsAt`. */
@@ -9,6 +21,8 @@ export interface KernelExports {
   /** Layout of a side and a piece: packages/core/kernel/assembly/pert.ts. */
   pertTail(side: number, logs: number, out: number): void;
   pertBody(left: number, right: number, logs: number, split: number, out: number): void;
+  /** Tables from one to another of a list: packages/core/kernel/assembly/pert.ts. */
+  pertTables(list: number, from: number, to: number, logCells: number): void;
   pertTable(piece: number, logCells: number, x: number, mirrored: number, table: number): void;
   fillLatin(w0: number, w1: number, w2: number, w3: number, out: number): void;
   fillPlain(w0: number, w1: number, w2: number, w3: number, out: number): void;
@@ -106,5 +120,19 @@ export interface KernelExports {
   sumProducts(x: number, y: number, n: number): void;
   /** Brackets as in packages/core/kernel/assembly/brackets.ts; the address after the last value stored. */
   absorb(values: number, n: number, brackets: number, count: number, tail: number): number;
+  /** The same of many rows: packages/core/kernel/assembly/select.ts. */
+  rankRows(
+    rows: number,
+    stride: number,
+    from: number,
+    to: number,
+    n: number,
+    ranks: number,
+    wanted: number,
+    scratch: number,
+    room: number,
+    out: number,
+    outStride: number,
+  ): void;
   selectRanks(values: number, n: number, wanted: number, scratch: number, room: number): number;
 }

@@ -2,7 +2,7 @@
 export interface HostWebAssembly {
   Module: new (bytes: Uint8Array) => object;
   Instance: new (module: object, imports: { env: { memory: HostMemory } }) => { exports: unknown };
-  Memory: new (size: { initial: number; maximum: number }) => HostMemory;
+  Memory: new (size: { initial: number; maximum: number; shared?: boolean }) => HostMemory;
 }
 
 export interface HostMemory {

@@ -1,8 +1,15 @@
 export { type Arena, bytesOfCalendar, bytesOfRows } from "./arena.ts";
 export type { KernelCalendar } from "./calendar.ts";
 export { bytesOfDrawer } from "./drawerBy.ts";
-export { loadKernel } from "./kernel.ts";
+export type { KernelExports } from "./exports.ts";
+export { joinKernel, type KernelEntry, loadKernel, loadSharedKernel } from "./kernel.ts";
 export { plainKernel } from "./plainKernel.ts";
-export { bytesOfPieces, bytesOfSharedPieces, bytesOfTable, sharePieces } from "./tablesFor.ts";
+export {
+  bytesOfPieces,
+  bytesOfSharedPieces,
+  bytesOfTable,
+  sharePieces,
+  type TablesToMake,
+} from "./tablesFor.ts";
 export type { Drawing, Kernel } from "./types.ts";
 export { makePieces, warmUp } from "./warmUp.ts";

@@ -1,6 +1,6 @@
 import { kernelBytes } from "./bytes.ts";
 import type { KernelExports } from "./exports.ts";
-import { type Host, type HostWebAssembly, host } from "./host.ts";
+import { type Host, type HostMemory, type HostWebAssembly, host } from "./host.ts";
 import { firstRow, pageSize } from "./layout.ts";
 import { simdKernel } from "./simdKernel.ts";
 import type { Kernel } from "./types.ts";
@@ -34,13 +34,78 @@ export function loadKernel(room: number, use: "on" | "off" = "on"): Kernel | und
   }
 }
 
+/** A kernel in memory that threads can share, and what another thread needs to join in (`joinKernel`). */
+export interface SharedKernel {
+  kernel: Kernel;
+  /** Can be posted to a thread. */
+  entry: KernelEntry;
+}
+
+export interface KernelEntry {
+  module: object;
+  memory: HostMemory;
+}
+
+let compiledToShare: object | null | undefined;
+
+/**
+ * `loadKernel` in memory that threads share; undefined where the host cannot. `arena` belongs to the thread that made it.
+ */
+export function loadSharedKernel(room: number): SharedKernel | undefined {
+  const { WebAssembly: engine, atob: decode } = host();
+  if (engine === undefined || decode === undefined) return undefined;
+  if (compiledToShare === undefined) compiledToShare = compile(engine, decode, sharing);
+  if (compiledToShare === null) return undefined;
+  const pages = Math.ceil((firstRow + room) / pageSize);
+  try {
+    const memory = new engine.Memory({ initial: pages, maximum: pages, shared: true });
+    const wasm = joinKernel({ module: compiledToShare, memory });
+    return { kernel: simdKernel(wasm, memory.buffer), entry: { module: compiledToShare, memory } };
+  } catch {
+    return undefined;
+  }
+}
+
+/** The kernel's functions in another thread; it must have a page of its own (`usePage`) before it calls any other. */
+export function joinKernel({ module, memory }: KernelEntry): KernelExports {
+  const { WebAssembly: engine } = host();
+  if (engine === undefined) throw new Error("There is no WebAssembly.");
+  return new engine.Instance(module, { env: { memory } }).exports as KernelExports;
+}
+
+/** The same module, importing memory that is shared: then its greatest size must be stated, and is 65,536 pages. */
+function sharing(bytes: Uint8Array): Uint8Array {
+  // The module's second section is the import of its memory: kind 2, no flags, at least one page.
+  const end = importEnd(bytes);
+  const shared = new Uint8Array(bytes.length + 3);
+  shared.set(bytes.subarray(0, end));
+  shared.set([0x03, 0x01, 0x80, 0x80, 0x04], end - 2);
+  shared.set(bytes.subarray(end), end + 3);
+  const length = end - 16;
+  shared[length] = (shared[length] as number) + 3;
+  return shared;
+}
+
+/** Where the import of "env" "memory" ends, 15 bytes after its section's length. */
+function importEnd(bytes: Uint8Array): number {
+  const wanted = [0x02, 0x0f, 0x01, 0x03, 0x65, 0x6e, 0x76, 0x06];
+  for (let at = 8; at < bytes.length - 17; at++) {
+    if (wanted.every((byte, k) => bytes[at + k] === byte)) return at + 17;
+  }
+  throw new Error("The kernel imports no memory.");
+}
+
 /** Compiling checks the module: an engine without vectors, or a page whose policy forbids it, throws. */
-function compile(engine: HostWebAssembly, decode: NonNullable<Host["atob"]>): object | null {
+function compile(
+  engine: HostWebAssembly,
+  decode: NonNullable<Host["atob"]>,
+  change: (bytes: Uint8Array) => Uint8Array = (bytes) => bytes,
+): object | null {
   const text = decode(kernelBytes);
   const bytes = new Uint8Array(text.length);
   for (let k = 0; k < bytes.length; k++) bytes[k] = text.charCodeAt(k);
   try {
-    return new engine.Module(bytes);
+    return new engine.Module(change(bytes));
   } catch {
     return null;
   }

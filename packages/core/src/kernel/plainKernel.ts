@@ -35,6 +35,7 @@ export function plainKernel(room: number): Kernel {
   return {
     lane: "plain",
     arena,
+    wasm: undefined,
     table: (shape, parameter) => arena.table(standardTable(shape, parameter)),
     seedTen,
     drawer,

@@ -22,6 +22,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
   return {
     lane: "simd",
     arena,
+    wasm,
     table: tablesFor(wasm, arena),
     seedTen(stream, decade, words) {
       seedInto(stream, decade, seedsAt);

@@ -61,11 +61,20 @@ function leaveToOthers(number: number, piece: Float64Array): void {
   Atomics.store(new Int32Array(shared, 0, 4), number, 1);
 }
 
-/** Quantile tables in a kernel's memory: PERT tables are made there, the others copied. */
+/** PERT tables that are still to be made, 32 bytes each as `KernelExports.pertTables` takes them. */
+export interface TablesToMake {
+  logCells: number;
+  list: { piece: number; mirrored: boolean; table: number; x: number }[];
+}
+
+/**
+ * Quantile tables in a kernel's memory: PERT tables are made there, at once or, when `later` is given, by whoever works
+ * through it; the others are copied.
+ */
 export function tablesFor(
   wasm: KernelExports,
   arena: Arena,
-): (shape: Shape, parameter: number) => Float64Array {
+): (shape: Shape, parameter: number, later?: TablesToMake) => Float64Array {
   const known = new Map<string, Float64Array>();
   const pieces: (Float64Array | undefined)[] = [];
   let logCells: Float64Array | undefined;
@@ -82,7 +91,7 @@ export function tablesFor(
     return piece;
   };
 
-  return (shape, parameter) => {
+  return (shape, parameter, later) => {
     const key = `${shape} ${parameter}`;
     let table = known.get(key);
     if (table !== undefined) return table;
@@ -97,7 +106,12 @@ export function tablesFor(
         logCells.set(logCell);
       }
       table = row(tableLength);
-      wasm.pertTable(piece.byteOffset, logCells.byteOffset, x, mirrored ? 1 : 0, table.byteOffset);
+      if (later === undefined) {
+        wasm.pertTable(piece.byteOffset, logCells.byteOffset, x, mirrored ? 1 : 0, table.byteOffset);
+      } else {
+        later.logCells = logCells.byteOffset;
+        later.list.push({ piece: piece.byteOffset, mirrored, table: table.byteOffset, x });
+      }
     } else table = arena.table(standardTable(shape, parameter));
     known.set(key, table);
     return table;

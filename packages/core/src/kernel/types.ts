@@ -3,6 +3,8 @@ import type { OutcomeTable } from "../sampling/outcomeTable.ts";
 import type { QuantileTable } from "../sampling/table/quantileTable.ts";
 import type { Arena } from "./arena.ts";
 import type { KernelCalendar } from "./calendar.ts";
+import type { KernelExports } from "./exports.ts";
+import type { TablesToMake } from "./tablesFor.ts";
 
 /** Draws of one estimate: which stream, from which table, cut at zero or not. */
 export interface Drawing {
@@ -31,6 +33,8 @@ export interface Drawer {
 export interface Kernel {
   readonly lane: "simd" | "plain";
   readonly arena: Arena;
+  /** The module's own functions, which take addresses; undefined in TypeScript. */
+  readonly wasm: KernelExports | undefined;
 
   /**
    * The quantile table of a standard law (`standardise`), in the arena; the same law gets it once. Takes
@@ -38,7 +42,7 @@ export interface Kernel {
    *
    * Cost: PERT about 4 microseconds where WebAssembly is, and 3 milliseconds more for the first of each piece.
    */
-  table(shape: Shape, parameter: number): Float64Array;
+  table(shape: Shape, parameter: number, later?: TablesToMake): Float64Array;
   /**
    * The words that seed ten blocks of a stream, four a block: blocks 10 * `decade` and the nine after it (`seedBlock`).
    * Cost: about 2 microseconds where WebAssembly is, as it hashes the ten side by side; 20 elsewhere.

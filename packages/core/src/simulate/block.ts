@@ -10,6 +10,8 @@ import {
 } from "../kernel/index.ts";
 import { blockSize } from "../sampling/streams/blockSize.ts";
 import type { Model, ModelTask } from "./model.ts";
+import { followsProgram } from "./program/followsProgram.ts";
+import { bytesOfProgram } from "./program/writeProgram.ts";
 
 export { blockSize };
 
@@ -112,14 +114,14 @@ function waits(model: Model, task: ModelTask): boolean {
   return task.impacts.some((at) => model.register[at.entry]?.impacts[at.impact]?.wait !== undefined);
 }
 
-function bytesOfBlock(model: Model, size: number): number {
+export function bytesOfBlock(model: Model, size: number): number {
   const doubles = model.slots.length + 4 * model.tasks.length + 8;
   const bytes = model.register.length + 3 * model.tasks.length + 2;
   return bytesOfRows(doubles, size, 8) + bytesOfRows(bytes, size, 1) + bytesOfRows(1, size, 4);
 }
 
 /** Quantile and outcome tables, calendars, and rows for uniforms (twice a correlated set's). */
-function bytesOfTables(model: Model): number {
+export function bytesOfTables(model: Model): number {
   const uniforms = 2 + model.groups.length + 2 * (model.correlated?.slots.length ?? 0);
   const calendars = new Set(
     model.tasks.flatMap((task) => [task.calendar, ...task.links.map((link) => link.lagCalendar)]),
@@ -136,6 +138,7 @@ function bytesOfTables(model: Model): number {
   );
   const ofCalendars = [...calendars].reduce((sum, calendar) => sum + bytesOfCalendar(calendar), 0);
   return (
+    (followsProgram(model) ? bytesOfProgram(model) : 0) +
     bytesOfPieces +
     tables +
     ofCalendars +

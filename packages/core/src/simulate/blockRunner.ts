@@ -9,6 +9,7 @@ import { addMoney, newMoneySums } from "./money.ts";
 import { phaseMoney } from "./months.ts";
 import { newCapacity } from "./people.ts";
 import { place } from "./place.ts";
+import { programRunner } from "./program/programRunner.ts";
 import { realise } from "./realise.ts";
 import { tally } from "./tally.ts";
 import { kernelOf, newSums, type TrialSums, type Trials } from "./trials.ts";
@@ -34,7 +35,14 @@ export interface Reuse {
   moments?: { reached: Uint8Array; trials: Pick<Trials, "starts" | "finishes"> };
 }
 
-export function blockRunner(model: Model, asWritten: AsWritten, own: Trials, reuse?: Reuse): BlockRunner {
+/** @param how  "step by step": never by a program, for comparison. */
+export function blockRunner(
+  model: Model,
+  asWritten: AsWritten,
+  own: Trials,
+  reuse?: Reuse,
+  how: "quickest" | "step by step" = "quickest",
+): BlockRunner {
   const source = draws(model, own.seed, own.design, {}, reuse?.memory);
   const { moments } = own;
   const size = Math.min(Math.max(own.iterations, moments?.total ?? 0), blockSize);
@@ -47,10 +55,27 @@ export function blockRunner(model: Model, asWritten: AsWritten, own: Trials, reu
     kernel ?? kernelFor(model, size, blocks, moments === undefined ? 0 : bytesOfMoments(model, moments)),
   );
   const keeper = moments === undefined ? undefined : momentKeeper(block.kernel, model, moments);
+  const programmed =
+    how === "quickest" && reuse === undefined && own.months === undefined && own.design === "latin-hypercube"
+      ? programRunner(model, asWritten, own, block, inKernel)
+      : undefined;
   const free = model.limitedPeople ? freeCopy(block, size) : undefined;
   return {
     run(b, first, n, into = own) {
       block.n = n;
+      if (programmed !== undefined) {
+        const sums = programmed.run(b, first, n);
+        if (typeof sums === "number") return sums;
+        if (programmed.reads) {
+          if (inKernel) placeInto(block, into, first);
+          programmed.finish(block, sums);
+        }
+        keep(model, block, into, first, inKernel);
+        keeper?.absorb(block);
+        if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
+        if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
+        return sums;
+      }
       if (inKernel) placeInto(block, into, first);
       source.fill(b, block);
       realise(model, block);

@@ -47,6 +47,12 @@ export function addMoney(model: Model, block: Block, sums: MoneySums): void {
     fillAmount(response.cost, block, part);
     sums.responses[r] = kernel.addCost(total, part, n);
   });
+  addOverheads(model, block, sums);
+}
+
+/** What overheads add, the last part of the total. */
+export function addOverheads(model: Model, block: Block, { overheads }: Pick<MoneySums, "overheads">): void {
+  const { n, cost: total, scratch: part, kernel } = block;
   model.overheads.forEach((overhead, o) => {
     fillAmount(overhead.perDay, block, part);
     const from = overhead.from < 0 ? undefined : (block.start[overhead.from] as Float64Array);
@@ -56,7 +62,7 @@ export function addMoney(model: Model, block: Block, sums: MoneySums): void {
       const days = workAt(model.planCalendar, to[k] as number) - before;
       part[k] = days > 0 ? (part[k] as number) * days : 0;
     }
-    sums.overheads[o] = kernel.addCost(total, part, n);
+    overheads[o] = kernel.addCost(total, part, n);
   });
 }
 

@@ -102,7 +102,8 @@ function tallyAny(
   return own;
 }
 
-function onTarget(
+/** In how many iterations the task meets its target. */
+export function onTarget(
   task: ModelTask,
   duration: Float64Array,
   finish: Float64Array,

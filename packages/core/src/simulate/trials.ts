@@ -93,26 +93,35 @@ export function keepsMoments(model: Model, iterations: number): boolean {
  *
  * @param where  "in kernel": tasks' moments lie in the memory of the kernel that computes them (`kernelOf`), where there
  *               is room; such trials cannot be handed to another thread. "apart": in one piece of memory of their own.
- *               A buffer of `bytesOfTrials`: in that one, which several threads may share; what it holds stays.
+ *               A kernel: all rows lie in its memory. A buffer of `bytesOfTrials`: in that one, which several threads may share; what it holds stays.
  */
 export function newTrials(
   model: Model,
   asWritten: AsWritten,
   options: SimulateOptions,
-  where: "in kernel" | "apart" | SharedArrayBuffer = "apart",
+  where: "in kernel" | "apart" | SharedArrayBuffer | { kernel: Kernel } = "apart",
 ): Trials {
   const n = options.iterations ?? model.plan.iterations;
   const total = options.total ?? n;
   const tasks = keepsMoments(model, total) ? model.tasks.length : 0;
+  const given = typeof where === "object" && "kernel" in where ? where.kernel : undefined;
+  if (given !== undefined) kernels.set(given.arena.buffer, given);
   const kernel =
-    where === "in kernel" && tasks > 0 ? kernelWithRoom(model, n, bytesOfRows(2 * tasks, n, 8)) : undefined;
+    given ??
+    (where === "in kernel" && tasks > 0 ? kernelWithRoom(model, n, bytesOfRows(2 * tasks, n, 8)) : undefined);
   const { rows: count, months } = rowsNeeded(model, asWritten, options);
   const moments = kernel === undefined ? 2 * tasks : 0;
   // One piece of memory for all rows: two thousand small ones would cost more than filling them. A page without special
   // headers has no SharedArrayBuffer, so its name is asked for in types only.
-  const buffer = typeof where === "object" ? where : new ArrayBuffer((8 * (count + moments) + 4) * n);
+  const buffer =
+    typeof where === "object" && !("kernel" in where)
+      ? where
+      : new ArrayBuffer(given === undefined ? (8 * (count + moments) + 4) * n : 0);
   let taken = 0;
-  const row = () => new Float64Array(buffer, 8 * n * taken++, n);
+  const row = () =>
+    given === undefined
+      ? new Float64Array(buffer, 8 * n * taken++, n)
+      : (given.arena.rows(1, n)[0] as Float64Array);
   const rows = (number: number) => Array.from({ length: number }, row);
   const appraised = isAppraised(model);
   return {
@@ -120,7 +129,10 @@ export function newTrials(
     design: options.design ?? "latin-hypercube",
     iterations: n,
     finish: row(),
-    finishDay: new Int32Array(buffer, 8 * n * (count + moments), n),
+    finishDay:
+      given === undefined
+        ? new Int32Array(buffer, 8 * n * (count + moments), n)
+        : (given.arena.int32(1, n)[0] as Int32Array),
     cost: row(),
     starts: kernel?.arena.rows(tasks, n) ?? rows(tasks),
     finishes: kernel?.arena.rows(tasks, n) ?? rows(tasks),

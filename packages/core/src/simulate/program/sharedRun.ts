@@ -1,0 +1,361 @@
+import {
+  bytesOfRows,
+  joinKernel,
+  type KernelEntry,
+  type KernelExports,
+  loadSharedKernel,
+} from "../../kernel/index.ts";
+import type { AsWritten } from "../asWritten.ts";
+import { blockSize, bytesOfBlock, bytesOfTables, newBlock } from "../block.ts";
+import type { Model } from "../model.ts";
+import type { SimulateOptions } from "../simulate.ts";
+import { addSums, keepsMoments, newTrials, type Trials } from "../trials.ts";
+import { followsProgram } from "./followsProgram.ts";
+import { sumsTold, toldLayout } from "./told.ts";
+import { bytesOfProgram, bytesOfWords, lawsOf, localRows, writeProgram } from "./writeProgram.ts";
+
+/** What another thread needs to work on a run: memory, module, where in the memory it is told what there is to do. */
+export interface RunEntry extends KernelEntry {
+  board: number;
+}
+
+/**
+ * A simulation that several threads work on in one memory. Its parts, tables, then blocks, then percentiles of tasks,
+ * are taken piece by piece from counters on a board; who takes which does not matter to what comes out.
+ */
+export interface SharedRun {
+  entry: RunEntry;
+  trials: Trials;
+  /** Works on a stage until there is nothing left to take. */
+  drain(stage: Stage): void;
+  /** Whether all that was taken is done. */
+  done(stage: Stage): boolean;
+  /** Waits a moment for others, at most this many milliseconds. */
+  wait(stage: Stage, milliseconds: number): void;
+  /** Iterations that are done. */
+  iterations(): number;
+  /** Writes the program, so that blocks can be taken. */
+  write(): void;
+  /** Adds up the sums, when all blocks are done; the task that ran past its calendar, or -1. */
+  sum(): number;
+  /** Sends away whoever still waits for something to do. */
+  close(): void;
+  /** Percentiles of all tasks as `taskRanks` has them, NaN where a row has to be looked at again. */
+  ranks(): Float64Array;
+}
+
+export type Stage = "tables" | "blocks" | "ranks";
+
+// The board: 32-bit words.
+const next = { tables: 0, blocks: 1, ranks: 2 } as const;
+const count = { tables: 3, blocks: 4, ranks: 5 } as const;
+const finished = { tables: 6, blocks: 7, ranks: 8 } as const;
+const ready = { tables: 9, blocks: 10, ranks: 11 } as const;
+const at = {
+  list: 16,
+  tables: 17,
+  logCells: 18,
+  program: 19,
+  told: 20,
+  toldBytes: 21,
+  iterations: 22,
+  span: 23,
+  words: 24,
+  starts: 25,
+  finishes: 26,
+  stride: 27,
+  tasks: 28,
+  wantedOfStarts: 29,
+  ofStarts: 30,
+  wantedOfFinishes: 31,
+  ofFinishes: 32,
+  ranks: 33,
+  scratch: 34,
+  room: 35,
+  pages: 36,
+  beyond: 37,
+  threads: 38,
+  most: 39,
+  closed: 40,
+} as const;
+const boardLength = 48;
+
+const pageBytes = 65536;
+const tablesAtOnce = 32;
+const tasksAtOnce = 8;
+const ranksPerTask = 7;
+
+/** Whether a simulation can be shared so: all of it computed by the program, moments kept. */
+export function canBeShared(model: Model, options: SimulateOptions): boolean {
+  const n = options.iterations ?? model.plan.iterations;
+  return (
+    followsProgram(model) &&
+    keepsMoments(model, n) &&
+    n >= 256 &&
+    options.months !== true &&
+    (options.design ?? "latin-hypercube") === "latin-hypercube" &&
+    options.previous === undefined &&
+    options.keep !== true &&
+    model.plan.commitment.funds.length === 0 &&
+    model.overheads.length === 0 &&
+    model.intervals.length === 0 &&
+    model.benefits.length === 0 &&
+    model.lateness === undefined &&
+    model.tasks.length > 0 &&
+    model.tasks.every((task) => task.targetDay === undefined)
+  );
+}
+
+/** undefined where memory cannot be shared. Ranks are those of starts and finishes that a summary reads. */
+export function shareRun(
+  model: Model,
+  asWritten: AsWritten,
+  options: SimulateOptions,
+  threads: number,
+  wanted: { starts: readonly number[]; finishes: readonly number[] },
+): SharedRun | undefined {
+  const n = options.iterations ?? model.plan.iterations;
+  const size = Math.min(n, blockSize);
+  const tasks = model.tasks.length;
+  const blocks = Math.ceil(n / blockSize);
+  const decades = Math.ceil(blocks / 10);
+  const layout = toldLayout(model);
+  const room = (n >> 2) + 8;
+  const span = bytesOfBlock(model, size) + bytesOfProgram(model);
+  const shared = loadSharedKernel(
+    threads * (span + bytesOfRows(1, room, 8) + pageBytes + 64) +
+      bytesOfTables(model) +
+      bytesOfRows(2 * tasks + 2, n, 8) +
+      bytesOfRows(1, n, 4) +
+      bytesOfRows(1, blocks * layout.bytes, 1) +
+      bytesOfRows(1, decades * bytesOfWords(model), 1) +
+      bytesOfRows(1, ranksPerTask * tasks, 8) +
+      bytesOfRows(1, 32 * model.slots.length, 1) +
+      bytesOfRows(4, blocks + boardLength + 64, 4),
+  );
+  if (shared === undefined) return undefined;
+  const { kernel, entry } = shared;
+  const { arena, wasm } = kernel;
+  if (wasm === undefined) return undefined;
+  const board = arena.int32(1, boardLength)[0] as Int32Array;
+  const trials = newTrials(model, asWritten, options, { kernel });
+  const before = arena.room;
+  const block = newBlock(model, size, kernel);
+  const local = localRows(model, kernel);
+  const each = before - arena.room;
+  // The others' rows stand behind, in the same order.
+  for (let thread = 1; thread < threads; thread++) arena.bytes(1, each - 64);
+  const pages = arena.bytes(1, (threads - 1) * pageBytes)[0] as Uint8Array;
+  const scratch = arena.rows(threads, room);
+  const told = arena.bytes(1, blocks * layout.bytes)[0] as Uint8Array;
+  const found = arena.rows(1, ranksPerTask * tasks)[0] as Float64Array;
+  const beyond = arena.int32(1, blocks)[0] as Int32Array;
+  const wantedRows = [wanted.starts, wanted.finishes].map((ranks) => {
+    const row = arena.int32(1, ranks.length)[0] as Int32Array;
+    row.set(ranks);
+    return row;
+  }) as [Int32Array, Int32Array];
+
+  const later = { logCells: 0, list: [] as TableToMake[] };
+  const laws = lawsOf(model, kernel, later);
+  const list = arena.bytes(1, 32 * later.list.length)[0] as Uint8Array;
+  noteTables(list, later.list);
+  const put = (values: Partial<Record<keyof typeof at, number>>) => {
+    for (const [name, value] of Object.entries(values)) board[at[name as keyof typeof at]] = value;
+  };
+  put({
+    list: list.byteOffset,
+    tables: later.list.length,
+    logCells: later.logCells,
+    told: told.byteOffset,
+    toldBytes: layout.bytes,
+    iterations: n,
+    span: each,
+    words: bytesOfWords(model),
+    starts: addressOf(trials.starts[0]),
+    finishes: addressOf(trials.finishes[0]),
+    stride: bytesOfRows(1, n, 8),
+    tasks,
+    wantedOfStarts: addressOf(wantedRows[0]),
+    ofStarts: wanted.starts.length,
+    wantedOfFinishes: addressOf(wantedRows[1]),
+    ofFinishes: wanted.finishes.length,
+    ranks: found.byteOffset,
+    scratch: addressOf(scratch[0]),
+    room: n >> 2,
+    pages: pages.byteOffset,
+    beyond: beyond.byteOffset,
+    threads: 1,
+    most: threads,
+  });
+  board[count.tables] = Math.ceil(later.list.length / tablesAtOnce);
+  board[count.blocks] = blocks;
+  board[count.ranks] = Math.ceil(tasks / tasksAtOnce);
+  open(board, "tables");
+
+  let taskAt: ReadonlyMap<number, number> = new Map();
+  const worker = workerOn(wasm, board, 0);
+  return {
+    entry: { ...entry, board: board.byteOffset },
+    trials,
+    drain: worker.drain,
+    done: (stage) => isDone(board, stage),
+    wait: (stage, milliseconds) => waitFor(board, stage, milliseconds),
+    iterations: () => Math.min(n, blockSize * Atomics.load(board, finished.blocks)),
+    write() {
+      const rows = {
+        starts: trials.starts,
+        finishes: trials.finishes,
+        finish: trials.finish,
+        finishDay: trials.finishDay,
+        cost: trials.cost,
+      };
+      const { seed } = trials;
+      const program = writeProgram(model, asWritten, seed, kernel, block, local, laws, rows, layout, decades);
+      const words = new Uint32Array(arena.buffer, program.words, (decades * bytesOfWords(model)) >> 2);
+      const ten = new Uint32Array(40);
+      for (let d = 0; d < decades; d++) {
+        program.streams.forEach((stream, i) => {
+          kernel.seedTen(stream, d, ten);
+          words.set(ten, ((d * bytesOfWords(model)) >> 2) + 40 * i);
+        });
+      }
+      taskAt = program.taskAt;
+      put({ program: program.at });
+      open(board, "blocks");
+    },
+    sum() {
+      const first = beyond.findIndex((place) => place > 0);
+      if (first >= 0) return taskAt.get((beyond[first] as number) - 1) as number;
+      for (let b = 0; b < blocks; b++) {
+        const ofBlock = Math.min(blockSize, n - b * blockSize);
+        const where = told.byteOffset + b * layout.bytes;
+        addSums(trials.sums, sumsTold(model, asWritten, layout, arena.buffer, where, ofBlock));
+      }
+      open(board, "ranks");
+      return -1;
+    },
+    close() {
+      Atomics.store(board, at.closed, 1);
+      for (const stage of ["blocks", "ranks"] as const) Atomics.notify(board, ready[stage]);
+    },
+    ranks: () => found.slice(),
+  };
+}
+
+/** Works on a run that another thread shares, until there is nothing left to do. Waits, so not for a page's own thread. */
+export function joinRun(entry: RunEntry): void {
+  const board = new Int32Array(entry.memory.buffer, entry.board, boardLength);
+  const closed = () => Atomics.load(board, at.closed) === 1;
+  const thread = closed() ? Number.POSITIVE_INFINITY : Atomics.add(board, at.threads, 1);
+  if (thread >= (board[at.most] as number)) return;
+  const worker = workerOn(joinKernel(entry), board, thread);
+  let before: Stage | undefined;
+  for (const stage of ["tables", "blocks", "ranks"] as const) {
+    while (!closed() && before !== undefined && !isDone(board, before)) waitFor(board, before, patience);
+    while (!closed() && Atomics.load(board, ready[stage]) === 0)
+      Atomics.wait(board, ready[stage], 0, patience);
+    if (closed()) return;
+    worker.drain(stage);
+    before = stage;
+  }
+}
+
+/** Milliseconds after which a thread that waits looks up. */
+const patience = 100;
+
+type TableToMake = { piece: number; mirrored: boolean; table: number; x: number };
+
+function noteTables({ buffer, byteOffset }: Uint8Array, tables: readonly TableToMake[]): void {
+  const integers = new Uint32Array(buffer, byteOffset, 8 * tables.length);
+  const doubles = new Float64Array(buffer, byteOffset, 4 * tables.length);
+  tables.forEach(({ piece, mirrored, table, x }, i) => {
+    integers[8 * i] = piece;
+    integers[8 * i + 1] = mirrored ? 1 : 0;
+    integers[8 * i + 2] = table;
+    doubles[4 * i + 2] = x;
+  });
+}
+
+function addressOf(row: { byteOffset: number } | undefined): number {
+  return row?.byteOffset ?? 0;
+}
+
+function open(board: Int32Array, stage: Stage): void {
+  Atomics.store(board, ready[stage], 1);
+  Atomics.notify(board, ready[stage]);
+}
+
+function isDone(board: Int32Array, stage: Stage): boolean {
+  return Atomics.load(board, finished[stage]) >= (board[count[stage]] as number);
+}
+
+function waitFor(board: Int32Array, stage: Stage, milliseconds: number): void {
+  const done = Atomics.load(board, finished[stage]);
+  if (done < (board[count[stage]] as number)) Atomics.wait(board, finished[stage], done, milliseconds);
+}
+
+/** What one thread does with a board, through a kernel of its own. */
+function workerOn(wasm: KernelExports, board: Int32Array, thread: number): { drain(stage: Stage): void } {
+  const of = (name: keyof typeof at) => board[at[name]] as number;
+  // The first thread has the memory's own first page.
+  if (thread > 0) wasm.usePage(of("pages") + pageBytes * (thread - 1));
+  const rows = thread * of("span");
+  const n = of("iterations");
+  const scratch = of("scratch") + thread * bytesOfRows(1, of("room") + 8, 8);
+  const work: Record<Stage, (piece: number) => void> = {
+    tables(piece) {
+      const from = piece * tablesAtOnce;
+      wasm.pertTables(of("list"), from, Math.min(of("tables"), from + tablesAtOnce), of("logCells"));
+    },
+    blocks(b) {
+      const first = b * blockSize;
+      const told = of("told") + b * of("toldBytes");
+      const decade = Math.floor(b / 10);
+      const seed = decade * of("words") + 16 * (b - 10 * decade);
+      const size = Math.min(blockSize, n - first);
+      const beyond = wasm.runProgram(of("program"), rows, 8 * first, 8 * first, told, seed, size);
+      if (beyond < 0) return;
+      const blocks = board[count.blocks] as number;
+      Atomics.store(new Int32Array(board.buffer, of("beyond"), blocks), b, beyond + 1);
+      // Blocks ahead of it are all taken already; those behind are not needed.
+      const untaken = blocks - Atomics.exchange(board, next.blocks, blocks);
+      if (untaken > 0) Atomics.add(board, finished.blocks, untaken);
+    },
+    ranks(piece) {
+      const from = piece * tasksAtOnce;
+      const to = Math.min(of("tasks"), from + tasksAtOnce);
+      const out = of("ranks");
+      const rank = (row: number, wanted: number, ranks: number, into: number) =>
+        wasm.rankRows(
+          row,
+          of("stride"),
+          from,
+          to,
+          n,
+          ranks,
+          wanted,
+          scratch,
+          of("room"),
+          into,
+          8 * ranksPerTask,
+        );
+      rank(of("starts"), of("ofStarts"), of("wantedOfStarts"), out);
+      rank(of("finishes"), of("ofFinishes"), of("wantedOfFinishes"), out + 24);
+    },
+  };
+  return {
+    drain(stage) {
+      const pieces = board[count[stage]] as number;
+      for (
+        let piece = Atomics.add(board, next[stage], 1);
+        piece < pieces;
+        piece = Atomics.add(board, next[stage], 1)
+      ) {
+        work[stage](piece);
+        Atomics.add(board, finished[stage], 1);
+        Atomics.notify(board, finished[stage]);
+      }
+    },
+  };
+}

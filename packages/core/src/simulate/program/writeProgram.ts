@@ -1,0 +1,383 @@
+import { bytesOfRows, type Kernel, type TablesToMake } from "../../kernel/index.ts";
+import { outcomeTable, streamText } from "../../sampling/index.ts";
+import { standardise } from "../../sampling/shapes/standardise.ts";
+import type { AsWritten } from "../asWritten.ts";
+import { type Block, blockSize } from "../block.ts";
+import type { Amount, Model, ModelTask, Slot } from "../model.ts";
+import { newSteps, none, step } from "./steps.ts";
+import { type ToldLayout, toldLayout } from "./told.ts";
+
+/** Addresses of rows of all iterations, or of a block where moments are not kept. */
+export interface Rows {
+  starts: readonly Float64Array[];
+  finishes: readonly Float64Array[];
+  finish: Float64Array;
+  finishDay: Int32Array;
+  cost: Float64Array;
+}
+
+/** A program in a kernel's memory, and what has to stand beside it. */
+export interface Program {
+  at: number;
+  /** By stream: the text its blocks are seeded from. Words of ten blocks each stand at `words`, 160 bytes a stream. */
+  streams: readonly string[];
+  words: number;
+  /** The task whose placing begins at an offset of the program. */
+  taskAt: ReadonlyMap<number, number>;
+}
+
+/** Draws that are read once, right after they are drawn, take turns in so many rows. */
+const turns = 16;
+
+/** Bytes that a program and its own rows take in an arena, roughly and never too few. */
+export function bytesOfProgram(model: Model): number {
+  const { slots, tasks, register } = model;
+  const links = tasks.reduce((sum, task) => sum + task.links.length, 0);
+  const impacts = tasks.reduce((sum, task) => sum + task.impacts.length, 0);
+  const costs = register.reduce((sum, entry) => sum + entry.impacts.length, 0);
+  const steps =
+    256 * tasks.length + 16 * links + 256 * impacts + 64 * (slots.length + costs) + 64 * register.length;
+  const rest = 16 * model.pairs.length + 64 * model.responses.length + 4096;
+  return (
+    steps +
+    rest +
+    bytesOfRows(turns + 3 + model.groups.length, blockSize, 8) +
+    bytesOfRows(2, tasks.length + 1, 8) +
+    bytesOfRows(1, 48 * slots.length, 1) +
+    160 * (slots.length + register.length + model.groups.length) +
+    toldLayout(model).bytes +
+    512
+  );
+}
+
+/** Bytes of the words of ten blocks of all streams. */
+export function bytesOfWords(model: Model): number {
+  return 160 * (model.slots.length + model.register.length + model.groups.length);
+}
+
+/** How a slot is drawn: address of its table, and whether no draw can be below 0. */
+export interface Law {
+  table: number;
+  shift: number;
+  scale: number;
+  neverBelow: boolean;
+}
+
+/** By slot; undefined for estimates with outcomes. `later`: PERT tables are not made but noted there. */
+export function lawsOf(model: Model, kernel: Kernel, later?: TablesToMake): (Law | undefined)[] {
+  return model.slots.map(({ estimate }) => {
+    if (estimate.kind !== "range") return undefined;
+    const { shape, parameter, shift, scale } = standardise(estimate);
+    const table = kernel.table(shape, parameter, later).byteOffset;
+    // The standard laws with two ends begin at 0.
+    const neverBelow = shape !== "normal" && shape !== "lognormal" && shift >= 0 && scale >= 0;
+    return { table, shift, scale, neverBelow };
+  });
+}
+
+/** Addresses of rows that a program needs besides those of the block. */
+export interface LocalRows {
+  spare: number[];
+  zero: number;
+  uniforms: number;
+  constantRow: number;
+  groups: number[];
+  /** The latest finish of each task, and the plan's smallest. */
+  latest: number;
+  least: number;
+}
+
+export function localRows(model: Model, { arena }: Kernel): LocalRows {
+  const [zero, uniforms, constantRow, ...spare] = arena.rows(3 + turns, blockSize).map(addressOf) as [
+    number,
+    number,
+    number,
+    ...number[],
+  ];
+  const groups = arena.rows(model.groups.length, blockSize).map(addressOf);
+  const latest = addressOf(arena.rows(1, model.tasks.length + 1)[0] as Float64Array);
+  return { spare, zero, uniforms, constantRow, groups, latest, least: latest + 8 * model.tasks.length };
+}
+
+/**
+ * Writes what a block of the model does, for a model that `followsProgram`: draw, realise, pay, place, mark, sum. Sums
+ * are those of `tally` and `addMoney`, in the same order.
+ */
+export function writeProgram(
+  model: Model,
+  asWritten: AsWritten,
+  seed: string,
+  kernel: Kernel,
+  block: Block,
+  local: LocalRows,
+  laws: readonly (Law | undefined)[],
+  rows: Rows,
+  layout: ToldLayout,
+  decades = 1,
+): Program {
+  const { arena } = kernel;
+  const steps = newSteps();
+  const { spare, zero, uniforms, constantRow, groups, latest, least } = local;
+  const durations = block.duration.map(addressOf);
+  const moves = block.moves.map(addressOf);
+  const occurs = block.occurs.map(addressOf);
+  const total = addressOf(rows.cost);
+  const planFinish = addressOf(rows.finish);
+  const streams: string[] = [];
+  const streamOf = (item: string, purpose: string) =>
+    160 * (streams.push(streamText(seed, item, purpose)) - 1);
+
+  // Streams' words stand in one piece; how many there are is known before the first is written.
+  const words = addressOf(arena.bytes(1, decades * bytesOfWords(model))[0] as Uint8Array);
+  const once = drawnOnce(model);
+  const drawn = new Map<number, number>();
+  const addressOfSlot = (s: number) => drawn.get(s) as number;
+  const records = drawRecords(model, kernel, laws);
+  let turn = 0;
+  let asked = 0;
+  let done = 0;
+  const waiting: number[] = [];
+  const after: { asked: number; write: () => void }[] = [];
+  /** Draws what waits, by fours unless it is the rest; then writes what waited for it. */
+  const flush = (rest: boolean) => {
+    const now = waiting.splice(0, rest ? waiting.length : waiting.length & ~3);
+    done += now.length;
+    if (now.length > 0)
+      steps.add(step.draw, [now.length, records.put(now, words, streamOf, addressOfSlot, layout)]);
+    while (after.length > 0 && (after[0] as (typeof after)[0]).asked <= done) after.shift()?.write();
+  };
+  const draw = (s: number) => {
+    if (drawn.has(s)) return;
+    const slot = model.slots[s] as Slot;
+    drawn.set(s, once.has(s) ? (spare[turn++ % turns] as number) : addressOf(block.draws[s] as Float64Array));
+    if (slot.estimate.kind === "outcomes") {
+      const { values, upTo } = outcomeTable(slot.estimate);
+      steps.add(step.uniforms, [words + streamOf(slot.item, slot.purpose), uniforms]);
+      const tables = [addressOf(arena.table(values)), addressOf(arena.table(upTo)), values.length];
+      steps.add(step.outcomes, [...tables, uniforms, addressOfSlot(s), slot.cut ? 1 : 0, layout.cut(s)]);
+      return;
+    }
+    waiting.push(s);
+    asked++;
+  };
+
+  steps.add(step.clearTold, [layout.bytes]);
+  steps.add(step.fill, [total, 1], [0]);
+  steps.add(step.fill, [planFinish, 1], [0]);
+  // Other draws first: impacts are needed as soon as a duration is there.
+  const ofTasks = new Set(
+    model.tasks.flatMap(({ duration, cost, costPerDay }) => [duration.slot, cost.slot, costPerDay.slot]),
+  );
+  for (let s = 0; s < model.slots.length; s++) if (!ofTasks.has(s)) draw(s);
+  flush(true);
+  const drawnGroups = new Set<number>();
+  model.register.forEach((entry, e) => {
+    const out = occurs[e] as number;
+    if (entry.fact !== undefined) {
+      steps.add(step.fillBytes, [out, entry.fact]);
+      return;
+    }
+    const u = entry.group < 0 ? uniforms : (groups[entry.group] as number);
+    if (entry.group < 0) steps.add(step.uniforms, [words + streamOf(entry.item, "occurs"), u]);
+    else if (!drawnGroups.has(entry.group)) {
+      const name = `group:${model.groups[entry.group]?.name ?? ""}`;
+      steps.add(step.uniforms, [words + streamOf(name, "occurs"), u]);
+      drawnGroups.add(entry.group);
+    }
+    steps.add(step.occur, [u, out], [entry.lo, entry.hi]);
+  });
+
+  /** The row of an amount, a constant written into `into`. */
+  const rowOf = (amount: Amount, into: number): number => {
+    if (amount.slot >= 0) return addressOfSlot(amount.slot);
+    steps.add(step.fill, [into, 0], [amount.value]);
+    return into;
+  };
+  const realise = (task: ModelTask, j: number) => {
+    const out = durations[j] as number;
+    const { slot, value } = task.duration;
+    if (slot < 0) steps.add(step.fill, [out, 0], [value * task.durationScale]);
+    else if (addressOfSlot(slot) !== out)
+      steps.add(step.scale, [out, addressOfSlot(slot)], [task.durationScale]);
+    for (const kind of ["factor", "delay"] as const) {
+      for (const at of task.impacts) {
+        const entry = model.register[at.entry] as Model["register"][number];
+        const amount = entry.impacts[at.impact]?.[kind];
+        if (amount === undefined) continue;
+        const row = rowOf(amount, constantRow);
+        const hit = [out, occurs[at.entry] as number, row];
+        if (kind === "factor") steps.add(step.multiplyImpact, hit, [entry.scale]);
+        else steps.add(step.addImpact, hit, [at.delayScale]);
+      }
+    }
+    steps.add(step.sumDuration, [out, layout.task(j) + 16]);
+  };
+  const pay = (task: ModelTask, j: number) => {
+    const { cost, costPerDay, peoplePerDay } = task;
+    const out = durations[j] as number;
+    const money = layout.task(j) + 32;
+    const rate = costPerDay.value + peoplePerDay;
+    const daily = costPerDay.slot >= 0 || costPerDay.value !== 0 || peoplePerDay !== 0;
+    if (cost.slot < 0 && cost.value === 0 && !daily) return;
+    const first = rowOf(cost, constantRow);
+    if (costPerDay.slot >= 0) {
+      steps.add(step.addTaskCost, [total, first, addressOfSlot(costPerDay.slot), out, money], [peoplePerDay]);
+    } else if (daily) steps.add(step.addDailyCost, [total, first, out, money, 0], [rate]);
+    else steps.add(step.addCost, [total, first, money]);
+  };
+  model.tasks.forEach((task, j) => {
+    for (const { slot } of [task.duration, task.cost, task.costPerDay]) if (slot >= 0) draw(slot);
+    after.push({
+      asked,
+      write() {
+        realise(task, j);
+        pay(task, j);
+      },
+    });
+    flush(false);
+  });
+  flush(true);
+
+  let cost = 0;
+  model.register.forEach((entry, e) => {
+    for (const impact of entry.impacts) {
+      if (impact.cost === undefined) continue;
+      const row = rowOf(impact.cost, constantRow);
+      steps.add(step.addCostWhere, [total, occurs[e] as number, row, layout.cost(cost++), 0], [entry.scale]);
+    }
+  });
+  model.responses.forEach((response, r) => {
+    steps.add(step.addCost, [total, rowOf(response.cost, constantRow), layout.response(r)]);
+  });
+
+  const taskAt = new Map<number, number>();
+  const starts = rows.starts.map(addressOf);
+  const finishes = rows.finishes.map(addressOf);
+  for (const j of model.order) {
+    const task = model.tasks[j] as ModelTask;
+    const { days, order, last } = calendarOf(kernel, task);
+    const held = task.holdToPlan ? (asWritten.starts[j] as number) : 0;
+    const earliest = Math.max((model.statusDay ?? -1) + 1, held, task.notBefore);
+    taskAt.set(steps.length(), j);
+    const own = [durations[j] as number, starts[j] as number, finishes[j] as number];
+    steps.add(
+      step.place,
+      [task.links.length, ...own, days, order, planFinish, zero, latest + 8 * j],
+      [earliest, last],
+      task.links.map((link) => finishes[link.from] as number),
+    );
+  }
+  steps.add(step.dates, [planFinish, addressOf(rows.finishDay), least]);
+  model.tasks.forEach((task, j) => {
+    const { days, gap, end } = calendarOf(kernel, task);
+    const own = [finishes[j] as number, moves[j] as number, latest + 8 * j];
+    steps.add(step.beginMarks, [...own, days, planFinish, least, 0], [gap, end]);
+  });
+  for (let o = model.order.length - 1; o >= 0; o--) {
+    const j = model.order[o] as number;
+    const task = model.tasks[j] as ModelTask;
+    const { days, gap, end } = calendarOf(kernel, task);
+    const own = [durations[j] as number, moves[j] as number, starts[j] as number];
+    steps.add(
+      step.mark,
+      [task.links.length, ...own, days, layout.task(j), 0],
+      [asWritten.bareDurations[j] as number, gap, end],
+      task.links.flatMap((link) => [moves[link.from] as number, finishes[link.from] as number]),
+    );
+  }
+  let impact = 0;
+  model.tasks.forEach((task, j) => {
+    for (const at of task.impacts) {
+      const entry = model.register[at.entry] as Model["register"][number];
+      const { delay, factor } = entry.impacts[at.impact] ?? {};
+      const perDay = task.costPerDay;
+      const row = (amount: Amount | undefined) =>
+        amount === undefined || amount.slot < 0 ? none : addressOfSlot(amount.slot);
+      const kinds = (delay === undefined ? 0 : 1) + (factor === undefined ? 0 : 2);
+      steps.add(
+        step.sumImpact,
+        [
+          occurs[at.entry] as number,
+          moves[j] as number,
+          row(delay),
+          row(factor),
+          row(task.duration),
+          row(perDay),
+          kinds,
+          layout.impact(impact++),
+          0,
+        ],
+        [
+          at.delayScale,
+          delay?.value ?? 0,
+          entry.scale,
+          factor?.value ?? 0,
+          task.durationScale,
+          perDay.value,
+          task.peoplePerDay,
+        ],
+      );
+    }
+  });
+  model.pairs.forEach(([a, b], p) => {
+    steps.add(step.sumProducts, [durations[a] as number, durations[b] as number, layout.pair(p)]);
+  });
+  steps.add(step.end, []);
+  const bytes = steps.bytes();
+  const program = arena.bytes(1, bytes.length)[0] as Uint8Array;
+  program.set(bytes);
+  return { at: program.byteOffset, streams, words, taskAt };
+}
+
+function addressOf(row: { byteOffset: number }): number {
+  return row.byteOffset;
+}
+
+function calendarOf(kernel: Kernel, task: ModelTask) {
+  const { everyDay, days, order, last, gap, end } = kernel.arena.calendar(task.calendar);
+  return everyDay
+    ? { days: 0, order: 0, last: 0, gap: 0, end: 0 }
+    : { days: addressOf(days), order: addressOf(order), last, gap, end };
+}
+
+/** Slots of tasks that are read once, as the task is paid for: what they cost, where no impact comes back to it. */
+function drawnOnce(model: Model): Set<number> {
+  const once = new Set<number>();
+  for (const task of model.tasks) {
+    if (task.cost.slot >= 0) once.add(task.cost.slot);
+    if (task.costPerDay.slot >= 0 && task.impacts.length === 0) once.add(task.costPerDay.slot);
+  }
+  return once;
+}
+
+/** Records of draws (packages/core/kernel/assembly/drawMany.ts). */
+function drawRecords(model: Model, kernel: Kernel, laws: readonly (Law | undefined)[]) {
+  const { buffer, byteOffset } = kernel.arena.bytes(1, 48 * model.slots.length)[0] as Uint8Array;
+  const integers = new Uint32Array(buffer, byteOffset, 12 * model.slots.length);
+  const doubles = new Float64Array(buffer, byteOffset, 6 * model.slots.length);
+  let next = 0;
+  return {
+    put(
+      slots: readonly number[],
+      words: number,
+      streamOf: (item: string, purpose: string) => number,
+      rowOf: (slot: number) => number,
+      layout: ToldLayout,
+    ): number {
+      const first = byteOffset + 48 * next;
+      for (const s of slots) {
+        const { item, purpose, cut } = model.slots[s] as Slot;
+        const { table, shift, scale, neverBelow } = laws[s] as Law; // only those with one wait
+        integers[12 * next] = words + streamOf(item, purpose);
+        integers[12 * next + 1] = table;
+        integers[12 * next + 2] = rowOf(s);
+        integers[12 * next + 3] = cut && !neverBelow ? 1 : 0;
+        doubles[6 * next + 2] = shift;
+        doubles[6 * next + 3] = scale;
+        integers[12 * next + 9] = layout.cut(s);
+        next++;
+      }
+      return first;
+    },
+  };
+}
