@@ -1,0 +1,35 @@
+import type { Problem } from "../../plan/problem.ts";
+import type { Json } from "../../plan/source/toJson.ts";
+
+export interface ImportOptions {
+  /** Also take out of the plan what the table leaves out, and empty what it leaves empty. */
+  removeMissing?: boolean;
+}
+
+/** One thing that the table changes. */
+export interface ImportChange {
+  kind: "changed" | "added" | "removed";
+  /** The row it came from; absent where there is none. */
+  row?: number;
+  /** Whose: an id, or `RISK impact 2`. */
+  of: string;
+  /** The key, where one value changes. */
+  key?: string;
+  from?: Json;
+  to?: Json;
+}
+
+export interface Import {
+  /** The plan with the table's values; the text as it came where a problem is an error, or where nothing changes. */
+  text: string;
+  changes: ImportChange[];
+  /** Rows that say what the plan says. */
+  unchanged: number;
+  /** Those of the table with row and column, e.g. `row 4, column “target”`. */
+  problems: Problem[];
+}
+
+/** Where a problem of a table is. */
+export function cellPlace(row: number, heading?: string): string {
+  return heading === undefined ? `row ${row}` : `row ${row}, column “${heading}”`;
+}
