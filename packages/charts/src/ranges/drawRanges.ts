@@ -70,12 +70,15 @@ export function drawRanges(rows: readonly RangeRow[], axis: RangeAxis, options: 
   });
   if (axis.at !== undefined) {
     const at = x(axis.at.value);
-    line(at, 36, bottom, { stroke: colours.asWritten, "stroke-dasharray": "4 3" });
+    const drawn = { stroke: colours.asWritten, "stroke-dasharray": "4 3" };
+    // In a narrow drawing names stand above their bars: the line keeps clear of them.
+    if (!frame.inline) line(at, 36, bottom, drawn);
+    else for (const k of rows.keys()) line(at, TOP + frame.middle(k) - 9, TOP + frame.middle(k) + 9, drawn);
     const anchor = at > width - 80 ? "end" : "start";
-    const place = { x: at + (anchor === "end" ? -4 : 4), y: bottom + 2, "text-anchor": anchor };
+    const place = { x: at + (anchor === "end" ? -4 : 4), y: bottom + 9, "text-anchor": anchor };
     put(make(document, "text", { ...place, fill: colours.asWritten }, axis.at.name));
-    svg.setAttribute("height", String(bottom + 10));
-    svg.setAttribute("viewBox", `0 0 ${width} ${bottom + 10}`);
+    svg.setAttribute("height", String(bottom + 16));
+    svg.setAttribute("viewBox", `0 0 ${width} ${bottom + 16}`);
   }
   rows.forEach((row, k) => {
     put(itemLabel(document, row.name, row.word, frame.label(k, TOP), colours));
