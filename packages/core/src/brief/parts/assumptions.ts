@@ -22,7 +22,6 @@ export function briefAssumptions(plan: Plan, { assumptions, forecast }: BriefAns
     .filter(({ status }) => status !== "closed")
     .map((one): BriefAssumption => {
       const owner = someone(one.owner);
-      const tripped: unknown = Reflect.get(one, "tripped");
       const occurred = one.status === "occurred";
       return {
         id: one.id,
@@ -31,7 +30,7 @@ export function briefAssumptions(plan: Plan, { assumptions, forecast }: BriefAns
         ...(owner === undefined ? {} : { owner }),
         ...(one.reviewBy === undefined ? {} : { reviewBy: one.reviewBy }),
         ...(one.signpost === undefined ? {} : { signpost: one.signpost }),
-        ...(typeof tripped === "string" ? { tripped } : {}),
+        ...(one.tripped === undefined ? {} : { tripped: one.tripped }),
         occurred,
         ...(occurred ? {} : { ifWrong: bars.get(one.id)?.high ?? { workingDays: 0, money: 0 } }),
       };

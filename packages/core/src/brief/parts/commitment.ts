@@ -7,7 +7,6 @@ export function briefCommitment(plan: Plan, { forecast, confidence }: BriefAnswe
   const { commitment } = plan;
   const { finishBy, budget } = forecast.asked;
   const holder = someoneOf(plan)(commitment.holder);
-  const rule: unknown = Reflect.get(commitment, "releaseRule");
   return {
     committed: forecast.committed,
     asWritten: {
@@ -23,7 +22,7 @@ export function briefCommitment(plan: Plan, { forecast, confidence }: BriefAnswe
     contingency: forecast.contingency,
     ...(forecast.people === undefined ? {} : { people: forecast.people }),
     ...(holder === undefined ? {} : { holder }),
-    ...(typeof rule === "string" ? { releaseRule: rule } : {}),
+    ...(commitment.releaseRule === undefined ? {} : { releaseRule: commitment.releaseRule }),
     ...(commitment.reserve === undefined ? {} : { reserve: commitment.reserve }),
     together: confidence.joint.equal,
     ...(forecast.firstShortfall === undefined ? {} : { firstShortfall: forecast.firstShortfall }),

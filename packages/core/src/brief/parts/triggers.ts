@@ -1,18 +1,6 @@
 import type { Plan } from "../../plan/types.ts";
 import type { BriefAssumption, BriefTrigger } from "../types.ts";
 
-/** A trigger as the plan states it: the key `returnTriggers`. */
-interface Stated {
-  id: string;
-  name?: string;
-  chanceOfDateBelow?: number;
-  chanceOfBudgetBelow?: number;
-  contingencyCoverBelow?: number;
-  signpost?: string;
-  finishLaterThan?: string;
-  costAbove?: number;
-}
-
 /** Below the level by this much, the promise is no longer the one that was signed. Common practice, no source. */
 const slack = 0.1;
 /** So many signposts are proposed. */
@@ -31,9 +19,8 @@ export function briefTriggers(
     assumptions,
   }: { confidence: number; spends: boolean; assumptions: readonly BriefAssumption[] },
 ): BriefTrigger[] {
-  const stated = (Reflect.get(plan, "returnTriggers") ?? []) as readonly Stated[]; // checked when the plan was read
-  if (stated.length > 0) {
-    return stated.map(({ signpost, ...rest }) => {
+  if (plan.returnTriggers.length > 0) {
+    return plan.returnTriggers.map(({ signpost, note: _note, was: _was, ...rest }) => {
       const trigger = { ...rest, proposed: false };
       return signpost === undefined ? trigger : { ...trigger, signpost: signpostOf(signpost, plan) };
     });
