@@ -3,19 +3,20 @@
 import { checkRules, findingFamilies } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { cases } from "./cases.ts";
-import { cleanPlan, edited, findingsOf } from "./cleanPlan.ts";
+import { cleanPlan, edited, findingsOf, TODAY } from "./cleanPlan.ts";
 
 it("of the clean plan says nothing", () => {
-  expect(findingsOf(cleanPlan())).toEqual([]);
+  expect(findingsOf(cleanPlan(), TODAY, 400)).toEqual([]);
 });
 
 it("has a case for every check, and every check a row", () => {
   expect(Object.keys(cases).sort()).toEqual(checkRules.map(({ code }) => code).sort());
 });
 
-describe.each(checkRules)("$code", ({ code, severity, source, what, why, advice }) => {
+describe.each(checkRules)("$code", ({ code, severity, source, what, why, advice, needsForecast }) => {
   const { found, near, path, ids = [], today } = cases[code];
-  const of = (edits: typeof found) => findingsOf(edited(edits), today).filter((each) => each.code === code);
+  const of = (edits: typeof found) =>
+    findingsOf(edited(edits), today, needsForecast ? 400 : 0).filter((each) => each.code === code);
 
   it("is found where it is, with its place and what it is about", () => {
     const [first] = of(found);
@@ -56,4 +57,14 @@ it("lists families one after the other, grave findings first", () => {
     expect(order).toEqual([...order].sort((a, b) => a - b));
   }
   expect(new Set(rank).size).toBe(3);
+});
+
+// Less is missing, or more is at stake, than in the row of the table.
+it.each([
+  ["benefit-incomplete", { "benefits.0.baseline": undefined }, "note"],
+  ["benefit-incomplete", { "benefits.0.owner": undefined }, "warning"],
+  ["away-in-task", { "people.lena.away": "2027-02-02" }, "warning"],
+  ["away-in-task", { "people.omar.away": "2027-02-08" }, "note"],
+] as const)("%s of %j is a %s", (code, edits, severity) => {
+  expect(findingsOf(edited(edits)).find((each) => each.code === code)?.severity).toBe(severity);
 });

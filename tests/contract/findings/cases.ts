@@ -556,10 +556,10 @@ export const cases: Record<FindingCode, Case> = {
     path: "commitment.funds",
   },
   "approver-limit": {
-    found: { "stakeholders.chair.approvesUpTo": 9000 },
+    found: { "stakeholders.chair.approvesUpTo": 59999 },
     near: {
-      "stakeholders.chair.approvesUpTo": 9000,
-      "stakeholders.1": { id: "board", name: "Board", approvesUpTo: 20000 },
+      "stakeholders.chair.approvesUpTo": 59999,
+      "stakeholders.1": { id: "board", name: "Board", approvesUpTo: 60000 },
       "approvals.1": { who: "board" },
     },
     path: "approvals",

@@ -156,12 +156,13 @@ export function planOf(data: unknown): Plan {
   return plan;
 }
 
-/** What is found, with a forecast of few futures: enough for chances far from a half. */
-export function findingsOf(data: unknown, today = TODAY): Finding[] {
+/**
+ * What is found.
+ *
+ * @param futures  With a forecast of so many; 400 are enough for chances far from a half. Without: none.
+ */
+export function findingsOf(data: unknown, today = TODAY, futures = 0): Finding[] {
   const plan = planOf(data);
-  const result = forecast(plan, { iterations: 400, seed: "findings" });
-  return planFindings(plan, {
-    today,
-    ...(result.forecast === undefined ? {} : { forecast: result.forecast }),
-  });
+  const ran = futures === 0 ? undefined : forecast(plan, { iterations: futures, seed: "findings" }).forecast;
+  return planFindings(plan, { today, ...(ran === undefined ? {} : { forecast: ran }) });
 }
