@@ -275,13 +275,24 @@ export interface Purpose {
   constraints: string[];
 }
 
+/** How a stakeholder is kept informed; changes no number. */
+export interface Inform {
+  how?: string;
+  every?: "week" | "two-weeks" | "month" | "quarter" | "milestone";
+  owner?: Id;
+  /** What they are told. */
+  what?: string;
+  /** The first day they are told, from which the rhythm runs; absent: the plan's start. */
+  from?: IsoDate;
+}
+
 export interface Stakeholder extends Noted {
   id: Id;
   name: string;
   role?: string;
   interest?: string;
   stance?: "supports" | "neutral" | "resists";
-  inform?: { how?: string; every?: "week" | "two-weeks" | "month" | "quarter" | "milestone"; owner?: Id };
+  inform?: Inform;
   approvesUpTo?: number;
 }
 

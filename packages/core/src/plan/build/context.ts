@@ -45,7 +45,15 @@ export function buildContext(plan: PlanDraft) {
       role: one.role,
       interest: one.interest,
       stance: one.stance,
-      inform: inform && present({ how: inform.how, every: inform.every, owner: inform.owner }),
+      inform:
+        inform &&
+        present({
+          how: inform.how,
+          every: inform.every,
+          owner: inform.owner,
+          what: inform.what,
+          from: inform.from,
+        }),
       approvesUpTo: one.approvesUpTo,
       note: one.note,
       was: one.was,

@@ -75,6 +75,14 @@ export const stakeholder = object("stakeholder", "a stakeholder", {
       how: optional(text("text"), "By what means."),
       every: optional(choice("week", "two-weeks", "month", "quarter", "milestone"), "How often."),
       owner: optional(who(), "Who sees to it."),
+      what: optional(text("text"), "What they are told.", { mistakenFor: ["message", "content", "about"] }),
+      from: optional(
+        date(),
+        "The first day they are told; the rhythm runs from it (default: the plan's start).",
+        {
+          mistakenFor: ["start", "since", "first"],
+        },
+      ),
     }),
     "How they are kept informed.",
   ),
