@@ -72,10 +72,10 @@ export function diskShelf(name: string, versions: () => Promise<Shelf>): DiskShe
     watch(heard) {
       const look = async (): Promise<void> => {
         try {
-          const tag = tags.get(latest) ?? "";
-          const answer = await fetch("plan", { cache: "no-store", headers: { "If-None-Match": tag } });
-          if (answer.status === 200 && answer.headers.get("ETag") !== tags.get(latest))
-            heard(await planOf(answer));
+          const answer = await fetch("plan", { method: "HEAD", cache: "no-store" });
+          await answer.text(); // a body left unread is an aborted request
+          const { headers } = answer;
+          if (headers.get("ETag") !== tags.get(latest)) heard(await read());
         } catch {
           // The next save says that nobody serves the file any more.
         }
