@@ -1,5 +1,6 @@
 export * from "./brief/index.ts";
 export * from "./budget/index.ts";
+export * from "./communicate/index.ts";
 export * from "./estimating/index.ts";
 export * from "./exchange/index.ts";
 export {

@@ -11,18 +11,18 @@ import {
   tableOf,
   writeCsv,
 } from "../../../packages/core/src/index.ts";
-import { randomPlanDocument } from "../../oracle/randomPlan.ts";
+import { type RandomPlanOptions, randomPlanDocument } from "../../oracle/randomPlan.ts";
 import { seededRng } from "../../oracle/seededRng.ts";
 
 // A law, no source needed: what goes out as a table comes back as it was. The random plans are the oracle's, written
 // from the page of the plan format by somebody else; the tables are also read by csv-parse, an independent library.
 
 const WHICH: readonly TableOfPlan[] = ["tasks", "people", "register"];
-const seeds = Array.from({ length: 30 }, (_, index) => index + 1);
+const seeds = Array.from({ length: 20 }, (_, index) => index + 1);
 
-function randomText(seed: number): string {
+function randomText(seed: number, options: RandomPlanOptions = {}): string {
   const rng = seededRng(seed);
-  const document = randomPlanDocument(rng);
+  const document = randomPlanDocument(rng, options);
   const text = rng() < 0.3 ? JSON.stringify(document, null, 2) : stringify(document);
   return rng() < 0.5 || text.startsWith("{") ? text : text.replace("tasks:", "# what is done\ntasks:");
 }
@@ -50,7 +50,8 @@ describe("a table of a random plan", () => {
   it("undoes every change to tasks and register: the same meaning, read from another plan's lists", () => {
     let compared = 0;
     for (const seed of seeds) {
-      const text = randomText(seed);
+      // A task that waits for a response (`onlyIf`) needs the register first, an impact the tasks.
+      const text = randomText(seed, { chance: false, progress: false });
       const other: Record<string, unknown> = JSON.parse(JSON.stringify(documentOf(text)));
       // What points at tasks goes first; a plan without any task is none.
       for (const key of ["correlations", "overheads", "intervals", "benefits", "commitment", "statusDate"]) {
@@ -62,12 +63,11 @@ describe("a table of a random plan", () => {
       const bare = { ...other, tasks: nothing, risks: [], assumptions: [] };
       const emptied = stringify(bare);
       const [tasks, register] = [tableText(text, "tasks"), tableText(text, "register")];
-      // Tasks may hang on responses (`onlyIf`) and impacts on tasks, so neither table alone makes a plan.
       const first = importTable(emptied, tasks, "tasks", { removeMissing: true });
-      if (first.problems.some(({ severity }) => severity === "error")) {
-        expect(first.text).toBe(emptied);
-        continue;
-      }
+      expect(
+        first.problems.filter(({ severity }) => severity === "error"),
+        `seed ${seed}`,
+      ).toEqual([]);
       const second = importTable(first.text, register, "register");
       expect(
         second.problems.filter(({ severity }) => severity === "error"),
@@ -76,7 +76,7 @@ describe("a table of a random plan", () => {
       expect(meaning(second.text), `seed ${seed}`).toEqual({ ...whole, sha256: "", approvalSha256: "" });
       compared++;
     }
-    expect(compared).toBeGreaterThan(5);
+    expect(compared).toBeGreaterThan(15);
   });
 
   it("puts back what was changed in the plan: the same hash", () => {
@@ -97,7 +97,7 @@ describe("a table of a random plan", () => {
       expect(readPlan(both.text).plan?.sha256, `seed ${seed}`).toBe(readPlan(text).plan?.sha256);
       changed += tasks.changes.length;
     }
-    expect(changed).toBeGreaterThan(100);
+    expect(changed).toBeGreaterThan(50);
   });
 
   it("reads the same in an independent library", () => {
