@@ -169,7 +169,7 @@ function factsOfRows(rows: readonly Row[]): FactsRead {
   return { facts, problems };
 }
 
-/** `4200,5` in a table whose decimal sign is the comma; `5,7` of what remains may be a range, and stays as it is. */
+/** `4200,5` in a table whose decimal sign is the comma. */
 function withPoint(key: string, cell: string): string {
   return key === "spent" && /^\s*-?\d+,\d+\s*$/.test(cell) ? cell.replace(",", ".") : cell;
 }

@@ -1,5 +1,6 @@
 import { nearest } from "../../plan/definition/nearest.ts";
 import type { Problem } from "../../plan/problem.ts";
+import type { Json } from "../../plan/source/toJson.ts";
 import type { Plan, Task } from "../../plan/types.ts";
 import type { FactKind, ProgressFact } from "./types.ts";
 import { readDay, readRemaining, readSum } from "./values.ts";
@@ -9,7 +10,7 @@ export interface Told {
   what: FactKind;
   id: string;
   list: "tasks" | "risks" | "assumptions";
-  value: unknown;
+  value: Json;
   said: string;
 }
 
@@ -97,7 +98,7 @@ function unknown(plan: Plan, { what, id }: ProgressFact): { code: string; rule: 
 function factValue(
   { what, value = "" }: ProgressFact,
   statusDate: string | undefined,
-): { value: unknown } | { rule: string; remedy: string } | undefined {
+): { value: Json } | { rule: string; remedy: string } | undefined {
   if (what === "remaining") return readRemaining(value);
   if (what === "spent") return readSum(value);
   if (what === "occurred" || what === "closed") {

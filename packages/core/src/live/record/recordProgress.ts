@@ -1,6 +1,10 @@
-import { removeFromPlan, setInPlan } from "../../plan/edit/editPlan.ts";
+import { type PlanEdit, setInPlan } from "../../plan/edit/editPlan.ts";
+import { type PlanChange, setManyInPlan } from "../../plan/edit/setManyInPlan.ts";
+import { planHash } from "../../plan/hash.ts";
 import type { Problem } from "../../plan/problem.ts";
 import { readPlan } from "../../plan/readPlan.ts";
+import { readSource } from "../../plan/source/readSource.ts";
+import { toJson } from "../../plan/source/toJson.ts";
 import type { Plan } from "../../plan/types.ts";
 import { missingAfter, nothingMissing } from "./missing.ts";
 import { outOfSequence } from "./outOfSequence.ts";
@@ -55,43 +59,37 @@ export function recordProgress(text: string, report: ProgressReport): Recorded {
   };
 }
 
-function write(
-  text: string,
-  plan: Plan,
-  statusDate: string,
-  told: readonly Told[],
-): { text: string; problems: Problem[] } {
-  const problems: Problem[] = [];
-  let now = text;
-  const edit = ({ text: next, problems: found }: ReturnType<typeof setInPlan>) => {
-    problems.push(...found);
-    now = next;
-  };
-  if (plan.statusDate !== statusDate) edit(statusIn(now, statusDate));
+function write(text: string, plan: Plan, statusDate: string, told: readonly Told[]): PlanEdit {
+  const changes: PlanChange[] = [];
   // A start before its finish: so that the keys are written in the order in which things happen.
   const inOrder = [...told].sort((a, b) => ORDER.indexOf(a.what) - ORDER.indexOf(b.what));
   for (const { what, id, list, value } of inOrder) {
     const task = list === "tasks" ? plan.tasks.find((each) => each.id === id) : undefined;
-    if (what === "finished" && task?.remaining !== undefined) {
-      edit(removeFromPlan(now, ["tasks", id, "remaining"]));
-    }
+    if (what === "finished" && task?.remaining !== undefined)
+      changes.push({ path: ["tasks", id, "remaining"], value: undefined });
     const key = what === "occurred" || what === "closed" ? "status" : what;
-    edit(setInPlan(now, [list, id, key], value));
+    changes.push({ path: [list, id, key], value });
   }
-  return { text: now, problems };
+  const made = setManyInPlan(text, changes);
+  return plan.statusDate === statusDate || made.problems.length > 0 ? made : statusIn(made.text, statusDate);
 }
 
 /** The status date where it stands; a first one under the plan's start, where a reader looks for it. */
-function statusIn(text: string, statusDate: string): ReturnType<typeof setInPlan> {
+function statusIn(text: string, statusDate: string): PlanEdit {
   const plain = setInPlan(text, ["statusDate"], statusDate);
   const under = text.replace(
     /^start: *\d[^\n]*(\r?\n)/m,
     (line, end) => `${line}statusDate: ${statusDate}${end}`,
   );
-  const meant = readPlan(plain.text).plan;
+  if (under === text || /^statusDate:/m.test(text)) return plain;
   // Written by hand, so it counts only where it says exactly what was meant.
-  if (meant === undefined || under === text || /^statusDate:/m.test(text)) return plain;
-  return readPlan(under).plan?.sha256 === meant.sha256 ? { text: under, problems: [] } : plain;
+  return contentOf(under) === contentOf(plain.text) ? { text: under, problems: [] } : plain;
+}
+
+/** What a document says, whatever the order of its keys. */
+function contentOf(text: string): string | undefined {
+  const { root, faults } = readSource(text);
+  return root === undefined || faults.length > 0 ? undefined : planHash(toJson(root));
 }
 
 const ORDER = ["started", "finished", "remaining", "spent", "occurred", "closed", "tripped"];
