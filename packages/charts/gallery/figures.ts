@@ -1,5 +1,7 @@
 import {
   applyScenario,
+  type Budget,
+  budget,
   compare,
   drivingPaths,
   explain,
@@ -13,11 +15,14 @@ import {
 import {
   type ChartOptions,
   confidenceSteps,
+  contingencyLeftDays,
+  contingencyLeftMoney,
   costCurve,
   driversBars,
   type Figure,
   fiftyFutures,
   finishCurve,
+  fundsMonths,
   futureBars,
   jointDensity,
   movesDays,
@@ -54,6 +59,7 @@ export function figuresOf(plan: Plan, run: { iterations?: number } = {}): Shown[
   const worth = given(responses(plan, run).responses);
   const paths = given(drivingPaths(plan, run).paths);
   const load = given(peopleLoad(plan, run).people);
+  const funds = given(budget(plan, run).budget);
   const one = given(future(plan, { at: levels.confidence }, run).future);
   // What moves when every response is adopted: the plan against itself.
   const adopted = applyScenario(plan, {
@@ -80,8 +86,18 @@ export function figuresOf(plan: Plan, run: { iterations?: number } = {}): Shown[
     { call: "tasksAtStake(paths)", draw: (options) => tasksAtStake(paths, options) },
     { call: "peopleWeeks(load)", draw: (options) => peopleWeeks(load, options) },
     { call: "spending(forecast)", draw: (options) => spending(answer, options) },
+    { call: "fundsMonths(budget)", draw: (options) => fundsMonths(funds, options) },
+    ...leftOf(funds),
     { call: "futureBars(future)", draw: (options) => futureBars(one, options) },
     { call: "planBars(forecast)", draw: (options) => planBars(answer, options) },
+  ];
+}
+
+function leftOf({ left }: Budget): Shown[] {
+  if (left === undefined) return [];
+  return [
+    { call: "contingencyLeftMoney(left)", draw: (options) => contingencyLeftMoney(left, options) },
+    { call: "contingencyLeftDays(left)", draw: (options) => contingencyLeftDays(left, options) },
   ];
 }
 

@@ -38,7 +38,7 @@ export function fundsMonths(budget: Budget, options: ChartOptions): Figure {
   const last = months.at(-1);
   return {
     title,
-    subtitle: `Money spent by the end of each month: the band runs from what half of the futures stay within (P50) to what 80 % do (P80)${funds === undefined ? "" : "; dashes: money released by then"}. In ${currency}`,
+    subtitle: `Money spent by the end of each month: the band runs from what half of the futures stay within (P50) to what 80 % do (P80)${funds === undefined ? "" : "; dashes: money released by then"}; bars: how the sum that ${formatPercent(budget.confidence)} stay within falls on the months. In ${currency}`,
     summary:
       last === undefined
         ? "The plan says nothing of when money is spent."
@@ -83,7 +83,7 @@ export function fundsMonths(budget: Budget, options: ChartOptions): Figure {
               start: plan.start,
               currency,
               months: view,
-              means: `In each month: its part of the ${sum(total.committed)} that ${formatPercent(budget.confidence)} stay within`,
+              means: `Each month's part of ${sum(total.committed)}`,
               ...(short === undefined
                 ? {}
                 : {

@@ -65,7 +65,8 @@ export function budget(given: Plan, options: BudgetOptions = {}): BudgetResult {
     const { commitment, statusDate } = plan;
     const holder = someoneOf(plan)(commitment.holder);
     const { onProgress: _, today: _t, ...asked } = options;
-    const left = contingencyLeft(plan, asked).left;
+    const { left, problems } = contingencyLeft(plan, asked);
+    if (problems.length > 0) return { problems };
     const workdays = plan.calendars.get(plan.calendar)?.workdays.length ?? 5;
     return {
       budget: {

@@ -82,11 +82,26 @@ export function contingencyLeft(given: Plan, options: ContingencyLeftOptions = {
       problems: [],
     };
   };
-  return explaining(plan, options, answer, { unfit });
+  return explaining(plan, options, answer, { unfit: [...unfit, ...otherMoney(plan, options.signed)] });
 }
 
 const nothing = { workingDays: 0, money: 0 };
 const unsettled = { settled: [], held: nothing, heldIn: "without-progress" as const, release: nothing };
+
+/** Sums in two currencies are not compared. */
+function otherMoney({ currency }: Plan, signed: Plan | undefined): Problem[] {
+  if (signed === undefined || signed.currency === currency) return [];
+  return [
+    {
+      code: "other-currency",
+      severity: "error",
+      path: "--signed",
+      received: signed.currency,
+      rule: `The version that was signed counts in ${signed.currency}, the plan in ${currency}.`,
+      remedy: "Give the agreed sum itself, in the plan's currency.",
+    },
+  ];
+}
 
 /** What was agreed, and where that comes from. */
 interface Terms {
