@@ -85,7 +85,7 @@ describe("check", () => {
     expect(JSON.parse(out).run).toBeUndefined();
     out = "";
     await check(plan, "--as-written");
-    expect(out).toContain("Nothing was drawn");
+    expect(out).toContain("Without a forecast");
   });
 
   it("of a plan that runs past its calendars still says what can be said", async () => {
@@ -94,6 +94,14 @@ describe("check", () => {
     const codes = JSON.parse(out).findings.map(({ code }: Finding) => code);
     expect(codes[0]).toBe("runs-past-calendar");
     expect(codes).toContain("entry-without-owner");
+  });
+
+  it("of a plan that only some futures take past its calendars says so among the findings", async () => {
+    const plan = edited({ "tasks.paint.duration": [3, 4, 60000], "risks.frost.owner": undefined });
+    expect(await check(plan, "--json", "--fail-on", "error")).toBe(1);
+    const findings: Finding[] = JSON.parse(out).findings;
+    expect(findings[0]).toMatchObject({ code: "beyond-calendar", severity: "error", path: "tasks" });
+    expect(findings.map(({ code }) => code)).toContain("entry-without-owner");
   });
 
   it("of what is no plan lists the mistakes, with code 2", async () => {

@@ -28,7 +28,7 @@ export function checkText(given: CheckAnswer, page: Page, planName: string): str
     [
       ...wrap(countSentence(findings), width).map(strong),
       ...(run === undefined
-        ? wrap("Nothing was drawn: what depends on chances was not looked at.", width)
+        ? wrap("Without a forecast: what depends on chances was not looked at.", width)
         : []),
     ],
     ...findingBlocks(findings, page),

@@ -50,13 +50,13 @@ export async function checkVerb(call: Call): Promise<number> {
     ? undefined
     : await computeForecast({ text: document.text, options, ...(workers === undefined ? {} : { workers }) });
   await hearStops();
-  const answer = answerOf(plan, today.value, read, ran?.forecast);
-  // What keeps a plan from being forecast is a finding itself where the plan as written shows it.
-  const unsaid = ran !== undefined && ran.forecast === undefined && !answer.findings.some(isPastCalendar);
-  if (unsaid) {
-    printProblems(ran.problems.slice(problems.length), document.name);
+  const unrun = ran?.forecast === undefined ? (ran?.problems.slice(problems.length) ?? []) : [];
+  // A plan that some future takes past its calendars is itself at fault; anything else is the call's.
+  if (unrun.some(({ code }) => code !== "beyond-calendar")) {
+    printProblems(unrun, document.name);
     return exitCodes.invalid;
   }
+  const answer = answerOf(plan, today.value, [...read, ...unrun.map(findingOf)], ran?.forecast);
   if (values.has("json")) printJson(answer);
   else printAnswer(checkText(answer, pageOf(process.env, process.stdout), shellWord(document.name)));
   const worst = failOn === undefined ? -1 : SEVERITIES.indexOf(failOn);
@@ -66,14 +66,13 @@ export async function checkVerb(call: Call): Promise<number> {
   return found ? exitCodes.found : exitCodes.done;
 }
 
-function isPastCalendar({ code }: Finding): boolean {
-  return code === "runs-past-calendar";
-}
-
 type Ran = Awaited<ReturnType<typeof computeForecast>>["forecast"];
 
 function answerOf(plan: Plan, today: string, read: readonly Finding[], forecast: Ran): CheckAnswer {
   const found = checkPlan(plan, { today, ...(forecast === undefined ? {} : { forecast }) });
+  // The plan as written names the task and its place, so the forecast's own word for the same is left out.
+  const past = found.findings.some(({ code }) => code === "runs-past-calendar");
+  const first = past ? read.filter(({ code }) => code !== "beyond-calendar") : read;
   return {
     plan: { title: plan.title, sha256: plan.sha256 },
     today,
@@ -88,7 +87,7 @@ function answerOf(plan: Plan, today: string, read: readonly Finding[], forecast:
             sha256: forecast.plan.sha256,
           },
         }),
-    findings: [...read, ...found.findings].sort(
+    findings: [...first, ...found.findings].sort(
       (a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity),
     ),
     measures: found.measures,
