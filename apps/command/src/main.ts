@@ -9,10 +9,13 @@ import { compareVerb } from "./verbs/compare.ts";
 import { confidenceVerb } from "./verbs/confidence.ts";
 import { detailVerb } from "./verbs/detail.ts";
 import { explainVerb } from "./verbs/explain.ts";
+import { exportVerb } from "./verbs/export.ts";
 import { forecastVerb } from "./verbs/forecast.ts";
 import { futureVerb } from "./verbs/future.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 import { historyVerb } from "./verbs/history.ts";
+import { importVerb } from "./verbs/import.ts";
+import { informVerb } from "./verbs/inform.ts";
 import { interviewVerb } from "./verbs/interview.ts";
 import { moneyVerb } from "./verbs/money.ts";
 import { newVerb } from "./verbs/new.ts";
@@ -23,6 +26,7 @@ import { poolVerb } from "./verbs/pool.ts";
 import { reachVerb } from "./verbs/reach.ts";
 import { recordVerb } from "./verbs/record.ts";
 import { responsesVerb } from "./verbs/responses.ts";
+import { rolesVerb } from "./verbs/roles.ts";
 import { schemaVerb } from "./verbs/schema.ts";
 import { scorecardVerb } from "./verbs/scorecard.ts";
 import { sheetVerb } from "./verbs/sheet.ts";
@@ -76,6 +80,14 @@ function run(call: Call): number | Promise<number> {
       return scorecardVerb(call);
     case "uplift":
       return upliftVerb(call);
+    case "export":
+      return exportVerb(call);
+    case "import":
+      return importVerb(call);
+    case "inform":
+      return informVerb(call);
+    case "roles":
+      return rolesVerb(call);
     case "schema":
       return schemaVerb();
     case "open":

@@ -1,0 +1,59 @@
+import { formatDate } from "@leeway/charts";
+import type { Due, DueList, Forecast } from "@leeway/core";
+import { type Page, wrap } from "./page.ts";
+
+const MONTHS = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
+
+/** Who has to be told of what, how and when, month by month. */
+export function informText(list: DueList, forecast: Forecast, page: Page): string {
+  const { due, until, without } = list;
+  const level = Math.round(forecast.committed.confidence * 100);
+  const head = `${due.length === 1 ? "1 occasion" : `${due.length} occasions`} to inform somebody until ${formatDate(until, "long")}, the finish at ${level} %.`;
+  const lines = [page.strong(forecast.plan.title), "", ...wrap(head, page.width)];
+  let month = "";
+  for (const each of due) {
+    if (each.date.slice(0, 7) !== month) {
+      month = each.date.slice(0, 7);
+      lines.push("", page.strong(`${MONTHS[Number(month.slice(5)) - 1]} ${month.slice(0, 4)}`));
+    }
+    lines.push(...wrap(`  ${formatDate(each.date, "weekday")}  ${sentence(each)}`, page.width, "      "));
+  }
+  if (without.length > 0) {
+    lines.push("", page.strong("Not said in the plan"));
+    const names = {
+      every: "how often",
+      owner: "who sees to it",
+      how: "by what means",
+      what: "what they are told",
+    };
+    for (const { name, missing } of without) {
+      lines.push(...wrap(`  ${name}: ${missing.map((key) => names[key]).join(", ")}`, page.width, "      "));
+    }
+  }
+  const rule =
+    "A day without work on the plan's calendar is moved to the next one with work; milestones stay on the day committed to.";
+  const { seed, iterations, version, plan } = forecast;
+  const stamp = `Seed ${seed}, ${iterations} futures, plan ${plan.sha256.slice(0, 12)}, leeway ${version}.`;
+  return `${[...lines, "", ...wrap(rule, page.width), ...wrap(stamp, page.width)].join("\n")}\n`;
+}
+
+function sentence({ stakeholder, owner, how, what, milestone, movedFrom }: Due): string {
+  const about = milestone === undefined ? "" : ` about ${milestone.name}`;
+  const said = what === undefined ? "" : `: ${what}`;
+  const by = [how, owner?.name].filter((part) => part !== undefined).join(", ");
+  const moved = movedFrom === undefined ? "" : ` [from ${formatDate(movedFrom, "weekday")}]`;
+  return `${stakeholder.name}${about}${said}${by === "" ? "" : ` (${by})`}${moved}`;
+}
