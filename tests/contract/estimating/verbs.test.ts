@@ -124,6 +124,7 @@ describe("interview", () => {
       ...subject,
       unitWords: "working days",
       events: [],
+      holds: [],
       by: "ana",
       date: "2026-11-02",
     });

@@ -1,4 +1,4 @@
-import type { Estimate, Id, Plan, Task } from "../plan/types.ts";
+import type { Estimate, Id, Plan, RegisterEntry, Task } from "../plan/types.ts";
 
 /** What an opinion of a task can be about. */
 export type OpinionOf = "duration" | "effort" | "cost";
@@ -14,8 +14,10 @@ export interface Askable {
   unit: AnswerUnit;
   /** The unit in words: `working days`, `weeks`, `person-days`, `person-weeks`, or the plan's currency. */
   unitWords: string;
-  /** Names of the register entries that can touch the task: what happens then is not part of its range. */
+  /** Open risks that can touch the task: what happens then is not part of its range. */
   events: string[];
+  /** Open assumptions that can: its range holds for the case that they do. */
+  holds: string[];
 }
 
 /**
@@ -24,11 +26,13 @@ export interface Askable {
  */
 export function askableOf(plan: Plan, task: Task): Askable[] {
   if (task.finished !== undefined) return [];
-  const events = [...plan.risks, ...plan.assumptions]
-    .filter(({ status }) => status === "open")
-    .filter(({ impacts }) => impacts.some(({ tasks }) => tasks.includes(task.id)))
-    .map(({ name }) => name);
-  const base = { task: task.id, name: task.name, events };
+  const touching = (entries: readonly RegisterEntry[]) =>
+    entries
+      .filter(({ status }) => status === "open")
+      .filter(({ impacts }) => impacts.some(({ tasks }) => tasks.includes(task.id)))
+      .map(({ name }) => name);
+  const [events, holds] = [touching(plan.risks), touching(plan.assumptions)];
+  const base = { task: task.id, name: task.name, events, holds };
   const result: Askable[] = [];
   for (const of of ["duration", "effort"] as const) {
     const estimate = task[of];

@@ -18,7 +18,7 @@ export const INTERVIEW_ORDER = ["basis", "high", "low", "likely", "dissent"] as 
  */
 export function interviewQuestion(
   key: InterviewKey | "confirm",
-  { name, of, unitWords, events }: InterviewSubject,
+  { name, of, unitWords, events, holds }: InterviewSubject,
 ): InterviewQuestion {
   const what = of === "cost" ? `What would “${name}” cost` : `How long would “${name}” take`;
   const number = `A number of ${unitWords}.`;
@@ -33,7 +33,7 @@ export function interviewQuestion(
       return {
         key,
         text:
-          `Think of ten pieces of work like “${name}”${without(events)}. ` +
+          `Think of ten pieces of work like “${name}”.${setAside(events, holds)} ` +
           `Which ${unitOf(unitWords)} would only one of the ten exceed?`,
         help: `${number} Not the worst that could ever happen: one time in ten it would be more.`,
       };
@@ -68,8 +68,12 @@ function unitOf(unitWords: string): string {
   return /^[A-Z]{3}$/.test(unitWords) ? `sum in ${unitWords}` : `number of ${unitWords}`;
 }
 
-/** An event of the register has its own chance and its own days: it is not to be counted a second time. */
-function without(events: readonly string[]): string {
-  if (events.length === 0) return "";
-  return `, and suppose that none of this happens, which the register counts on its own: ${events.join("; ")}`;
+/** What the register counts on its own has its own chance and its own days: it is not to be counted a second time. */
+function setAside(events: readonly string[], holds: readonly string[]): string {
+  const list = (names: readonly string[]) =>
+    names.map((name) => `“${name.replace(/[.\s]+$/, "")}”`).join(", ");
+  const happens = events.length === 0 ? "" : ` none of this happens: ${list(events)}`;
+  const kept = holds.length === 0 ? "" : ` this holds: ${list(holds)}`;
+  const both = [happens, kept].filter((part) => part !== "").join(", and that");
+  return both === "" ? "" : ` Suppose that${both}; the register counts that on its own.`;
 }
