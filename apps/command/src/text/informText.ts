@@ -17,19 +17,25 @@ const MONTHS = [
   "December",
 ];
 
+/** Columns of the date, indent and space behind it included. */
+const DATE = 14;
+
 /** Who has to be told of what, how and when, month by month. */
 export function informText(list: DueList, forecast: Forecast, page: Page): string {
   const { due, until, without } = list;
   const level = Math.round(forecast.committed.confidence * 100);
   const head = `${due.length === 1 ? "1 occasion" : `${due.length} occasions`} to inform somebody until ${formatDate(until, "long")}, the finish at ${level} %.`;
   const lines = [page.strong(forecast.plan.title), "", ...wrap(head, page.width)];
-  let month = "";
+  let [month, day] = ["", ""];
   for (const each of due) {
     if (each.date.slice(0, 7) !== month) {
       month = each.date.slice(0, 7);
       lines.push("", page.strong(`${MONTHS[Number(month.slice(5)) - 1]} ${month.slice(0, 4)}`));
     }
-    lines.push(...wrap(`  ${formatDate(each.date, "weekday")}  ${sentence(each)}`, page.width, "      "));
+    const date = each.date === day ? "" : formatDate(each.date, "weekday").replace(/ \d{4}$/, "");
+    day = each.date;
+    const [first = "", ...rest] = wrap(sentence(each), page.width - DATE - 2);
+    lines.push(`  ${date.padEnd(DATE - 2)}${first}`, ...rest.map((line) => `${" ".repeat(DATE)}  ${line}`));
   }
   if (without.length > 0) {
     lines.push("", page.strong("Not said in the plan"));
@@ -40,7 +46,8 @@ export function informText(list: DueList, forecast: Forecast, page: Page): strin
       what: "what they are told",
     };
     for (const { name, missing } of without) {
-      lines.push(...wrap(`  ${name}: ${missing.map((key) => names[key]).join(", ")}`, page.width, "      "));
+      const said = wrap(`${name}: ${missing.map((key) => names[key]).join(", ")}`, page.width - 4);
+      lines.push(...said.map((line, k) => `${k === 0 ? "  " : "    "}${line}`));
     }
   }
   const rule =

@@ -1,7 +1,9 @@
 import type { RoleMatrix } from "@leeway/core";
 import { cut } from "./page.ts";
 
+/** The names of rows are cut to this, and further where that lets everybody stand in one table. */
 const NAME = 30;
+const LEAST_NAME = 20;
 const LEAST = 4;
 
 /**
@@ -10,17 +12,18 @@ const LEAST = 4;
  */
 export function rolesTables({ rows, people }: RoleMatrix, width: number): string[] {
   const wide = Math.max(LEAST, ...rows.flatMap(({ roles }) => roles.map((each) => each.join("").length + 2)));
-  const each = Math.max(1, Math.floor((width - NAME - 4) / wide));
+  const left = Math.max(LEAST_NAME, Math.min(NAME, width - 2 - people.length * wide));
+  const each = Math.max(1, Math.floor((width - 2 - left) / wide));
   const lines: string[] = [];
   for (let first = 0; first < people.length; first += each) {
     const columns = people.slice(first, first + each);
     if (lines.length > 0) lines.push("");
     lines.push(
-      `  ${" ".repeat(NAME)}${columns.map((_, k) => String(first + k + 1).padStart(wide)).join("")}`,
+      `  ${" ".repeat(left)}${columns.map((_, k) => String(first + k + 1).padStart(wide)).join("")}`,
     );
     for (const { name, roles } of rows) {
       const cells = columns.map((_, k) => ((roles[first + k] ?? []).join("") || ".").padStart(wide));
-      lines.push(`  ${cut(name, NAME).padEnd(NAME)}${cells.join("")}`);
+      lines.push(`  ${cut(name, left).padEnd(left)}${cells.join("")}`);
     }
   }
   return lines;

@@ -22,7 +22,10 @@ export function rolesText(matrix: RoleMatrix, page: Page): string {
   }
   if (faults.length > 0) {
     lines.push("", page.strong("Rows that break the rule of one A"));
-    for (const fault of faults) lines.push(...wrap(`  ${sentence(fault)}`, page.width, "    "));
+    for (const fault of faults) {
+      const said = wrap(sentence(fault), page.width - 4);
+      lines.push(...said.map((line, k) => `${k === 0 ? "  " : "    "}${line}`));
+    }
   }
   if (load.length > 0) {
     lines.push("", page.strong("What stands on whom"));
@@ -52,8 +55,5 @@ export function rolesText(matrix: RoleMatrix, page: Page): string {
 function sentence({ code, name, who }: RoleFault): string {
   if (code === "no-accountable") return `${name}: nobody is accountable; name one.`;
   if (code === "no-responsible") return `${name}: nobody is responsible; name who does it.`;
-  return `${name}: ${who.map((each) => each.name).join(" and ")} are both accountable; keep one.`.replace(
-    /^(.*) are both (.*)$/,
-    who.length > 2 ? "$1 are all $2" : "$1 are both $2",
-  );
+  return `${name}: ${who.length} are accountable (${who.map((each) => each.name).join(", ")}); keep one.`;
 }
