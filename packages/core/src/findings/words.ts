@@ -10,11 +10,15 @@ export function daysText(days: number): string {
   return `${rounded} working ${rounded === 1 ? "day" : "days"}`;
 }
 
-/** A share as `12 %`; never `0 %` or `100 %` for what is not. */
+/** A share as `12 %`, rounded once, as everywhere; never `0 %` or `100 %` for what is not. */
 export function percentText(share: number): string {
-  const value = Math.round(share * 1000) / 10;
-  const whole = Math.round(value);
-  return (whole === 0 && share > 0) || (whole === 100 && share < 1) ? `${value} %` : `${whole} %`;
+  const whole = Math.round(share * 100);
+  const told = (whole === 0 && share > 0) || (whole === 100 && share < 1) ? oneDigit(share) : whole;
+  return `${told} %`;
+}
+
+function oneDigit(share: number): number {
+  return Math.round(share * 1000) / 10;
 }
 
 /** The first few names and how many more: `A, B, C and 4 more`. */
