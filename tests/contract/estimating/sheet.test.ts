@@ -19,6 +19,7 @@ tasks:
   - { id: plan, name: Plan it, effort: { low: 1, likely: 2, high: 3, unit: weeks }, people: ana, after: dig }
   - { id: paint, name: Paint, duration: 4 }
   - { id: end, name: End, milestone: true, responsible: ana, after: [plan, paint] }
+risks: [{ id: rock, name: Rock, probability: 0.1, impacts: { tasks: dig, delay: 3 } }]
 `;
 const who = { by: "ana", date: "2026-11-02" };
 const plan = mustRead(PLAN);
@@ -49,6 +50,7 @@ describe("sheetOf(plan, person)", () => {
         "task",
         "name",
         "what it needs first",
+        "not part of the range",
         "estimate of",
         "unit",
         "why would you know",
@@ -61,6 +63,7 @@ describe("sheetOf(plan, person)", () => {
         "dig",
         'Dig, then "shore" it',
         "",
+        "if it happens: Rock",
         "duration",
         "working days",
         "Dug two; one in clay",
@@ -69,8 +72,8 @@ describe("sheetOf(plan, person)", () => {
         "3.5",
         "=too deep",
       ],
-      ["dig", 'Dig, then "shore" it', "", "cost", "EUR", "", "", "", "", ""],
-      ["plan", "Plan it", 'Dig, then "shore" it', "effort", "person-weeks", "", "", "", "", ""],
+      ["dig", 'Dig, then "shore" it', "", "if it happens: Rock", "cost", "EUR", "", "", "", "", ""],
+      ["plan", "Plan it", 'Dig, then "shore" it', "", "effort", "person-weeks", "", "", "", "", ""],
     ]);
   });
 
@@ -82,7 +85,7 @@ describe("sheetOf(plan, person)", () => {
   it("restates answers in other bounds as one-in-ten values", () => {
     const row = sheetCells(sheetOf(plan, "ben"))[1] ?? [];
     // Of a symmetric pert 20-30-40 the one-in-ten values are as far from 30 on both sides, and inside.
-    const [high, low] = [Number(row[6]), Number(row[7])];
+    const [high, low] = [Number(row[7]), Number(row[8])];
     expect(high + low).toBeCloseTo(60, 6);
     expect(high).toBeGreaterThan(33);
     expect(high).toBeLessThan(40);
@@ -152,10 +155,10 @@ describe("readSheet(plan, cells)", () => {
       [4, "likely", "3"],
     );
     sheet.push(
-      ["digg", "", "", "duration", "working days", "x", "2", "1", "1", ""],
-      ["end", "", "", "duration", "working days", "x", "2", "1", "1", ""],
-      ["plan", "", "", "duration", "working days", "x", "2", "1", "1", ""],
-      ["dig", "", "", "duration", "working days", "x", "2", "1", "1", ""],
+      ["digg", "", "", "", "duration", "working days", "x", "2", "1", "1", ""],
+      ["end", "", "", "", "duration", "working days", "x", "2", "1", "1", ""],
+      ["plan", "", "", "", "duration", "working days", "x", "2", "1", "1", ""],
+      ["dig", "", "", "", "duration", "working days", "x", "2", "1", "1", ""],
     );
     const { opinions, problems } = readSheet(plan, sheet, who);
     expect(opinions).toEqual([]);

@@ -1,12 +1,13 @@
 import type { InterviewKey } from "../interview/types.ts";
 
-export type SheetKey = "task" | "name" | "needs" | "of" | "unit" | InterviewKey;
+export type SheetKey = "task" | "name" | "needs" | "aside" | "of" | "unit" | InterviewKey;
 
 /** The columns of a sheet, in the order in which the interview asks, so that a row is filled from left to right. */
 export const SHEET_COLUMNS: readonly { key: SheetKey; heading: string }[] = [
   { key: "task", heading: "task" },
   { key: "name", heading: "name" },
   { key: "needs", heading: "what it needs first" },
+  { key: "aside", heading: "not part of the range" },
   { key: "of", heading: "estimate of" },
   { key: "unit", heading: "unit" },
   { key: "basis", heading: "why would you know" },

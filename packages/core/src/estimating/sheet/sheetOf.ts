@@ -48,6 +48,7 @@ export function sheetOf(plan: Plan, person: Id, { all = false }: SheetOptions = 
               task: task.id,
               name: task.name,
               needs: needs.join("; "),
+              aside: asideWords(askable),
               of,
               unit: unitWords,
               ...answersNow(plan, task, person, askable),
@@ -55,6 +56,14 @@ export function sheetOf(plan: Plan, person: Id, { all = false }: SheetOptions = 
           };
         }),
     );
+}
+
+/** What the register counts on its own. */
+function asideWords({ events, holds }: Askable): string {
+  return [
+    ...events.map((name) => `if it happens: ${name}`),
+    ...holds.map((name) => `if it does not hold: ${name}`),
+  ].join("; ");
 }
 
 /** A cost that is certain in the plan is a price and no estimate, unless this person has spoken of it. */
