@@ -107,10 +107,8 @@ function driftTable({ points }: Drift, width: number): string[] {
       ...(dated ? [chance.finishBy === undefined ? "" : formatPercent(chance.finishBy)] : []),
     ];
   });
-  return [
-    `Committed date and sum; calendar days since the line before${dated ? "; chance of the date asked for" : ""}`,
-    ...table(columns, rows, width),
-  ];
+  const said = `Committed date${sums ? " and sum" : ""}; calendar days since the line before${dated ? "; chance of the date asked for" : ""}`;
+  return [...wrap(said, width), ...table(columns, rows, width)];
 }
 
 /** Why each forecast was kept, who signed it, and what makes it less than alike to the one before. */
