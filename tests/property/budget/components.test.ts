@@ -10,7 +10,7 @@ describe("components on random plans", () => {
     const apart: string[] = [];
     const seen = new Set<string>();
     let compared = 0;
-    for (let seed = 1400; seed < 1430; seed++) {
+    for (let seed = 1400; seed < 1418; seed++) {
       const document = richDocument(seed);
       const run = runOf(document, { iterations: 200 });
       if (run === undefined) continue;
@@ -33,7 +33,7 @@ describe("components on random plans", () => {
       });
     }
     expect(apart.slice(0, 6)).toEqual([]);
-    expect(compared).toBeGreaterThan(20);
+    expect(compared).toBeGreaterThan(12);
     expect([...seen].sort()).toEqual([
       "overheads",
       "people",
@@ -51,18 +51,18 @@ describe("budget(plan) on random plans", () => {
     const wrong: string[] = [];
     let compared = 0;
     let cured = 0;
-    for (let seed = 1430; seed < 1450; seed++) {
+    for (let seed = 1430; seed < 1440; seed++) {
       const rich = richDocument(seed);
       const funds = [
         { from: "2027-01-01", amount: 600 },
         { from: "2030-01-01", amount: 40000 },
       ];
       const document = { ...rich, commitment: { ...rich.commitment, funds } };
-      const run = { iterations: 200, ahead: false };
+      const run = { iterations: 100, ahead: false };
       const { budget: found } = budget(planOfDocument(document), run);
       if (found === undefined) continue;
       compared++;
-      const forecast = forecastOf(document, { iterations: 200 });
+      const forecast = forecastOf(document, { iterations: 100 });
       const near = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a), Math.abs(b));
       const say = (ok: boolean, what: string) => {
         if (!ok) wrong.push(`seed ${seed}: ${what}`);
@@ -137,7 +137,7 @@ describe("budget(plan) on random plans", () => {
       if (cure === undefined || cure.covered) continue;
       // Both cures, tried: every month is then covered at the level.
       const covered = (changed: object[]) =>
-        forecastOf({ ...rich, commitment: { ...rich.commitment, funds: changed } }, { iterations: 200 })
+        forecastOf({ ...rich, commitment: { ...rich.commitment, funds: changed } }, { iterations: 100 })
           .firstShortfall === undefined;
       const more = { from: cure.more?.by ?? "", amount: (cure.more?.amount ?? 0) + 1e-6 };
       say(covered([...funds, more]), "more money cures it");
@@ -149,7 +149,7 @@ describe("budget(plan) on random plans", () => {
       cured++;
     }
     expect(wrong).toEqual([]);
-    expect(compared).toBeGreaterThan(12);
-    expect(cured).toBeGreaterThan(5);
+    expect(compared).toBeGreaterThan(5);
+    expect(cured).toBeGreaterThan(2);
   });
 });

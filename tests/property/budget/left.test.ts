@@ -4,14 +4,14 @@ import { contingencyLeft } from "../../../packages/core/src/index.ts";
 import { richDocument } from "../laws/richDocument.ts";
 import { forecastOf, planOfDocument } from "../laws/runPlan.ts";
 
-const run = { iterations: 300 };
+const run = { iterations: 200 };
 
 describe("contingencyLeft(plan) on random plans", () => {
   it("is the forecast's own figures, parted; covers exactly when what was agreed holds; ends at nothing", () => {
     const wrong: string[] = [];
     let compared = 0;
     let settledSeen = 0;
-    for (let seed = 1300; seed < 1330; seed++) {
+    for (let seed = 1300; seed < 1318; seed++) {
       const document = richDocument(seed);
       const plan = planOfDocument(document);
       const { left, problems } = contingencyLeft(plan, run);
@@ -62,7 +62,7 @@ describe("contingencyLeft(plan) on random plans", () => {
       say(release.money <= Math.max(0, money?.spare ?? 0) + 1e-9, "releases only what is spare");
     }
     expect(wrong).toEqual([]);
-    expect(compared).toBeGreaterThan(20);
+    expect(compared).toBeGreaterThan(12);
     expect(settledSeen).toBeGreaterThan(5);
   });
 });

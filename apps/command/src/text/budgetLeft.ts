@@ -69,11 +69,16 @@ function aheadLines(left: ContingencyLeft, width: number): string[] {
   if (ahead.length < 2) return [];
   const every = Math.max(1, Math.ceil((ahead.length - 1) / MOST));
   const shown = ahead.filter((_, i) => i % every === 0 || i === ahead.length - 1);
-  const head = [{ heading: "after", align: "left" } as Column, right("days"), right(plan.currency)];
+  const costs = left.money !== undefined || ahead.some(({ exposure }) => exposure.money !== 0);
+  const head = [
+    { heading: "after", align: "left" } as Column,
+    right("days"),
+    ...(costs ? [right(plan.currency)] : []),
+  ];
   const rows = shown.map(({ date, exposure }) => [
     formatDate(date),
     leftDays(left).column(exposure.workingDays),
-    leftMoney(left).column(exposure.money),
+    ...(costs ? [leftMoney(left).column(exposure.money)] : []),
   ]);
   return [
     ...wrap("What may still be needed as time passes, if until then all goes as written", width),
