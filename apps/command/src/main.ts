@@ -89,7 +89,7 @@ function run(call: Call): number | Promise<number> {
     case "roles":
       return rolesVerb(call);
     case "schema":
-      return schemaVerb();
+      return schemaVerb(call.subject);
     case "open":
       return openVerb(call);
     case "new":

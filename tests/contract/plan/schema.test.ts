@@ -66,8 +66,8 @@ const KEYS: Record<string, string> = {
   purpose: "problem goals scope constraints",
   goal: "id statement measure target by owner",
   "scope-item": "id name optional lost",
-  stakeholder: "id name role interest stance inform approvesUpTo",
-  inform: "how every owner",
+  stakeholder: "id name role interest stance inform approvesUpTo delegate",
+  inform: "how every owner what from",
   phase: "name responsible accountable consulted informed calendar",
   task: `id name phase scope duration effort milestone target after notBefore holdToPlan calendar unbroken people
     cost due costPerDay priority detail chance onlyIf responsible accountable consulted informed estimatedBy basis
@@ -86,9 +86,9 @@ const KEYS: Record<string, string> = {
   overhead: "id name perDay from to",
   benefit: "id kind name goal owner baseline target amount per starts ramp lasts until quantity unit worth",
   appraisal: "years discountRate",
-  approval: "who decision date conditions plan",
-  objection: "id who date text answer evidence state changedPlan",
-  change: "date who what why",
+  approval: "who decision date conditions plan by",
+  objection: "id who date text answer evidence state changedPlan acceptedBy",
+  change: "date who what why approvedBy",
   "return-trigger":
     "id name chanceOfDateBelow chanceOfBudgetBelow contingencyCoverBelow signpost finishLaterThan costAbove",
   "accepted-finding": "finding ids who date why",

@@ -69,7 +69,7 @@ function checkSubjects(verb: VerbRule, words: readonly string[], problems: Probl
   for (const extra of words.slice(most)) {
     const takes =
       verb.word !== undefined
-        ? `takes one plan and ${verb.word.means}.`
+        ? `takes ${verb.plans === 0 ? "" : "one plan and "}${verb.word.means}.`
         : (["takes no file.", "takes one plan at a time.", "takes two plans."][most] ?? "");
     problems.push(callProblem("extra-word", extra, `${verb.name} ${takes}`, "Leave it out."));
   }

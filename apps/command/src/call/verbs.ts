@@ -563,10 +563,14 @@ export const verbs: readonly VerbRule[] = [
   },
   {
     name: "schema",
-    summary: "the JSON Schema of the plan document, for an editor",
+    summary: "the JSON Schema of the plan document, for an editor; or of an answer",
     plans: 0,
+    word: { name: "WHAT", means: "the name of a schema", optional: true },
     options: [],
-    notes: "Point your editor at it to have a plan checked and completed while you type.",
+    notes:
+      "Point your editor at it to have a plan checked and completed while you type. WHAT is plan (default), or a verb " +
+      "that prints JSON: forecast, explain, responses, reach, people, paths, confidence, money, future, why, compare, " +
+      "roles, inform.",
   },
   {
     name: "new",

@@ -9,6 +9,8 @@ export * from "./csv/index.ts";
 export { importEstimates } from "./merge/importEstimates.ts";
 export { documentOf, importTable } from "./merge/importTable.ts";
 export type { Import, ImportChange, ImportOptions } from "./merge/types.ts";
+export { jsonSchemaOf, SCHEMA_NAMES, type SchemaName } from "./schemas/answerSchema.ts";
+export type * from "./schemas/answers.ts";
 export type { TableOfPlan } from "./tables/entries.ts";
 export { estimateTable } from "./tables/estimates.ts";
 export { eventTable } from "./tables/eventTable.ts";
