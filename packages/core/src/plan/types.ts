@@ -294,6 +294,8 @@ export interface Stakeholder extends Noted {
   stance?: "supports" | "neutral" | "resists";
   inform?: Inform;
   approvesUpTo?: number;
+  /** May sign in their place. */
+  delegate?: Id;
 }
 
 export interface Phase extends Noted {
@@ -334,6 +336,8 @@ export interface Approval extends Noted {
   date?: IsoDate;
   conditions?: string;
   plan?: string;
+  /** Who signed in their place. */
+  by?: Id;
 }
 export interface Objection extends Noted {
   id: Id;
@@ -344,12 +348,14 @@ export interface Objection extends Noted {
   evidence?: string;
   state: "open" | "answered" | "accepted";
   changedPlan: boolean;
+  acceptedBy?: Id;
 }
 export interface Change extends Noted {
   date?: IsoDate;
   who?: Id;
   what?: string;
   why?: string;
+  approvedBy?: Id;
 }
 
 /** When the plan comes back to those who approved it: exactly one condition. */

@@ -55,6 +55,7 @@ export function buildContext(plan: PlanDraft) {
           from: inform.from,
         }),
       approvesUpTo: one.approvesUpTo,
+      delegate: one.delegate,
       note: one.note,
       was: one.was,
     });

@@ -87,6 +87,7 @@ export const stakeholder = object("stakeholder", "a stakeholder", {
     "How they are kept informed.",
   ),
   approvesUpTo: optional(moneyFromZero(), "Money they may approve."),
+  delegate: optional(who(), "Who may sign in their place, up to the same sum.", { mistakenFor: ["deputy"] }),
 });
 
 export const phase = object("phase", "a phase", {

@@ -78,6 +78,7 @@ const approval = object("approval", "an approval", {
   date: optional(date(), "When it was taken."),
   conditions: optional(text("text"), "What it is subject to."),
   plan: optional(text("a hash"), "Hash of the plan it is bound to."),
+  by: optional(who(), "Who signed in their place."),
 });
 
 const objection = object("objection", "an objection", {
@@ -89,6 +90,7 @@ const objection = object("objection", "an objection", {
   evidence: optional(text("text"), "What supports the answer."),
   state: optional(choice("open", "answered", "accepted"), "Where it stands.", { fallback: "open" }),
   changedPlan: optional(flag(), "Whether it changed the plan.", { fallback: false }),
+  acceptedBy: optional(who(), "Who accepted that it stands."),
 });
 
 const change = object("change", "a change", {
@@ -96,6 +98,7 @@ const change = object("change", "a change", {
   who: optional(who(), "Who decided it."),
   what: optional(text("text"), "What changed."),
   why: optional(text("text"), "Why."),
+  approvedBy: optional(who(), "Who agreed to it."),
 });
 
 /** The whole format, version 1. */

@@ -1,0 +1,11 @@
+export { approvalsState } from "./approvalsState.ts";
+export { logChange } from "./logChange.ts";
+export {
+  acceptObjection,
+  answerObjection,
+  type Logged,
+  logObjection,
+  reopenObjection,
+} from "./objections.ts";
+export { type Signature, type Signed, signPlan } from "./signPlan.ts";
+export type * from "./types.ts";

@@ -1,0 +1,155 @@
+import { addToPlan, setInPlan } from "../plan/edit/editPlan.ts";
+import type { Problem } from "../plan/problem.ts";
+import type { Approval, Id, IsoDate, Plan } from "../plan/types.ts";
+import { isAbove, limitOf, personOf } from "./approvalsState.ts";
+import type { Refusal } from "./types.ts";
+
+export interface Signature {
+  /** Who decides. */
+  who: Id;
+  /** Who signs in their place; they must be the delegate the plan names. */
+  by?: Id;
+  decision: Exclude<Approval["decision"], "pending">;
+  conditions?: string;
+  /** Ids of open objections that the signer accepts as they stand. */
+  accepts: readonly Id[];
+  date: IsoDate;
+  /** Money they sign for: the committed cost, else the budget. */
+  sum?: number;
+}
+export interface Signed {
+  /** The plan's text with the signature in it; absent where it was refused. */
+  text?: string;
+  refusals: Refusal[];
+  /** The text could not be edited at that place. */
+  problems: Problem[];
+}
+
+/**
+ * Writes a decision into the text of a plan, bound to the plan's hash; comments and order stay. Signing again
+ * replaces the signer's own entry. To send a plan back needs no limit, and open objections do not stand in its way.
+ */
+export function signPlan(text: string, plan: Plan, signature: Signature): Signed {
+  const refusals = refusalsOf(plan, signature);
+  if (refusals.length > 0) return { refusals, problems: [] };
+  const { who, by, decision, conditions, date, accepts } = signature;
+  const at = plan.approvals.findIndex((approval) => approval.who === who);
+  const { note, was } = plan.approvals[at] ?? {};
+  const entry = {
+    who,
+    ...(by === undefined ? {} : { by }),
+    decision,
+    date,
+    ...(conditions === undefined ? {} : { conditions }),
+    plan: plan.approvalSha256,
+    ...(note === undefined ? {} : { note }),
+    ...(was === undefined ? {} : { was }),
+  };
+  let edited = text;
+  for (const id of accepts) {
+    for (const [key, value] of [
+      ["state", "accepted"],
+      ["acceptedBy", by ?? who],
+    ] as const) {
+      const result = setInPlan(edited, ["objections", id, key], value);
+      if (result.problems.length > 0) return { refusals: [], problems: result.problems };
+      edited = result.text;
+    }
+  }
+  const result = at < 0 ? addToPlan(edited, ["approvals"], entry) : replaced(edited, plan, at, entry);
+  return result.problems.length > 0
+    ? { refusals: [], problems: result.problems }
+    : { text: result.text, refusals: [], problems: [] };
+}
+
+/** Key by key, so that what stands around them stays; a single entry need not be a list. */
+function replaced(
+  text: string,
+  plan: Plan,
+  at: number,
+  entry: Record<string, string>,
+): { text: string; problems: Problem[] } {
+  const paths = plan.approvals.length === 1 ? [["approvals", 0], ["approvals"]] : [["approvals", at]];
+  let last: { text: string; problems: Problem[] } = { text, problems: [] };
+  for (const path of paths) {
+    last = { text, problems: [] };
+    for (const [key, value] of Object.entries(entry)) {
+      if (key === "note" || key === "was") continue;
+      last = setInPlan(last.text, [...path, key], value);
+      if (last.problems.length > 0) break;
+    }
+    if (last.problems.length === 0) return last;
+  }
+  return last;
+}
+
+function refusalsOf(plan: Plan, { who, by, decision, conditions, accepts, sum, date }: Signature): Refusal[] {
+  const found: Refusal[] = [];
+  const known = [...plan.stakeholders, ...plan.people].map(({ id }) => id);
+  for (const id of [who, ...(by === undefined ? [] : [by])]) {
+    if (known.includes(id)) continue;
+    const remedy =
+      known.length === 0 ? "Add them to `stakeholders`." : `Name one of: ${[...known].sort().join(", ")}.`;
+    found.push({
+      code: "unknown-person",
+      received: id,
+      rule: "There is nobody of that id in the plan.",
+      remedy,
+    });
+  }
+  if (found.length > 0) return found;
+  const { name, delegate } = personOf(plan, who);
+  const limit = limitOf(plan, who);
+  const isAsked = plan.approvals.some((approval) => approval.who === who);
+  if (!isAsked && limit === undefined) {
+    const rule = `${name} approves nothing in this plan: no entry of \`approvals\` asks them and they have no \`approvesUpTo\`.`;
+    found.push({
+      code: "not-an-approver",
+      received: who,
+      rule,
+      remedy: "Add an entry to `approvals`, or name another.",
+    });
+  }
+  if (by !== undefined && by !== who && by !== delegate) {
+    const rule = `${personOf(plan, by).name} does not sign in place of ${name}.`;
+    const remedy =
+      delegate === undefined
+        ? "Name a `delegate` of theirs in the plan."
+        : `Their delegate is ${personOf(plan, delegate).name} (${delegate}).`;
+    found.push({ code: "not-an-approver", received: by, rule, remedy });
+  }
+  if (decision === "approve-subject-to" && (conditions ?? "").trim() === "") {
+    const rule = "To approve subject to conditions, they must be said.";
+    found.push({ code: "no-conditions", received: decision, rule, remedy: "Add the conditions." });
+  }
+  const ids = plan.objections.map(({ id }) => id);
+  for (const id of accepts) {
+    if (ids.includes(id)) continue;
+    const remedy = ids.length === 0 ? "The plan has none." : `Name one of: ${ids.join(", ")}.`;
+    found.push({
+      code: "unknown-objection",
+      received: id,
+      rule: "There is no objection of that id.",
+      remedy,
+    });
+  }
+  if (decision !== "rework") {
+    if (isAbove(sum, limit)) {
+      const money = (value: number) => `${plan.currency} ${Math.round(value).toLocaleString("en-GB")}`;
+      const rule = `${name} may approve up to ${money(limit ?? 0)}; this plan asks for ${money(sum ?? 0)}.`;
+      const remedy = "Ask somebody with a higher limit, or change the plan or the limit.";
+      found.push({ code: "above-limit", received: who, rule, remedy });
+    }
+    for (const { id, text, state } of plan.objections) {
+      if (state !== "open" || accepts.includes(id)) continue;
+      const rule = `The objection "${text ?? id}" is open.`;
+      found.push({ code: "open-objection", received: id, rule, remedy: "Answer it, or accept it by name." });
+    }
+  }
+  const before = plan.approvals.find((approval) => approval.who === who)?.date;
+  if (before !== undefined && before > date) {
+    const rule = `${name} has decided on ${before} already, which is later than ${date}.`;
+    found.push({ code: "date-before", received: date, rule, remedy: "Name a later day." });
+  }
+  return found;
+}
