@@ -7,9 +7,9 @@ import { plainName } from "../words/plainName.ts";
 import { roundSignificant } from "../words/roundSignificant.ts";
 import { roundToLimits } from "../words/roundToLimits.ts";
 
-/** A chance in words and in figures: "about 7 times in 10 (69 %)". */
+/** A chance in words and in figures: "about 7 times in 10 (69 %)". A finite number of futures never says never. */
 export function chanceWords(p: number): string {
-  return `${formatChance(p, "tenths")} (${formatPercent(p)})`;
+  return `${formatChance(p, "tenths")} (${formatPercent(Math.max(0.005, Math.min(0.995, p)))})`;
 }
 
 /** The committed sum, or one near it, to the digits the committed sum's limits support. */

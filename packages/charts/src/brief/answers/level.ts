@@ -18,7 +18,7 @@ export function levelAnswer({ brief, figures }: PreBrief): Block[] {
   const end = (name: string) => ({ text: name, align: "end" as const });
   const row = (step: ConfidenceStep) => ({
     cells: [
-      `${formatPercent(step.p)}${step.p === brief.confidence ? " (asked)" : ""}`,
+      `${formatPercent(step.p)}${step.p === brief.confidence ? " (committed)" : ""}`,
       formatDate(step.date, "weekday"),
       ...(brief.spends ? [groupDigits(roundToLimits(step.cost, step.costLow, step.costHigh))] : []),
       formatDays(step.late.days, ""),

@@ -13,7 +13,7 @@ import { escapeHtml } from "./escapeHtml.ts";
 const count = 50;
 const width = 350;
 const room = 58;
-const size = 11;
+const size = 11.7;
 
 interface Mark {
   role: "committed" | "written" | "asked";

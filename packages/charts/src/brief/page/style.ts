@@ -56,7 +56,7 @@ thead th{color:var(--quiet)}
 .commitment tbody tr:first-child{color:var(--committed)}
 .commitment tbody tr:first-child th,.commitment tbody tr:first-child td{font-weight:650}
 .beside{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);gap:.5rem 1.75rem;margin-top:.5rem;align-items:start}
-.futures{display:block;width:100%;height:auto;font:11px var(--sans);font-variant-numeric:tabular-nums;fill:var(--ink)}
+.futures{display:block;width:100%;height:auto;font:11.7px var(--sans);font-variant-numeric:tabular-nums;fill:var(--ink)}
 .futures text{paint-order:stroke;stroke:var(--paper);stroke-width:3px;stroke-linejoin:round}
 .futures line{stroke-width:1.25}
 .futures line.committed{stroke:var(--committed);stroke-width:2}.futures text.committed{fill:var(--committed);font-weight:650}
@@ -97,7 +97,7 @@ main{max-width:none;padding:0}
 body{line-height:1.26}
 .decision{margin-bottom:.5rem}.decision p:first-of-type{font-size:1.45rem;line-height:1.18}
 .decision p+p{font-size:1.2rem;margin-top:.3rem;line-height:1.22}
-.decision p.quiet,.head,caption,figcaption,table,footer{font-size:1rem}.columns li,td,th{line-height:1.22}
+.decision p.quiet,.decision h2,.head,caption,figcaption,table,footer{font-size:1rem}.columns li,td,th{line-height:1.22}
 header{margin-bottom:.5rem;padding-bottom:.2rem}
 section p+p,section p+ul,section ul+p,section table+p,section p+table,section ul+ul{margin-top:.22rem}
 li+li{margin-top:.08rem}

@@ -5,6 +5,9 @@ import { chanceWords, supported } from "../says.ts";
 import { quiet, sentence, strong, text } from "../sheet/build.ts";
 import type { Line, Room, Section } from "../sheet/types.ts";
 
+/** Characters of a request: it is never cut for want of room, only for being no sentence any more. */
+const most = 240;
+
 /** What is asked, in one sentence: decision, sum, date, by when; then the answer of the forecast. */
 export function decisionSection(brief: Brief, room: Room): Section {
   const { decision } = brief;
@@ -13,7 +16,7 @@ export function decisionSection(brief: Brief, room: Room): Section {
     key: "decision",
     title: "What you are asked to decide",
     blocks: [
-      text(strong(made ? commitWords(brief, room) : sentence(decision.ask ?? "", room.text))),
+      text(strong(made ? commitWords(brief, room) : sentence(decision.ask ?? "", most))),
       text(made ? holdsLine(brief) : answerLine(brief)),
       quiet(
         `${deadline(brief)}${made ? " The plan states no decision: this one is made from its commitment." : ""}`,

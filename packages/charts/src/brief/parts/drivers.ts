@@ -41,7 +41,10 @@ export function driversTable(brief: Brief, room: Pick<Room, "name">): Block {
       ...(brief.spends ? [end(brief.plan.currency)] : []),
     ],
     rows: [
-      ...rows.map(({ name }, at) => ({ cells: [plainName(name, room.name), ...cells(at)] })),
+      ...rows.map(({ name, kind }, at) => ({
+        // An assumption's name says that it holds; what costs time is that it does not.
+        cells: [`${kind === "assumption" ? "Wrong: " : ""}${plainName(name, room.name)}`, ...cells(at)],
+      })),
       ...(rest === undefined
         ? []
         : [
