@@ -55,10 +55,31 @@ export function leftLines(left: ContingencyLeft, width: number): string[][] {
     ["Contingency left", ...parts.flatMap((part) => wrap(part, width - 2).map((line) => `  ${line}`))],
     ...(rows.length === 0
       ? []
-      : [["No longer open: what was held for it", ...table(head, rows, width), ...wrap(told, width)]]),
+      : [
+          [
+            "No longer open: what was held for it",
+            ...table(head, rows, width),
+            ...happened(left, width),
+            ...wrap(told, width),
+          ],
+        ]),
     aheadLines(left, width),
     ...(missing.length === 0 ? [] : [missing.flatMap((one) => wrap(`- ${one}`, width, "  "))]),
   ];
+}
+
+/** What happened is in the plan as written now: what it adds there, against what was held for it. */
+function happened(left: ContingencyLeft, width: number): string[] {
+  const occurred = left.settled.filter(({ took }) => took !== undefined);
+  if (occurred.length === 0) return [];
+  const sum = (of: (one: SettledEntry) => Effect | undefined) => {
+    const parts = occurred.map(of);
+    const all = (part: keyof Effect) => parts.reduce((total, one) => total + (one?.[part] ?? 0), 0);
+    return `${leftDays(left).say(all("workingDays"))} and ${leftMoney(left).say(all("money"))}`;
+  };
+  const took = sum((one) => one.took);
+  const held = sum((one) => one.held);
+  return wrap(`What happened adds ${took} to the plan as written; ${held} were held for it.`, width);
 }
 
 /** At most so many lines; the chart and the JSON have every month. */

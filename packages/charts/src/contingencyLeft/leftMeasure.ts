@@ -7,6 +7,8 @@ import { limitStep, roundToStep } from "../words/roundToLimits.ts";
 export interface LeftMeasure {
   cover: Cover | undefined;
   amount: (effect: Effect) => number;
+  /** To the digits shown: what is said of two figures is said of these. */
+  round: (value: number) => number;
   /** With its unit. */
   say: (value: number) => string;
   /** For a column whose heading has the unit. */
@@ -24,6 +26,7 @@ export function leftMoney({ money, plan, ahead }: ContingencyLeft): LeftMeasure 
   return {
     cover: money,
     amount: (effect) => effect.money,
+    round: rounded,
     say: (value) => formatMoney(rounded(value), plan.currency),
     column: (value) => formatMoney(rounded(value), ""),
     unit: plan.currency,
@@ -35,6 +38,7 @@ export function leftDays({ days }: ContingencyLeft): LeftMeasure {
   return {
     cover: days,
     amount: (effect) => effect.workingDays,
+    round: (value) => (Math.abs(value) < 9.95 ? Math.round(10 * value) / 10 : Math.round(value)),
     say: (value) => formatDays(value),
     column: (value) => formatDays(value, ""),
     unit: "working days",
