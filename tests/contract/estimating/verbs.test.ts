@@ -160,6 +160,11 @@ describe("pool", () => {
     expect(task?.opinions?.length).toBe(2);
   });
 
+  it("has no room for JSON where the plan itself goes to standard output", async () => {
+    expect(await run("pool", "-", "dig", "--write", "--json")).toBe(2);
+    expect(err).toContain("name the plan's file");
+  });
+
   it("says in words when people speak of different things", async () => {
     const apart = SAID.replace("low: 5, likely: 7, high: 13", "low: 50, likely: 70, high: 130");
     await run("pool", file("q.yaml", PLAN.replace("cost: 500", `cost: 500${apart}`)));

@@ -1,5 +1,7 @@
 import { type Problem, readPlan } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
+import type { OptionValues } from "../call/optionValues.ts";
+import type { Call } from "../call/parseCall.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { printAnswer, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
@@ -15,6 +17,20 @@ export async function writeBack({ name, text: before }: GivenPlan, text: string)
   const problem = await problemOf(name, before, text);
   if (problem !== undefined) printProblems([problem]);
   return problem === undefined;
+}
+
+/** A plan from standard input goes back to standard output, where there is no room for JSON beside it. */
+export function outputClash(call: Call, values: OptionValues): Problem[] {
+  if (call.subject !== "-" || !values.has("json") || values.has("dry-run")) return [];
+  const rule = "Standard output is the changed plan's, since it came from standard input.";
+  return [
+    callProblem("output-clash", "--json", rule, "Leave it out, add --dry-run, or name the plan's file."),
+  ];
+}
+
+/** Where the change went, for a sentence. */
+export function writtenTo(name: string): string {
+  return name === "standard input" ? "Written to standard output" : `Written to ${name}`;
 }
 
 async function problemOf(name: string, before: string, text: string): Promise<Problem | undefined> {

@@ -2,6 +2,7 @@ import { formatDate, formatPercent } from "@leeway/charts";
 import { type Estimate, estimateQuantile, type Pooling, type Task } from "@leeway/core";
 import { amount, amountIn } from "./amountWords.ts";
 import { inset } from "./inset.ts";
+import { nextLines } from "./nextLines.ts";
 import { type Page, table, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
 
@@ -38,11 +39,18 @@ export function poolText(title: string, pooled: readonly Pooled[], page: Page, a
   ];
   const blocks = pooled.map((each) => poolingLines(each, page, about));
   const how = wrap(
-    "Pooled: the average of what people say at the same chance, everybody weighing the same. Nothing is settled by " +
-      `this: leeway pool ${about.file} TASK --write puts it into the plan, with the names.`,
+    "Pooled: the average of what people say at the same chance, everybody weighing the same. Nothing is settled by this.",
     width,
   );
-  return `${[head, ...blocks, how].map((lines) => lines.join("\n")).join("\n\n")}\n`;
+  const task = pooled.length === 1 ? pooled[0]?.task.id : "TASK";
+  const next = nextLines(
+    [
+      [`leeway interview ${about.file} ${task} --by PERSON`, "ask somebody else, or again"],
+      [`leeway pool ${about.file} ${task} --write`, "settle the estimate with it, naming the people"],
+    ],
+    width,
+  );
+  return `${[head, ...blocks, how, next].map((lines) => lines.join("\n")).join("\n\n")}\n`;
 }
 
 function apartWords(apart: number, of: number): string {

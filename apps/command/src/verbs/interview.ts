@@ -14,7 +14,7 @@ import type { Call } from "../call/parseCall.ts";
 import { answersFromFile } from "../estimating/answersFile.ts";
 import { askPerson } from "../estimating/askPerson.ts";
 import { givenPlan, isProblem, nameIn, speakerOf, taskOf } from "../estimating/givenPlan.ts";
-import { writeBack } from "../estimating/writeBack.ts";
+import { outputClash, writeBack, writtenTo } from "../estimating/writeBack.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
 import { changedLines } from "../text/changedLines.ts";
@@ -35,7 +35,7 @@ export async function interviewVerb(call: Call): Promise<number> {
   const of = values.oneOf("of", ["duration", "effort", "cost"]);
   const file = values.text("answers");
   const date = dateOption(values, "date", todayOf(new Date()));
-  const problems = [...values.problems, ...date.problems];
+  const problems = [...values.problems, ...date.problems, ...outputClash(call, values)];
   if (by === undefined) {
     const rule = "An opinion is somebody's.";
     problems.push(callProblem("missing-option", "--by", rule, "Add --by and the id of who is asked."));
@@ -76,7 +76,7 @@ export async function interviewVerb(call: Call): Promise<number> {
   if (!dry && !(await writeBack(given, edit.text))) return exitCodes.invalid;
   const implied = impliedBy(opinion.estimate);
   if (values.has("json")) {
-    if (name !== "standard input" || dry) printJson({ task: task.id, opinion, implied, written: !dry });
+    printJson({ task: task.id, opinion, implied, written: !dry });
     return exitCodes.done;
   }
   const { width } = pageOf(process.env, process.stdout);
@@ -88,7 +88,7 @@ export async function interviewVerb(call: Call): Promise<number> {
     "",
     dry
       ? "Nothing is written."
-      : `Written to ${name}; the task's estimate is as it was. Next: leeway pool ${shellWord(name)} ${task.id}`,
+      : `${writtenTo(name)}; the task's estimate is as it was. Next: leeway pool ${shellWord(name)} ${task.id}`,
     "",
   ].join("\n");
   if (name === "standard input" && !dry) printNote(text);

@@ -4,7 +4,7 @@ import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { chartsWritten } from "../charts/chartsWritten.ts";
 import { type GivenPlan, givenPlan, isProblem, nameIn, taskOf } from "../estimating/givenPlan.ts";
-import { writeBack } from "../estimating/writeBack.ts";
+import { outputClash, writeBack, writtenTo } from "../estimating/writeBack.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
 import { changedLines } from "../text/changedLines.ts";
@@ -18,7 +18,7 @@ export async function poolVerb(call: Call): Promise<number> {
   const of = values.oneOf("of", ["duration", "effort", "cost"]);
   const write = values.has("write");
   const charts = values.text("charts");
-  const problems = [...values.problems];
+  const problems = [...values.problems, ...(write ? outputClash(call, values) : [])];
   if (write && call.second === undefined) {
     const rule = "One estimate is settled at a time, by somebody who has looked at it.";
     problems.push(callProblem("missing-word", "--write", rule, "Write `leeway pool PLAN TASK --write`."));
@@ -61,7 +61,7 @@ async function settle(given: GivenPlan, { task, pooling }: Pooled, values: Optio
   if (!dry && !(await writeBack(given, edit.text))) return exitCodes.invalid;
   const told = { task: task.id, ...json({ task, pooling, unitWords: "" }), written: !dry, basis: edit.basis };
   if (values.has("json")) {
-    if (given.name !== "standard input" || dry) printJson(told);
+    printJson(told);
     return exitCodes.done;
   }
   const lines = [
@@ -69,7 +69,7 @@ async function settle(given: GivenPlan, { task, pooling }: Pooled, values: Optio
     "",
     dry
       ? "Nothing is written."
-      : `Written to ${given.name}. What it does: leeway forecast ${shellWord(given.name)}`,
+      : `${writtenTo(given.name)}. What it does: leeway forecast ${shellWord(given.name)}`,
     "",
   ].join("\n");
   if (given.name === "standard input" && !dry) printNote(lines);

@@ -14,7 +14,7 @@ import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { type GivenPlan, givenPlan, isProblem, speakerOf } from "../estimating/givenPlan.ts";
-import { writeBack } from "../estimating/writeBack.ts";
+import { outputClash, writeBack, writtenTo } from "../estimating/writeBack.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
 import { writeWhole } from "../files/writeWhole.ts";
@@ -32,7 +32,13 @@ export async function sheetVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const [to, read, by, out] = ["for", "read", "by", "out"].map((name) => values.text(name));
   const date = dateOption(values, "date", todayOf(new Date()));
-  const problems = [...values.problems, ...date.problems, ...clashes({ to, read, by, out }, call, values)];
+  const clash = read === undefined ? [] : outputClash(call, values);
+  const problems = [
+    ...values.problems,
+    ...date.problems,
+    ...clash,
+    ...clashes({ to, read, by, out }, call, values),
+  ];
   if (problems.length > 0) return refuse(problems);
   const given = await givenPlan(call.subject ?? "-");
   if (given === undefined) return exitCodes.invalid;
@@ -127,7 +133,7 @@ async function takeIn(
   if (write && !(await writeBack(given, text))) return exitCodes.invalid;
   const counts = { taken: opinions.length, unchanged, empty, written: write };
   if (values.has("json")) {
-    if (given.name !== "standard input" || dry) printJson({ ...counts, opinions });
+    printJson({ ...counts, opinions });
     return exitCodes.done;
   }
   const said = `${opinions.length} new, ${unchanged} as before, ${empty} without an answer.`;
@@ -152,5 +158,5 @@ function ofSheet(problem: Problem): Problem {
 function next({ name }: GivenPlan, taken: number): string[] {
   return taken === 0
     ? ["The plan is as it was."]
-    : [`Written to ${name}; estimates are as they were. Next: leeway pool ${shellWord(name)}`];
+    : [`${writtenTo(name)}; estimates are as they were. Next: leeway pool ${shellWord(name)}`];
 }
