@@ -3,7 +3,9 @@ import { type Call, parseCall } from "./call/parseCall.ts";
 import { exitCodes } from "./exitCodes.ts";
 import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
+import { approvalsVerb } from "./verbs/approvals.ts";
 import { briefVerb } from "./verbs/brief.ts";
+import { changeVerb } from "./verbs/change.ts";
 import { checkVerb } from "./verbs/check.ts";
 import { compareVerb } from "./verbs/compare.ts";
 import { confidenceVerb } from "./verbs/confidence.ts";
@@ -19,6 +21,7 @@ import { informVerb } from "./verbs/inform.ts";
 import { interviewVerb } from "./verbs/interview.ts";
 import { moneyVerb } from "./verbs/money.ts";
 import { newVerb } from "./verbs/new.ts";
+import { objectVerb } from "./verbs/object.ts";
 import { openVerb } from "./verbs/open.ts";
 import { pathsVerb } from "./verbs/paths.ts";
 import { peopleVerb } from "./verbs/people.ts";
@@ -30,6 +33,7 @@ import { rolesVerb } from "./verbs/roles.ts";
 import { schemaVerb } from "./verbs/schema.ts";
 import { scorecardVerb } from "./verbs/scorecard.ts";
 import { sheetVerb } from "./verbs/sheet.ts";
+import { signVerb } from "./verbs/sign.ts";
 import { triggersVerb } from "./verbs/triggers.ts";
 import { upliftVerb } from "./verbs/uplift.ts";
 import { whyVerb } from "./verbs/why.ts";
@@ -90,6 +94,14 @@ function run(call: Call): number | Promise<number> {
       return rolesVerb(call);
     case "schema":
       return schemaVerb(call.subject);
+    case "sign":
+      return signVerb(call);
+    case "approvals":
+      return approvalsVerb(call);
+    case "object":
+      return objectVerb(call);
+    case "change":
+      return changeVerb(call);
     case "open":
       return openVerb(call);
     case "new":

@@ -258,6 +258,72 @@ export const verbs: readonly VerbRule[] = [
       "the plan's key `decision`; what the plan does not say is said to be missing.",
   },
   {
+    name: "sign",
+    summary: "bind a decision to the plan as it is",
+    plans: 1,
+    options: [
+      { name: "as", value: "WHO", help: "who decides: an id of the plan (always needed)" },
+      { name: "by", value: "WHO", help: "who signs in their place: the delegate the plan names" },
+      {
+        name: "decision",
+        value: "WHAT",
+        help: "approve (default), approve-subject-to, or rework to send it back",
+      },
+      { name: "conditions", value: "TEXT", help: "what the approval is subject to" },
+      { name: "accept", value: "IDS", help: "open objections the signer accepts as they stand" },
+      { name: "dry-run", help: "write nothing; show what would be signed" },
+      { name: "today", value: "DATE", help: "the day it is written on (default: today)" },
+      common.json,
+    ],
+    notes:
+      "The version is kept in NAME.versions first, then the plan gets the entry. A signature covers the plan until " +
+      "anything but progress, approvals, objections and the change log changes. It is a record in a file, no legal signature.",
+  },
+  {
+    name: "approvals",
+    summary: "who has signed, whether it still covers the plan, what moved since",
+    plans: 1,
+    options: [
+      common.json,
+      {
+        name: "signed",
+        value: "FILE",
+        help: "the version that was signed (default: the one kept beside the plan)",
+      },
+      common.workers,
+    ],
+  },
+  {
+    name: "object",
+    summary: "objections: log, answer, accept by name, list",
+    plans: 1,
+    options: [
+      { name: "as", value: "WHO", help: "who objects, or who accepts: an id of the plan" },
+      { name: "text", value: "TEXT", help: "what is objected, or what is answered" },
+      { name: "answer", value: "ID", help: "answer this objection with --text" },
+      { name: "evidence", value: "TEXT", help: "... what supports the answer" },
+      { name: "changed-plan", help: "... and it changed the plan" },
+      { name: "accept", value: "ID", help: "--as WHO accepts that it stands" },
+      { name: "reopen", value: "ID", help: "it is open again" },
+      { name: "today", value: "DATE", help: "the day it is written on (default: today)" },
+      common.json,
+    ],
+    notes: "Without --text, --answer, --accept and --reopen it lists them.",
+  },
+  {
+    name: "change",
+    summary: "an entry in the change log: what, why, who agreed",
+    plans: 1,
+    options: [
+      { name: "what", value: "TEXT", help: "what changed (always needed)" },
+      { name: "why", value: "TEXT", help: "the reason (always needed)" },
+      { name: "as", value: "WHO", help: "who decided it: an id of the plan (always needed)" },
+      { name: "approved-by", value: "WHO", help: "who agreed to it" },
+      { name: "today", value: "DATE", help: "the day it is written on (default: today)" },
+      common.json,
+    ],
+  },
+  {
     name: "record",
     summary: "progress written into the plan; what moved, what is missing, what trips",
     plans: 1,

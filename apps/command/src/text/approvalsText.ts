@@ -1,0 +1,155 @@
+import { enumerated, formatDate, movedSentence, plainName, standsSentences, statedSum } from "@leeway/charts";
+import type { ApprovalsState, ApproverState, Comparison, Forecast, Plan } from "@leeway/core";
+import { commitSentence } from "./answer.ts";
+import { moveLines } from "./compareMoves.ts";
+import { explanationHead, explanationStamp } from "./confidenceHead.ts";
+import { inset } from "./inset.ts";
+import { nextLines } from "./nextLines.ts";
+import { type Page, table, wrap } from "./page.ts";
+import { plainTexts } from "./plainText.ts";
+import { nameOf } from "./signNames.ts";
+import { caution } from "./signText.ts";
+
+export interface ApprovalsAnswer {
+  plan: Plan;
+  state: ApprovalsState;
+  forecast: Forecast;
+  /** Since the version that was signed last; absent where nothing changed, or it was not found. */
+  moved: Comparison | undefined;
+  /** The signed version was found. */
+  found: boolean;
+}
+
+/** Who has signed, whether it covers the plan as it is, what moved since, and what stands in the way. */
+export function approvalsText(answer: ApprovalsAnswer, page: Page, planWord: string): string {
+  const { plan, state, forecast, moved } = answer;
+  const { width, strong } = page;
+  const stamp = { ...forecast, sha256: forecast.plan.sha256 };
+  const blocks = [
+    [explanationHead(plainName(plan.title), stamp, page)],
+    wrap(overallSentence(state), width).map(strong),
+    state.approvers.length === 0 ? [] : approverLines(state, width),
+    inTheWay(plan, state, planWord, width),
+    wrap(`Asked for: ${commitSentence(forecast)}`, width),
+    movedLines(answer, moved, width),
+    wrap(caution, width),
+    nextLines(nextOf(state, planWord), width),
+    wrap(explanationStamp(stamp), width),
+  ];
+  return `${blocks
+    .filter((block) => block.length > 0)
+    .map((block) => block.join("\n"))
+    .join("\n\n")}\n`;
+}
+
+/** Where the sign-off stands, in one sentence. */
+export function overallSentence({ overall, approvers }: ApprovalsState): string {
+  const names = (...states: ApproverState["state"][]) =>
+    enumerated(approvers.filter(({ state }) => states.includes(state)).map(({ name }) => plainName(name)));
+  switch (overall) {
+    case "not-asked":
+      return "Nobody has been asked to approve this plan.";
+    case "waiting":
+      return `Waiting for ${names("pending", "missing")}.`;
+    case "approved":
+      return "Approved by all, as the plan is now.";
+    case "on-conditions":
+      return "Approved by all as the plan is now, on conditions.";
+    case "outdated":
+      return `The plan has changed since ${names("stale")} signed: ${approvers.filter(({ state }) => state === "stale").length === 1 ? "this approval no longer covers" : "these approvals no longer cover"} it.`;
+    case "rework":
+      return `Sent back by ${names("rework")}.`;
+  }
+}
+
+const STATES: Record<ApproverState["state"], string> = {
+  covers: "signed this plan",
+  stale: "signed another version",
+  pending: "has not decided",
+  missing: "may approve the sum, not asked",
+  rework: "sent it back",
+};
+
+function approverLines({ approvers, plan }: ApprovalsState, width: number): string[] {
+  const rows = approvers.map((one) => [
+    plainName(one.name),
+    STATES[one.state],
+    one.date === undefined ? "" : formatDate(one.date),
+    one.limit === undefined
+      ? "no limit named"
+      : `${statedSum(one.limit, "").trim()}${one.aboveLimit ? " *" : ""}`,
+  ]);
+  const conditions = approvers.flatMap(({ name, conditions: said }) =>
+    said === undefined ? [] : [`${plainName(name)} on condition: ${plainName(said)}`],
+  );
+  const starred = approvers.some(({ aboveLimit }) => aboveLimit)
+    ? ["* The committed sum lies above what they may approve; somebody who may has to sign as well."]
+    : [];
+  return [
+    ...table(
+      [
+        { heading: "", align: "left" },
+        { heading: "", align: "left" },
+        { heading: "on", align: "right" },
+        { heading: `up to, ${plan.currency}`, align: "right" },
+      ],
+      rows,
+      width,
+    ),
+    ...[...conditions, ...starred].flatMap((text) => inset(text, width)),
+  ];
+}
+
+function inTheWay(
+  plan: Plan,
+  { open, unexplained }: ApprovalsState,
+  planWord: string,
+  width: number,
+): string[] {
+  const lines = open.flatMap((id) => {
+    const one = plan.objections.find((each) => each.id === id);
+    const by = one?.who === undefined ? "" : ` (${nameOf(plan, one.who)})`;
+    return wrap(`- Open objection ${id}${by}: “${plainName(one?.text ?? "")}”`, width, "  ");
+  });
+  if (unexplained === "no-entry") {
+    const text = `- The plan differs from what was signed, and its change log does not say why: leeway change ${planWord} --what … --why … --as …`;
+    lines.push(...wrap(text, width, "  "));
+  }
+  if (unexplained === "no-approver")
+    lines.push(...wrap("- The change log says why the plan differs, and not who agreed to it.", width, "  "));
+  return lines.length === 0 ? [] : ["What stands in the way", ...lines];
+}
+
+function movedLines(
+  { state, found }: ApprovalsAnswer,
+  moved: Comparison | undefined,
+  width: number,
+): string[] {
+  const signed = state.approvers.some(({ signed: hash }) => hash !== undefined);
+  if (!signed) return [];
+  if (moved !== undefined) {
+    const comparison = plainTexts(moved);
+    return [
+      "Since the version that was signed last",
+      ...wrap(movedSentence(comparison), width),
+      ...standsSentences(comparison).flatMap((sentence) => wrap(sentence, width)),
+      ...moveLines(comparison, width),
+    ];
+  }
+  if (found) return ["Nothing has changed since it was signed."];
+  return wrap(
+    "The version that was signed is not beside the plan, so what moved cannot be told; give it with --signed FILE.",
+    width,
+  );
+}
+
+function nextOf({ overall, open, approvers }: ApprovalsState, planWord: string): [string, string][] {
+  const next: [string, string][] = [];
+  if (open[0] !== undefined)
+    next.push([`leeway object ${planWord} --answer ${open[0]} --text …`, "an answer to the objection"]);
+  const waits = approvers.find(({ state }) => state !== "covers");
+  if (waits !== undefined && overall !== "not-asked")
+    next.push([`leeway brief ${planWord} --for ${waits.who}`, "what this approver will ask"]);
+  next.push([`leeway brief ${planWord}`, "one page for all of them"]);
+  return next;
+}

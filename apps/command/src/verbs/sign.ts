@@ -1,0 +1,81 @@
+import { type Approval, type Signature, signPlan } from "@leeway/core";
+import { dateOption, todayOf } from "../brief/dateOption.ts";
+import { callProblem } from "../call/callProblem.ts";
+import { OptionValues } from "../call/optionValues.ts";
+import type { Call } from "../call/parseCall.ts";
+import { computeForecast } from "../compute/computeForecast.ts";
+import { exitCodes } from "../exitCodes.ts";
+import { planFile } from "../history/planFile.ts";
+import { keepPlan } from "../history/versionsBeside.ts";
+import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
+import { refusalProblem } from "../signing/refusalProblem.ts";
+import { writeEntry } from "../signing/writeEntry.ts";
+import { hearStops } from "../stopping.ts";
+import { pageOf } from "../text/page.ts";
+import { shellWord } from "../text/shellWord.ts";
+import { signText } from "../text/signText.ts";
+
+const DECISIONS = ["approve", "approve-subject-to", "rework"] as const satisfies Approval["decision"][];
+
+/** Binds a decision to the plan as it is: the version is kept first, then the signature is written into the plan. */
+export async function signVerb(call: Call): Promise<number> {
+  const values = new OptionValues(call.options);
+  const who = values.text("as");
+  const by = values.text("by");
+  const decision = values.oneOf("decision", DECISIONS) ?? "approve";
+  const conditions = values.text("conditions");
+  const accepts = values.ids("accept") ?? [];
+  const today = dateOption(values, "today", todayOf(new Date()));
+  const problems = [...values.problems, ...today.problems];
+  if (who === undefined) {
+    const rule = "It needs to know who signs.";
+    problems.push(callProblem("option-missing", "--as", rule, "Write e.g. --as board-chair."));
+  }
+  if (problems.length > 0 || who === undefined) {
+    printProblems(problems);
+    return exitCodes.invalid;
+  }
+  const file = await planFile(call.subject ?? "-", "sign");
+  if (file === undefined) return exitCodes.invalid;
+  // What is signed is what the forecast says now: the limit of the signer is held against the committed sum.
+  const computed = await computeForecast({ text: file.text, options: {} });
+  await hearStops();
+  const { forecast } = computed;
+  if (forecast === undefined) {
+    printProblems(computed.problems, file.path);
+    return exitCodes.invalid;
+  }
+  const signature: Signature = {
+    who,
+    decision,
+    accepts,
+    date: today.value,
+    sum: forecast.committed.cost,
+    ...(by === undefined ? {} : { by }),
+    ...(conditions === undefined ? {} : { conditions }),
+  };
+  const signed = signPlan(file.text, file.plan, signature);
+  if (signed.text === undefined) {
+    printProblems([...signed.refusals.map(refusalProblem), ...signed.problems]);
+    printNote("Nothing was signed.");
+    return exitCodes.invalid;
+  }
+  const dry = values.has("dry-run");
+  if (!dry) {
+    const written = await writeEntry(file, signed.text, () => keepPlan(file.path, file.text));
+    if (!written) return exitCodes.invalid;
+  }
+  if (values.has("json")) {
+    const { seed, iterations, design, version, committed, chance } = forecast;
+    printJson({
+      plan: { title: file.plan.title, sha256: file.plan.sha256, approvalSha256: file.plan.approvalSha256 },
+      signature,
+      written: !dry,
+      ...{ seed, iterations, design, version, committed, chance },
+    });
+  } else {
+    const words = shellWord(file.path);
+    printAnswer(signText(file.plan, signature, forecast, pageOf(process.env, process.stdout), words, dry));
+  }
+  return exitCodes.done;
+}
