@@ -3,10 +3,13 @@ import {
   type Budget,
   budget,
   compare,
+  driftOf,
   drivingPaths,
   explain,
   forecast,
   future,
+  historyFacts,
+  linked,
   type Plan,
   peopleLoad,
   responses,
@@ -18,6 +21,8 @@ import {
   contingencyLeftDays,
   contingencyLeftMoney,
   costCurve,
+  driftDates,
+  driftSums,
   driversBars,
   type Figure,
   fiftyFutures,
@@ -66,6 +71,13 @@ export function figuresOf(plan: Plan, run: { iterations?: number } = {}): Shown[
     with: worth.responses.filter((each) => !each.adopted).map(({ id }) => id),
   });
   const moved = given(compare(plan, adopted.plan, run).comparison);
+  // Kept a month ahead of the start, and at the start with every response adopted.
+  const keep = (of: Plan, at: Forecast, date: string) =>
+    historyFacts(of, at, undefined, { date, what: "forecast kept" });
+  const before = new Date(Date.parse(`${plan.start}T00:00:00Z`) - 30 * 86_400_000).toISOString().slice(0, 10);
+  const earlier = linked(keep(plan, answer, before));
+  const later = linked(keep(adopted.plan, given(forecast(adopted.plan, run).forecast), plan.start), earlier);
+  const drift = given(driftOf([earlier, later]));
   return [
     { call: "finishCurve(forecast)", draw: (options) => finishCurve(answer, options) },
     { call: "fiftyFutures(forecast)", draw: (options) => fiftyFutures(answer, options) },
@@ -82,6 +94,8 @@ export function figuresOf(plan: Plan, run: { iterations?: number } = {}): Shown[
     { call: "responseWorth(responses)", draw: (options) => responseWorth(worth, options) },
     { call: "movesDays(comparison)", draw: (options) => movesDays(moved, options) },
     { call: "movesMoney(comparison)", draw: (options) => movesMoney(moved, options) },
+    { call: "driftDates(drift)", draw: (options) => driftDates(drift, options) },
+    { call: "driftSums(drift)", draw: (options) => driftSums(drift, options) },
     { call: "pathBars(paths)", draw: (options) => pathBars(paths, options) },
     { call: "tasksAtStake(paths)", draw: (options) => tasksAtStake(paths, options) },
     { call: "peopleWeeks(load)", draw: (options) => peopleWeeks(load, options) },

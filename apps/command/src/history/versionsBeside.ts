@@ -22,15 +22,27 @@ export function keepPlan(path: string, text: string): void {
  */
 export function findKept(path: string, hash: string): Plan | undefined {
   const folder = folderOf(path);
-  if (!existsSync(folder)) return undefined;
+  if (hash === "" || !existsSync(folder)) return undefined;
+  const named = `${hash.slice(0, 12)}.plan.yaml`;
+  const first = existsSync(join(folder, named)) ? versionIn(join(folder, named)) : undefined;
+  if (first?.sha256.startsWith(hash)) return first;
   let found: Plan | undefined;
   for (const name of readdirSync(folder).sort()) {
     if (!name.endsWith(".plan.yaml")) continue;
-    const { plan } = readPlan(readFileSync(join(folder, name), "utf8"));
+    const plan = versionIn(join(folder, name));
     if (plan?.sha256.startsWith(hash)) return plan;
     if (plan?.approvalSha256.startsWith(hash) && earlier(plan, found)) found = plan;
   }
   return found;
+}
+
+/** A copy by its content, whatever its name says; one that does not read, or is no plan, is none. */
+function versionIn(file: string): Plan | undefined {
+  try {
+    return readPlan(readFileSync(file, "utf8")).plan;
+  } catch {
+    return undefined;
+  }
 }
 
 function earlier(plan: Plan, found: Plan | undefined): boolean {

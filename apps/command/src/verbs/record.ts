@@ -52,7 +52,8 @@ export async function recordVerb(call: Call): Promise<number> {
   }
 
   const beside = besidePlan(file.path);
-  const last = keptHistory(beside.history).entries.at(-1);
+  const { entries } = keptHistory(beside.history);
+  const last = entries.at(-1);
   const older = (last === undefined ? undefined : findKept(file.path, last.sha256)) ?? file.plan;
   const signed = signedVersion(file.path, after);
   const job = { options: {}, workers, signed };
@@ -89,6 +90,8 @@ export async function recordVerb(call: Call): Promise<number> {
   const dry = values.has("dry-run");
   if (!dry && !(await write(file, recorded.text, facts))) return exitCodes.invalid;
 
+  // Estimates count as they were said before work began, so the first version is asked too.
+  const first = recorded.finished.length === 0 ? undefined : findKept(file.path, entries[0]?.sha256 ?? "");
   const answer: RecordAnswer = {
     dry,
     file,
@@ -97,7 +100,7 @@ export async function recordVerb(call: Call): Promise<number> {
     standing,
     comparison: moved.comparison,
     last,
-    versions: older === file.plan ? [file.plan] : [older, file.plan],
+    versions: [...new Set([...(first === undefined ? [] : [first]), older, file.plan])],
   };
   if (values.has("json")) printJson(jsonOf(answer, facts));
   else printAnswer(recordText(answer, pageOf(process.env, process.stdout), shellWord(file.path)));
