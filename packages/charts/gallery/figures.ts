@@ -6,6 +6,7 @@ import {
   driftOf,
   drivingPaths,
   explain,
+  type Forecast,
   forecast,
   future,
   historyFacts,
