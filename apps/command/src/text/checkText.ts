@@ -1,6 +1,5 @@
 import { formatDate } from "@leeway/charts";
-import type { Finding } from "@leeway/core";
-import type { CheckAnswer } from "./checkAnswer.ts";
+import type { CheckAnswer, Finding } from "@leeway/core";
 import { acceptedLines, findingBlocks } from "./checkFindings.ts";
 import { measureLines } from "./checkMeasures.ts";
 import { explanationStamp } from "./confidenceHead.ts";

@@ -1,4 +1,4 @@
-import { checkPlan, type Finding, type Plan, type Problem, readPlan } from "@leeway/core";
+import { type CheckAnswer, checkPlan, type Finding, type Plan, type Problem, readPlan } from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -8,7 +8,6 @@ import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
 import { printAnswer, printJson, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
-import type { CheckAnswer } from "../text/checkAnswer.ts";
 import { checkText } from "../text/checkText.ts";
 import { pageOf } from "../text/page.ts";
 import { shellWord } from "../text/shellWord.ts";

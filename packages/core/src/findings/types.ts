@@ -1,4 +1,4 @@
-import type { Forecast } from "../forecast/types.ts";
+import type { Forecast, RunStamp } from "../forecast/types.ts";
 import type { AcceptedFinding } from "../plan/types.ts";
 
 /** An error contradicts the plan's own promise; a warning weakens its answer; a note asks a question. */
@@ -77,4 +77,15 @@ export interface FindingOptions {
   today?: string;
   /** A forecast of this plan; absent: nothing is looked at that depends on chances. */
   forecast?: Forecast;
+}
+
+/** What `check --json` prints. */
+export interface CheckAnswer {
+  plan: { title: string; sha256: string };
+  /** The day the plan was looked at on, ISO 8601. */
+  today: string;
+  /** Of the forecast behind what is said of chances; absent: there was none. */
+  run?: RunStamp;
+  findings: Finding[];
+  measures: PlanMeasure[];
 }

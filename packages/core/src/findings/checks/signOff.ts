@@ -12,7 +12,7 @@ export const checkSignOff: Check = ({ plan }) => {
       if (approved === undefined || (change.date !== undefined && change.date < approved)) return [];
       const missing = [
         ...(change.why === undefined ? ["reason"] : []),
-        ...(change.who === undefined ? ["name of who decided it"] : []),
+        ...(change.who === undefined && change.approvedBy === undefined ? ["name of who decided it"] : []),
       ];
       if (missing.length === 0) return [];
       const says = `The change "${change.what ?? ""}"${change.date === undefined ? "" : ` of ${change.date}`}, after the first approval, has no ${joined(missing, "or")}.`;

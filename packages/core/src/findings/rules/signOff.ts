@@ -8,7 +8,7 @@ export const signOffRules = [
     severity: "warning",
     what: "A change after an approval lacks its reason or who decided it",
     why: "An approved plan is changed by decision; without a reason the next reader cannot tell drift from decision.",
-    advice: "Add `why`, and in `who` who decided it.",
+    advice: "Add `why`, and in `who` or `approvedBy` who decided it.",
     source: sources.schedule("best practice 10, maintaining a baseline schedule"),
   },
   {
