@@ -78,7 +78,7 @@ export const stakeholder = object("stakeholder", "a stakeholder", {
       what: optional(text("text"), "What they are told.", { mistakenFor: ["message", "content", "about"] }),
       from: optional(
         date(),
-        "The first day they are told; the rhythm runs from it (default: the plan's start).",
+        "The first day they are told, from which the rhythm runs; by default the plan's start.",
         {
           mistakenFor: ["start", "since", "first"],
         },
