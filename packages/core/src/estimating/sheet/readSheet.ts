@@ -4,7 +4,9 @@ import type { Id, IsoDate, Opinion, Plan } from "../../plan/types.ts";
 import { opinionFrom } from "../interview/opinionFrom.ts";
 import { INTERVIEW_ORDER } from "../interview/questions.ts";
 import type { InterviewKey } from "../interview/types.ts";
-import { SHEET_COLUMNS, type SheetKey } from "./columns.ts";
+import { VALUES, withPoint } from "./cells.ts";
+import type { SheetKey } from "./columns.ts";
+import { columnsOf, headingOf, type Report } from "./headings.ts";
 import { type SheetRow, sheetOf } from "./sheetOf.ts";
 
 export interface SheetReading {
@@ -89,76 +91,14 @@ export function readSheet(
   return result;
 }
 
-const VALUES: readonly SheetKey[] = ["high", "low", "likely"];
-
-/** `2,5` as 2.5 in a table that writes so; there `1.500` may be either, so it is kept from being read as a number. */
-function withPoint(cell: string): string {
-  if (/^[-+]?\d+,\d+$/.test(cell)) return cell.replace(",", ".");
-  return /^[-+]?[1-9]\d{0,2}\.\d{3}$/.test(cell)
-    ? `${cell} (${Number(cell)} or ${cell.replace(".", "")}?)`
-    : cell;
-}
-
-type Report = (
-  row: number,
-  column: string | undefined,
-  code: string,
-  received: string,
-  rule: string,
-  remedy: string,
-  severity?: "warning" | "error",
-) => void;
 interface At {
   row: number;
   given: (key: SheetKey) => string;
   report: Report;
 }
 
-function headingOf(key: SheetKey): string {
-  return SHEET_COLUMNS.find((column) => column.key === key)?.heading ?? key;
-}
-
 function keyOf({ task, of }: Record<SheetKey, string>): string {
   return `${of} ${task}`;
-}
-
-const NEEDED: readonly SheetKey[] = ["task", "of", "unit", ...INTERVIEW_ORDER];
-
-function columnsOf(headings: readonly string[], report: Report): Map<SheetKey, number> | undefined {
-  const columns = new Map<SheetKey, number>();
-  let whole = true;
-  for (const [index, written] of headings.entries()) {
-    const heading = written
-      .replace(/^\uFEFF/, "")
-      .trim()
-      .toLowerCase();
-    const column = SHEET_COLUMNS.find((each) => each.heading === heading);
-    if (column === undefined) {
-      if (heading === "") continue;
-      const meant = nearest(
-        heading,
-        SHEET_COLUMNS.map((each) => each.heading),
-      );
-      const remedy = meant === undefined ? "It is not read." : `It is not read; did you mean “${meant}”?`;
-      report(1, written, "unknown-column", "", "A sheet has no such column.", remedy, "warning");
-    } else if (columns.has(column.key)) {
-      report(1, written, "repeated-column", "", "This column is here twice.", "Keep one of the two.");
-      whole = false;
-    } else columns.set(column.key, index);
-  }
-  for (const key of NEEDED) {
-    if (columns.has(key)) continue;
-    report(
-      1,
-      headingOf(key),
-      "missing-column",
-      "",
-      "The sheet needs this column.",
-      "Keep the headings as they came.",
-    );
-    whole = false;
-  }
-  return whole ? columns : undefined;
 }
 
 /** The row the plan has for it, or what is wrong with its first cells. */
