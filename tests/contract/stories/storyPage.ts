@@ -6,13 +6,14 @@
  *   `$ `, its output below.
  * - any language with `write=FILE`: the block becomes that file.
  * - `yaml` with `put=PATH` (`purpose`, `tasks.survey.duration`; `plan=FILE` says into which plan): the block becomes the
- *   value at that place, as a person would type it there.
+ *   value at that place, as a person would type it there. With `from=EXAMPLE` (a file of examples/) the value is what
+ *   stands there at the same path, and the block shows some of its lines; `...` says that others are left out.
  */
 export type Step =
   | { kind: "told"; text: string }
   | { kind: "run"; info: string; command: string; exit: number; lines?: [number, number] }
   | { kind: "write"; info: string; file: string; text: string }
-  | { kind: "put"; info: string; plan: string; path: string[]; text: string };
+  | { kind: "put"; info: string; plan: string; path: string[]; text: string; from?: string };
 
 const fence = /^```([^\n]*)\n([\s\S]*?)^```$/gm;
 
@@ -38,7 +39,8 @@ function stepOf(info: string, body: string, whole: string): Step {
   if (said.write !== undefined) return { kind: "write", info, file: said.write, text: body };
   if (said.put === undefined) return { kind: "told", text: whole };
   if (said.plan === undefined) throw new Error(`Which plan? Say plan=FILE:\n${whole}`);
-  return { kind: "put", info, plan: said.plan, path: said.put.split("."), text: body };
+  const from = said.from === undefined ? {} : { from: said.from };
+  return { kind: "put", info, plan: said.plan, path: said.put.split("."), text: body, ...from };
 }
 
 /** The words of a command line: blanks part them, quotes hold them together. */

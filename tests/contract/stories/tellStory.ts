@@ -1,8 +1,8 @@
 import { cpSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { setInPlan } from "@leeway/core";
 import { parse } from "yaml";
-import { type Ended, leeway, scratch } from "../command/leeway.ts";
+import { type Ended, examplePlan, leeway, scratch } from "../command/leeway.ts";
 import { commandWords, type Step, shownLines, storySteps } from "./storyPage.ts";
 
 export interface Told {
@@ -33,7 +33,7 @@ async function act(step: Step, folder: string, runs: Told["runs"]): Promise<stri
       return fenced(step.info, step.text);
     case "put": {
       const file = join(folder, step.plan);
-      const { text, problems } = setInPlan(readFileSync(file, "utf8"), step.path, parse(step.text));
+      const { text, problems } = setInPlan(readFileSync(file, "utf8"), step.path, valueOf(step));
       if (problems.length > 0)
         throw new Error(`${step.path.join(".")}: ${problems.map(({ rule }) => rule).join(" ")}`);
       writeFileSync(file, text);
@@ -52,6 +52,23 @@ async function act(step: Step, folder: string, runs: Told["runs"]): Promise<stri
       return fenced(step.info, `$ ${step.command}\n${output}${output === "" ? "" : "\n"}`);
     }
   }
+}
+
+/** What a block puts into the plan: itself, or what the example says at that path, of which it shows some lines. */
+function valueOf({ text, path, from }: Extract<Step, { kind: "put" }>): unknown {
+  if (from === undefined) return parse(text);
+  const example = readFileSync(join(dirname(examplePlan), from), "utf8");
+  const known = new Set(example.split("\n").map((line) => line.trim()));
+  for (const line of text.split("\n").map((each) => each.trim())) {
+    if (line !== "..." && !known.has(line)) throw new Error(`${from} has no such line: ${line}`);
+  }
+  let value: unknown = parse(example);
+  for (const step of path) {
+    value = Array.isArray(value)
+      ? value.find((one) => (one as { id?: unknown }).id === step)
+      : (value as Record<string, unknown>)[step];
+  }
+  return value;
 }
 
 function fenced(info: string, body: string): string {
