@@ -14,9 +14,9 @@ export {
   settleEveryDay,
   settleOnCalendar,
 } from "./place";
-export { runProgram } from "./program";
+export { runProgram, startsOf } from "./program";
 export { seedTen } from "./seeds";
-export { rankRows, selectRanks } from "./select";
+export { rankRow, selectRanks } from "./select";
 export {
   addCost,
   addCostWhere,

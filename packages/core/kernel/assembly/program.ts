@@ -20,7 +20,8 @@ import { dayOf, entry, finishMoment } from "./time";
 //
 // A step is a number of 32-bit words, the first of which says what it is; doubles stand at multiples of eight bytes.
 // Addresses are of three kinds: of rows of the block, to which `rows` is added (each thread has its own); of rows of all
-// iterations, to which `place` (moments) or `top` (the plan's finish and cost) is added; and of what all blocks read.
+// iterations, to which `place` (moments) or `top` (the plan's finish and cost) is added; and of what all blocks read. Starts
+// may be kept or not, so they have a beginning of their own, `starts`.
 // What a step tells goes to the block's answers, at an offset.
 
 /** Stands for a row that is not there. */
@@ -34,6 +35,7 @@ export function runProgram(
   program: usize,
   rows: usize,
   place: usize,
+  starts: usize,
   top: usize,
   told: usize,
   seed: usize,
@@ -46,7 +48,7 @@ export function runProgram(
       const links = <usize>load<u32>(p, 4);
       const days = <usize>load<u32>(p, 20);
       const duration = rows + load<u32>(p, 8);
-      const start = place + load<u32>(p, 12);
+      const start = starts + load<u32>(p, 12);
       const finish = place + load<u32>(p, 16);
       const list = p + 56;
       const lower = boundBy(list, links, place, start, rows + load<u32>(p, 32), n);
@@ -78,7 +80,7 @@ export function runProgram(
       const links = <usize>load<u32>(p, 4);
       const duration = rows + load<u32>(p, 8);
       const moves = rows + load<u32>(p, 12);
-      const start = place + load<u32>(p, 16);
+      const start = starts + load<u32>(p, 16);
       const days = <usize>load<u32>(p, 20);
       const list = p + 56;
       if (anySet(moves, n)) {
@@ -457,4 +459,42 @@ function sumImpact(p: usize, rows: usize, told: usize, n: usize): void {
   }
   store<f64>(out, inDuration);
   store<f64>(out, money, 8);
+}
+
+/**
+ * The starts of a task in iterations 0 ... n - 1, from where its placing stands in the program and from finishes that are
+ * kept: as `place` set them, to the bit. Work that has no length in an iteration ends where its bound is, and only such.
+ */
+export function startsOf(p: usize, out: usize, zero: usize, n: usize): void {
+  const links = <usize>load<u32>(p, 4);
+  const days = <usize>load<u32>(p, 20);
+  const list = p + 56;
+  const a = boundBy(list, links, 0, out, zero, n);
+  const b = links > 1 && links <= 3 ? <usize>load<u32>(list, 4) : a;
+  const c = links === 3 ? <usize>load<u32>(list, 8) : b;
+  const floor = f64x2.splat(load<f64>(p, 40));
+  const end = n << 3;
+  if (days === 0) {
+    for (let k: usize = 0; k < end; k += 16) {
+      const bound = f64x2.pmax(f64x2.pmax(v128.load(a + k), v128.load(b + k)), v128.load(c + k));
+      v128.store(out + k, f64x2.pmax(floor, bound));
+    }
+    return;
+  }
+  const finish = <usize>load<u32>(p, 16);
+  for (let k: usize = 0; k < end; k += 16) {
+    const both = k + 8 < end;
+    const bound = f64x2.pmax(f64x2.pmax(take(a + k, both), take(b + k, both)), take(c + k, both));
+    const t = f64x2.pmax(floor, bound);
+    const day = dayOf(t);
+    const index = f64x2.add(day, f64x2.splat(MAGIC));
+    const one = entry(days, index, 0);
+    const two = entry(days, index, 1);
+    const before = v128.shuffle<f64>(one, two, 0, 2);
+    const first = v128.shuffle<f64>(one, two, 1, 3);
+    let part = f64x2.sub(t, day);
+    part = v128.and(part, v128.and(f64x2.eq(first, day), f64x2.gt(part, f64x2.splat(0))));
+    const s = f64x2.add(first, f64x2.sub(f64x2.add(before, part), before));
+    v128.store(out + k, v128.bitselect(t, s, f64x2.eq(take(finish + k, both), t)));
+  }
 }

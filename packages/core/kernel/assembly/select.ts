@@ -150,27 +150,19 @@ export function selectRanks(values: usize, n: usize, wanted: u32, scratch: usize
 }
 
 /**
- * The values at `wanted` ascending, different ranks (at `ranks`, 32 bits each) of rows `from` up to `to` (not included),
- * `stride` bytes apart, each row's answers at `out` + row * `outStride`. Where `selectRanks` would answer nothing, the
- * first is NaN.
+ * The values at `wanted` ascending, different ranks (at `ranks`, 32 bits each) of a row, at `out`. Where `selectRanks` would
+ * answer nothing, the first is NaN.
  */
-export function rankRows(
-  rows: usize,
-  stride: usize,
-  from: u32,
-  to: u32,
+export function rankRow(
+  row: usize,
   n: usize,
   ranks: usize,
   wanted: u32,
   scratch: usize,
   room: u32,
   out: usize,
-  outStride: usize,
 ): void {
-  for (let row = <usize>from; row < <usize>to; row++) {
-    memory.copy(RANKS, ranks, wanted << 2);
-    const at = out + row * outStride;
-    if (selectRanks(rows + row * stride, n, wanted, scratch, room)) memory.copy(at, ANSWERS, wanted << 3);
-    else store<f64>(at, NaN);
-  }
+  memory.copy(RANKS, ranks, wanted << 2);
+  if (selectRanks(row, n, wanted, scratch, room)) memory.copy(out, ANSWERS, wanted << 3);
+  else store<f64>(out, NaN);
 }

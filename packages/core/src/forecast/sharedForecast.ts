@@ -39,7 +39,7 @@ export function sharedRanks(run: SharedRun, trials: Trials, confidence: number):
     // Rows whose values crowd together are sorted instead.
     if (Number.isNaN(read[at])) {
       select ??= rankSelector(trials.iterations);
-      found.set(select(trials.starts[j] as Float64Array, starts), at);
+      found.set(select(run.starts(j), starts), at);
     }
     if (Number.isNaN(read[at + 3])) {
       select ??= rankSelector(trials.iterations);

@@ -17,7 +17,16 @@ export function summariseTasks(
   ranks: Float64Array,
 ): TaskForecast[] {
   const n = trials.iterations;
-  const dateOf = (day: number) => isoDate(model.startDay + Math.max(0, day));
+  const texts = new Map<number, string>();
+  const dateOf = (day: number) => {
+    const number = model.startDay + Math.max(0, day);
+    let text = texts.get(number);
+    if (text === undefined) {
+      text = isoDate(number);
+      texts.set(number, text);
+    }
+    return text;
+  };
   const { sums } = trials;
   return model.tasks.map((task, j): TaskForecast => {
     const at = ranksPerTask * j;

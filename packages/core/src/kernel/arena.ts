@@ -14,6 +14,8 @@ export interface Arena {
   bytes(count: number, length: number): Uint8Array[];
   /** `count` rows of `length` integers of 32 bits, all 0. */
   int32(count: number, length: number): Int32Array[];
+  /** `count` rows of `length` entries of `width` bytes by their addresses: views of thousands of rows take their time. */
+  addresses(count: number, length: number, width: 8 | 1): number[];
   /** A copy of a table; the same table is copied once. */
   table(values: Float64Array): Float64Array;
   /** A calendar with tables for the kernel; the same calendar gets them once. */
@@ -71,6 +73,7 @@ export function newArena(buffer: ArrayBuffer, from: number, tablesOf: TablesOf):
     rows: (count, length) => list(count, () => row(length)),
     bytes: (count, length) => list(count, () => new Uint8Array(buffer, take(length, 1), length)),
     int32: (count, length) => list(count, () => new Int32Array(buffer, take(length, 4), length)),
+    addresses: (count, length, width) => list(count, () => take(length, width)),
     table(values) {
       let copy = tables.get(values);
       if (copy === undefined) {

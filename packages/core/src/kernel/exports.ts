@@ -7,6 +7,7 @@ export interface KernelExports {
     program: number,
     rows: number,
     place: number,
+    starts: number,
     top: number,
     told: number,
     seed: number,
@@ -21,6 +22,8 @@ export interface KernelExports {
   /** Layout of a side and a piece: packages/core/kernel/assembly/pert.ts. */
   pertTail(side: number, logs: number, out: number): void;
   pertBody(left: number, right: number, logs: number, split: number, out: number): void;
+  /** Starts again, from the finishes of all iterations: packages/core/kernel/assembly/program.ts. */
+  startsOf(step: number, out: number, zero: number, n: number): void;
   /** Tables from one to another of a list: packages/core/kernel/assembly/pert.ts. */
   pertTables(list: number, from: number, to: number, logCells: number): void;
   pertTable(piece: number, logCells: number, x: number, mirrored: number, table: number): void;
@@ -120,19 +123,15 @@ export interface KernelExports {
   sumProducts(x: number, y: number, n: number): void;
   /** Brackets as in packages/core/kernel/assembly/brackets.ts; the address after the last value stored. */
   absorb(values: number, n: number, brackets: number, count: number, tail: number): number;
-  /** The same of many rows: packages/core/kernel/assembly/select.ts. */
-  rankRows(
-    rows: number,
-    stride: number,
-    from: number,
-    to: number,
+  /** The same, told apart from other calls: packages/core/kernel/assembly/select.ts. */
+  rankRow(
+    row: number,
     n: number,
     ranks: number,
     wanted: number,
     scratch: number,
     room: number,
     out: number,
-    outStride: number,
   ): void;
   selectRanks(values: number, n: number, wanted: number, scratch: number, room: number): number;
 }

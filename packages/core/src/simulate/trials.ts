@@ -93,7 +93,7 @@ export function keepsMoments(model: Model, iterations: number): boolean {
  *
  * @param where  "in kernel": tasks' moments lie in the memory of the kernel that computes them (`kernelOf`), where there
  *               is room; such trials cannot be handed to another thread. "apart": in one piece of memory of their own.
- *               A kernel: all rows lie in its memory. A buffer of `bytesOfTrials`: in that one, which several threads may share; what it holds stays.
+ *               A kernel: all rows lie in its memory, and there are none of starts, which can be had from the finishes. A buffer of `bytesOfTrials`: in that one, which several threads may share; what it holds stays.
  */
 export function newTrials(
   model: Model,
@@ -134,7 +134,7 @@ export function newTrials(
         ? new Int32Array(buffer, 8 * n * (count + moments), n)
         : (given.arena.int32(1, n)[0] as Int32Array),
     cost: row(),
-    starts: kernel?.arena.rows(tasks, n) ?? rows(tasks),
+    starts: given === undefined ? (kernel?.arena.rows(tasks, n) ?? rows(tasks)) : [],
     finishes: kernel?.arena.rows(tasks, n) ?? rows(tasks),
     moments:
       tasks > 0 || model.tasks.length === 0

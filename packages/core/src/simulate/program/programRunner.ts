@@ -6,7 +6,7 @@ import { onTarget } from "../tally.ts";
 import type { TrialSums, Trials } from "../trials.ts";
 import { followsProgram } from "./followsProgram.ts";
 import { sumsTold, toldLayout } from "./told.ts";
-import { lawsOf, localRows, writeProgram } from "./writeProgram.ts";
+import { addressesOf, lawsOf, localRows, writeProgram } from "./writeProgram.ts";
 
 /** Computes blocks by a program. */
 export interface ProgramRunner {
@@ -31,7 +31,7 @@ export function programRunner(
   if (wasm === undefined || !followsProgram(model)) return undefined;
   const layout = toldLayout(model);
   const rows = {
-    starts: inKernel ? trials.starts : block.start,
+    starts: (inKernel ? trials.starts : block.start).map((row) => row.byteOffset),
     finishes: inKernel ? trials.finishes : block.finish,
     finish: block.planFinish,
     finishDay: block.planFinishDay,
@@ -39,7 +39,17 @@ export function programRunner(
   };
   const local = localRows(model, kernel);
   const laws = lawsOf(model, kernel);
-  const program = writeProgram(model, asWritten, trials.seed, kernel, block, local, laws, rows, layout);
+  const program = writeProgram(
+    model,
+    asWritten,
+    trials.seed,
+    kernel,
+    addressesOf(block),
+    local,
+    laws,
+    rows,
+    layout,
+  );
   const told = arena.rows(1, layout.bytes >> 3)[0] as Float64Array;
   const seeds = new Uint32Array(arena.buffer, program.words, 40 * program.streams.length);
   const ten = new Uint32Array(40);
@@ -56,7 +66,16 @@ export function programRunner(
         seeded = decade;
       }
       const place = inKernel ? 8 * first : 0;
-      const beyond = wasm.runProgram(program.at, 0, place, 0, told.byteOffset, 16 * (b - 10 * decade), n);
+      const beyond = wasm.runProgram(
+        program.at,
+        0,
+        place,
+        place,
+        0,
+        told.byteOffset,
+        16 * (b - 10 * decade),
+        n,
+      );
       if (beyond >= 0) return program.taskAt.get(beyond) as number;
       return sumsTold(model, asWritten, layout, arena.buffer, told.byteOffset, n);
     },

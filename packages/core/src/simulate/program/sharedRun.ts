@@ -6,13 +6,20 @@ import {
   loadSharedKernel,
 } from "../../kernel/index.ts";
 import type { AsWritten } from "../asWritten.ts";
-import { blockSize, bytesOfBlock, bytesOfTables, newBlock } from "../block.ts";
+import { blockSize, bytesOfBlock, bytesOfTables } from "../block.ts";
 import type { Model } from "../model.ts";
 import type { SimulateOptions } from "../simulate.ts";
-import { addSums, keepsMoments, newTrials, type Trials } from "../trials.ts";
+import { addSums, keepsMoments, newSums, newTrials, type Trials } from "../trials.ts";
 import { followsProgram } from "./followsProgram.ts";
 import { sumsTold, toldLayout } from "./told.ts";
-import { bytesOfProgram, bytesOfWords, lawsOf, localRows, writeProgram } from "./writeProgram.ts";
+import {
+  bytesOfProgram,
+  bytesOfWords,
+  lawsOf,
+  localRows,
+  newAddresses,
+  writeProgram,
+} from "./writeProgram.ts";
 
 /** What another thread needs to work on a run: memory, module, where in the memory it is told what there is to do. */
 export interface RunEntry extends KernelEntry {
@@ -40,6 +47,8 @@ export interface SharedRun {
   sum(): number;
   /** Sends away whoever still waits for something to do. */
   close(): void;
+  /** The starts of a task in all iterations, computed again; until the next call. */
+  starts(task: number): Float64Array;
   /** Percentiles of all tasks as `taskRanks` has them, NaN where a row has to be looked at again. */
   ranks(): Float64Array;
 }
@@ -61,7 +70,7 @@ const at = {
   iterations: 22,
   span: 23,
   words: 24,
-  starts: 25,
+  placing: 25,
   finishes: 26,
   stride: 27,
   tasks: 28,
@@ -71,12 +80,12 @@ const at = {
   ofFinishes: 32,
   ranks: 33,
   scratch: 34,
-  room: 35,
   pages: 36,
   beyond: 37,
   threads: 38,
   most: 39,
   closed: 40,
+  zeros: 41,
 } as const;
 const boardLength = 48;
 
@@ -120,17 +129,18 @@ export function shareRun(
   const blocks = Math.ceil(n / blockSize);
   const decades = Math.ceil(blocks / 10);
   const layout = toldLayout(model);
-  const room = (n >> 2) + 8;
+  const room = roomFor(n);
   const span = bytesOfBlock(model, size) + bytesOfProgram(model);
   const shared = loadSharedKernel(
     threads * (span + bytesOfRows(1, room, 8) + pageBytes + 64) +
       bytesOfTables(model) +
-      bytesOfRows(2 * tasks + 2, n, 8) +
+      bytesOfRows(tasks + 3, n, 8) +
       bytesOfRows(1, n, 4) +
       bytesOfRows(1, blocks * layout.bytes, 1) +
       bytesOfRows(1, decades * bytesOfWords(model), 1) +
       bytesOfRows(1, ranksPerTask * tasks, 8) +
       bytesOfRows(1, 32 * model.slots.length, 1) +
+      bytesOfRows(1, tasks, 4) +
       bytesOfRows(4, blocks + boardLength + 64, 4),
   );
   if (shared === undefined) return undefined;
@@ -140,7 +150,7 @@ export function shareRun(
   const board = arena.int32(1, boardLength)[0] as Int32Array;
   const trials = newTrials(model, asWritten, options, { kernel });
   const before = arena.room;
-  const block = newBlock(model, size, kernel);
+  const block = newAddresses(model, kernel, size);
   const local = localRows(model, kernel);
   const each = before - arena.room;
   // The others' rows stand behind, in the same order.
@@ -150,6 +160,8 @@ export function shareRun(
   const told = arena.bytes(1, blocks * layout.bytes)[0] as Uint8Array;
   const found = arena.rows(1, ranksPerTask * tasks)[0] as Float64Array;
   const beyond = arena.int32(1, blocks)[0] as Int32Array;
+  const placing = arena.int32(1, tasks)[0] as Int32Array;
+  const [zeros = 0] = arena.addresses(1, n, 8);
   const wantedRows = [wanted.starts, wanted.finishes].map((ranks) => {
     const row = arena.int32(1, ranks.length)[0] as Int32Array;
     row.set(ranks);
@@ -172,7 +184,8 @@ export function shareRun(
     iterations: n,
     span: each,
     words: bytesOfWords(model),
-    starts: addressOf(trials.starts[0]),
+    placing: placing.byteOffset,
+    zeros,
     finishes: addressOf(trials.finishes[0]),
     stride: bytesOfRows(1, n, 8),
     tasks,
@@ -182,7 +195,6 @@ export function shareRun(
     ofFinishes: wanted.finishes.length,
     ranks: found.byteOffset,
     scratch: addressOf(scratch[0]),
-    room: n >> 2,
     pages: pages.byteOffset,
     beyond: beyond.byteOffset,
     threads: 1,
@@ -204,7 +216,7 @@ export function shareRun(
     iterations: () => Math.min(n, blockSize * Atomics.load(board, finished.blocks)),
     write() {
       const rows = {
-        starts: trials.starts,
+        starts: block.starts,
         finishes: trials.finishes,
         finish: trials.finish,
         finishDay: trials.finishDay,
@@ -221,16 +233,18 @@ export function shareRun(
         });
       }
       taskAt = program.taskAt;
+      for (const [offset, j] of taskAt) placing[j] = program.at + offset;
       put({ program: program.at });
       open(board, "blocks");
     },
     sum() {
       const first = beyond.findIndex((place) => place > 0);
       if (first >= 0) return taskAt.get((beyond[first] as number) - 1) as number;
+      const ofOne = newSums(model);
       for (let b = 0; b < blocks; b++) {
         const ofBlock = Math.min(blockSize, n - b * blockSize);
         const where = told.byteOffset + b * layout.bytes;
-        addSums(trials.sums, sumsTold(model, asWritten, layout, arena.buffer, where, ofBlock));
+        addSums(trials.sums, sumsTold(model, asWritten, layout, arena.buffer, where, ofBlock, ofOne));
       }
       open(board, "ranks");
       return -1;
@@ -238,6 +252,10 @@ export function shareRun(
     close() {
       Atomics.store(board, at.closed, 1);
       for (const stage of ["blocks", "ranks"] as const) Atomics.notify(board, ready[stage]);
+    },
+    starts(task) {
+      wasm.startsOf(placing[task] as number, addressOf(scratch[0]), zeros, n);
+      return (scratch[0] as Float64Array).subarray(0, n);
     },
     ranks: () => found.slice(),
   };
@@ -263,6 +281,11 @@ export function joinRun(entry: RunEntry): void {
 
 /** Milliseconds after which a thread that waits looks up. */
 const patience = 100;
+
+/** Doubles a thread needs while ranks are read: a row, and what is gathered of it. */
+function roomFor(n: number): number {
+  return n + (n >> 2) + 16;
+}
 
 type TableToMake = { piece: number; mirrored: boolean; table: number; x: number };
 
@@ -302,7 +325,7 @@ function workerOn(wasm: KernelExports, board: Int32Array, thread: number): { dra
   if (thread > 0) wasm.usePage(of("pages") + pageBytes * (thread - 1));
   const rows = thread * of("span");
   const n = of("iterations");
-  const scratch = of("scratch") + thread * bytesOfRows(1, of("room") + 8, 8);
+  const scratch = of("scratch") + thread * bytesOfRows(1, roomFor(n), 8);
   const work: Record<Stage, (piece: number) => void> = {
     tables(piece) {
       const from = piece * tablesAtOnce;
@@ -314,7 +337,7 @@ function workerOn(wasm: KernelExports, board: Int32Array, thread: number): { dra
       const decade = Math.floor(b / 10);
       const seed = decade * of("words") + 16 * (b - 10 * decade);
       const size = Math.min(blockSize, n - first);
-      const beyond = wasm.runProgram(of("program"), rows, 8 * first, 8 * first, told, seed, size);
+      const beyond = wasm.runProgram(of("program"), rows, 8 * first, rows, 8 * first, told, seed, size);
       if (beyond < 0) return;
       const blocks = board[count.blocks] as number;
       Atomics.store(new Int32Array(board.buffer, of("beyond"), blocks), b, beyond + 1);
@@ -325,23 +348,15 @@ function workerOn(wasm: KernelExports, board: Int32Array, thread: number): { dra
     ranks(piece) {
       const from = piece * tasksAtOnce;
       const to = Math.min(of("tasks"), from + tasksAtOnce);
-      const out = of("ranks");
+      const placing = new Int32Array(board.buffer, of("placing"), of("tasks"));
       const rank = (row: number, wanted: number, ranks: number, into: number) =>
-        wasm.rankRows(
-          row,
-          of("stride"),
-          from,
-          to,
-          n,
-          ranks,
-          wanted,
-          scratch,
-          of("room"),
-          into,
-          8 * ranksPerTask,
-        );
-      rank(of("starts"), of("ofStarts"), of("wantedOfStarts"), out);
-      rank(of("finishes"), of("ofFinishes"), of("wantedOfFinishes"), out + 24);
+        wasm.rankRow(row, n, ranks, wanted, scratch + 8 * n + 64, n >> 2, into);
+      for (let j = from; j < to; j++) {
+        const out = of("ranks") + 8 * ranksPerTask * j;
+        wasm.startsOf(placing[j] as number, scratch, of("zeros"), n);
+        rank(scratch, of("ofStarts"), of("wantedOfStarts"), out);
+        rank(of("finishes") + j * of("stride"), of("ofFinishes"), of("wantedOfFinishes"), out + 24);
+      }
     },
   };
   return {

@@ -44,6 +44,8 @@ function costsOf(entry: Model["register"][number]): number {
 /**
  * The sums of a block of n iterations from what its program told at `at`: as `tally`, to the bit, except for targets and
  * overheads.
+ *
+ * @param sums  Written over: those of an earlier block.
  */
 export function sumsTold(
   model: Model,
@@ -52,11 +54,13 @@ export function sumsTold(
   buffer: ArrayBufferLike,
   at: number,
   n: number,
+  sums: TrialSums = newSums(model),
 ): TrialSums {
   const told = new Float64Array(buffer, at, layout.bytes >> 3);
   const cuts = new Uint32Array(buffer, at, layout.bytes >> 2);
   const of = (offset: number) => told[offset >> 3] as number;
-  const sums = newSums(model);
+  sums.entryDays.fill(0);
+  sums.entryMoney.fill(0);
   const { money } = asWritten;
   let impact = 0;
   for (let j = 0; j < model.tasks.length; j++) {

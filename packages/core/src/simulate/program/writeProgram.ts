@@ -2,14 +2,15 @@ import { bytesOfRows, type Kernel, type TablesToMake } from "../../kernel/index.
 import { outcomeTable, streamText } from "../../sampling/index.ts";
 import { standardise } from "../../sampling/shapes/standardise.ts";
 import type { AsWritten } from "../asWritten.ts";
-import { type Block, blockSize } from "../block.ts";
+import { type Block, blockSize, drawnAsIs } from "../block.ts";
 import type { Amount, Model, ModelTask, Slot } from "../model.ts";
 import { newSteps, none, step } from "./steps.ts";
 import { type ToldLayout, toldLayout } from "./told.ts";
 
 /** Addresses of rows of all iterations, or of a block where moments are not kept. */
 export interface Rows {
-  starts: readonly Float64Array[];
+  /** Addresses: of all iterations, or of a block. */
+  starts: readonly number[];
   finishes: readonly Float64Array[];
   finish: Float64Array;
   finishDay: Int32Array;
@@ -75,6 +76,42 @@ export function lawsOf(model: Model, kernel: Kernel, later?: TablesToMake): (Law
   });
 }
 
+/** Addresses of rows of a block: draws by slot, durations and marks by task, occurrences by entry. */
+export interface BlockAddresses {
+  draws: number[];
+  durations: number[];
+  moves: number[];
+  occurs: number[];
+}
+
+export function addressesOf({ draws, duration, moves, occurs }: Block): BlockAddresses {
+  return {
+    draws: draws.map(addressOf),
+    durations: duration.map(addressOf),
+    moves: moves.map(addressOf),
+    occurs: occurs.map(addressOf),
+  };
+}
+
+/** Rows for blocks of `size` iterations that only a program works on, with starts that are not kept. */
+export function newAddresses(
+  model: Model,
+  { arena }: Kernel,
+  size: number,
+): BlockAddresses & { starts: number[] } {
+  const draws = arena.addresses(model.slots.length, size, 8);
+  const other = arena.addresses(model.tasks.length, size, 8);
+  return {
+    draws,
+    starts: arena.addresses(model.tasks.length, size, 8),
+    durations: model.tasks.map((task, j) =>
+      drawnAsIs(task) ? (draws[task.duration.slot] as number) : (other[j] as number),
+    ),
+    moves: arena.addresses(model.tasks.length, size, 1),
+    occurs: arena.addresses(model.register.length, size, 1),
+  };
+}
+
 /** Addresses of rows that a program needs besides those of the block. */
 export interface LocalRows {
   spare: number[];
@@ -108,7 +145,7 @@ export function writeProgram(
   asWritten: AsWritten,
   seed: string,
   kernel: Kernel,
-  block: Block,
+  block: BlockAddresses,
   local: LocalRows,
   laws: readonly (Law | undefined)[],
   rows: Rows,
@@ -118,9 +155,7 @@ export function writeProgram(
   const { arena } = kernel;
   const steps = newSteps();
   const { spare, zero, uniforms, constantRow, groups, latest, least } = local;
-  const durations = block.duration.map(addressOf);
-  const moves = block.moves.map(addressOf);
-  const occurs = block.occurs.map(addressOf);
+  const { durations, moves, occurs } = block;
   const total = addressOf(rows.cost);
   const planFinish = addressOf(rows.finish);
   const streams: string[] = [];
@@ -149,7 +184,7 @@ export function writeProgram(
   const draw = (s: number) => {
     if (drawn.has(s)) return;
     const slot = model.slots[s] as Slot;
-    drawn.set(s, once.has(s) ? (spare[turn++ % turns] as number) : addressOf(block.draws[s] as Float64Array));
+    drawn.set(s, once.has(s) ? (spare[turn++ % turns] as number) : (block.draws[s] as number));
     if (slot.estimate.kind === "outcomes") {
       const { values, upTo } = outcomeTable(slot.estimate);
       steps.add(step.uniforms, [words + streamOf(slot.item, slot.purpose), uniforms]);
@@ -251,7 +286,7 @@ export function writeProgram(
   });
 
   const taskAt = new Map<number, number>();
-  const starts = rows.starts.map(addressOf);
+  const { starts } = rows;
   const finishes = rows.finishes.map(addressOf);
   for (const j of model.order) {
     const task = model.tasks[j] as ModelTask;
