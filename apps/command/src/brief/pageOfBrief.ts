@@ -1,3 +1,4 @@
+/// <reference path="./woff2.d.ts" />
 import sans from "@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2?inline";
 import serif from "@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2?inline";
 import { briefHtml, preBriefHtml } from "@leeway/charts/brief";

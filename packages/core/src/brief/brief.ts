@@ -63,5 +63,5 @@ export function brief(plan: Plan, options: BriefOptions): BriefResult {
     confidence: level.confidence,
     assumptions: counted.bars,
   };
-  return { brief: briefOf(plan, answers, { today }), answers, problems: outlook.problems };
+  return { brief: briefOf(plan, answers, { today, scenario: run }), answers, problems: outlook.problems };
 }

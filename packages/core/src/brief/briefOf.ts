@@ -55,5 +55,13 @@ export function briefOf(
     triggers: briefTriggers(plan, { confidence: forecast.committed.confidence, spends, assumptions }),
     outcome: briefOutcome(plan, forecast),
     warnings: forecast.warnings,
+    ...(scenario.with === undefined && scenario.without === undefined
+      ? {}
+      : {
+          scenario: {
+            ...(scenario.with === undefined ? {} : { with: [...scenario.with] }),
+            ...(scenario.without === undefined ? {} : { without: [...scenario.without] }),
+          },
+        }),
   };
 }

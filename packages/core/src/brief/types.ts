@@ -61,6 +61,8 @@ export interface Brief {
   triggers: BriefTrigger[];
   outcome: BriefOutcome;
   warnings: string[];
+  /** What the run took in and left out; absent where the plan is as it stands. */
+  scenario?: { with?: string[]; without?: string[] };
 }
 
 /** What is asked. `ask` is the plan's own sentence; without it the sentence is made from the commitment. */

@@ -18,6 +18,7 @@ export function decisionSection(brief: Brief, room: Room): Section {
     blocks: [
       text(strong(made ? commitWords(brief, room) : sentence(decision.ask ?? "", most))),
       text(made ? holdsLine(brief) : answerLine(brief)),
+      ...(brief.scenario === undefined ? [] : [text(strong(scenarioWords(brief.scenario)))]),
       quiet(
         `${deadline(brief)}${made ? " The plan states no decision: this one is made from its commitment." : ""}`,
       ),
@@ -38,6 +39,15 @@ export function deadline({ decision, plan }: Brief): string {
   return decision.by === undefined
     ? `No day for the decision is stated; work begins ${formatDate(plan.start, "weekday")}.`
     : `Decide by ${formatDate(decision.by, "weekday")}.`;
+}
+
+/** A page on the table says when it is not about the plan as it stands. */
+function scenarioWords({ with: taken, without: left }: NonNullable<Brief["scenario"]>): string {
+  const parts = [
+    ...(taken === undefined ? [] : [`with ${taken.join(", ")}`]),
+    ...(left === undefined ? [] : [`without ${left.join(", ")}`]),
+  ];
+  return `What if: ${parts.join("; ")}.`;
 }
 
 /** How often what is asked holds, where the request itself says date and sum. */

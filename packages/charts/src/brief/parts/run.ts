@@ -2,14 +2,15 @@ import type { Brief } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { groupDigits } from "../../words/groupDigits.ts";
 import { plainName } from "../../words/plainName.ts";
-import { quiet } from "../sheet/build.ts";
+import { quiet, sentence } from "../sheet/build.ts";
 import type { Section } from "../sheet/types.ts";
 
 const caution =
   "These figures restate what people judged. Where money, contracts or safety depend on them, your own rules and competent people decide.";
 
 /** What is needed to get the same figures again, and the usual caution. */
-export function runSection({ stamp, plan, today }: Brief): Section {
+export function runSection({ stamp, plan, today, warnings }: Brief): Section {
+  const [warning] = warnings;
   const status =
     plan.statusDate === undefined ? "no progress yet" : `status ${formatDate(plan.statusDate, "short")}`;
   const futures = `${groupDigits(stamp.iterations)} ${stamp.iterations === 1 ? "future" : "futures"}`;
@@ -18,6 +19,13 @@ export function runSection({ stamp, plan, today }: Brief): Section {
     title: "Run and caution",
     blocks: [
       quiet(caution),
+      ...(warning === undefined
+        ? []
+        : [
+            quiet(
+              `Warning: ${sentence(warning, 240)}${warnings.length > 1 ? ` And ${warnings.length - 1} more: see the forecast.` : ""}`,
+            ),
+          ]),
       quiet(
         `Run: seed ${plainName(stamp.seed, 40)}, ${futures}, ${stamp.design} design, plan ${stamp.sha256.slice(0, 12)}, ${status}, engine ${stamp.version}; written ${formatDate(today, "short")}.`,
       ),
