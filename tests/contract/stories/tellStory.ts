@@ -33,7 +33,7 @@ async function act(step: Step, folder: string, runs: Told["runs"]): Promise<stri
       return fenced(step.info, step.text);
     case "put": {
       const file = join(folder, step.plan);
-      const { text, problems } = setInPlan(readFileSync(file, "utf8"), step.path, valueOf(step));
+      const { text, problems } = setInPlan(readFileSync(file, "utf8"), step.path, valueToPut(step));
       if (problems.length > 0)
         throw new Error(`${step.path.join(".")}: ${problems.map(({ rule }) => rule).join(" ")}`);
       writeFileSync(file, text);
@@ -55,7 +55,7 @@ async function act(step: Step, folder: string, runs: Told["runs"]): Promise<stri
 }
 
 /** What a block puts into the plan: itself, or what the example says at that path, of which it shows some lines. */
-function valueOf({ text, path, from }: Extract<Step, { kind: "put" }>): unknown {
+function valueToPut({ text, path, from }: Extract<Step, { kind: "put" }>): unknown {
   if (from === undefined) return parse(text);
   const example = readFileSync(join(dirname(examplePlan), from), "utf8");
   const known = new Set(example.split("\n").map((line) => line.trim()));
