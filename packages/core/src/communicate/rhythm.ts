@@ -1,7 +1,7 @@
 import { dayNumber, isoDate } from "../calendar/dates.ts";
-import type { Inform, IsoDate } from "../plan/types.ts";
+import type { InformEvery, IsoDate } from "../plan/types.ts";
 
-type Every = Exclude<NonNullable<Inform["every"]>, "milestone">;
+type Every = Exclude<InformEvery, "milestone">;
 /** Beyond this a rhythm is cut: a century of weeks. */
 const MOST = 5300;
 

@@ -1,4 +1,4 @@
-import type { Id, Inform, IsoDate } from "../plan/types.ts";
+import type { Id, InformEvery, IsoDate } from "../plan/types.ts";
 
 /** One occasion on which somebody has to be told something. */
 export interface Due {
@@ -6,7 +6,7 @@ export interface Due {
   /** The day of the rhythm, where it held no work and the occasion was moved to the next day that does. */
   movedFrom?: IsoDate;
   stakeholder: { id: Id; name: string };
-  every: NonNullable<Inform["every"]>;
+  every: InformEvery;
   /** Who sees to it; absent where the plan does not say. */
   owner?: { id: Id; name: string };
   how?: string;

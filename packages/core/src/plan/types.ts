@@ -275,10 +275,11 @@ export interface Purpose {
   constraints: string[];
 }
 
+export type InformEvery = "week" | "two-weeks" | "month" | "quarter" | "milestone";
 /** How a stakeholder is kept informed; changes no number. */
 export interface Inform {
   how?: string;
-  every?: "week" | "two-weeks" | "month" | "quarter" | "milestone";
+  every?: InformEvery;
   owner?: Id;
   /** What they are told. */
   what?: string;
