@@ -8,6 +8,9 @@ import { rough, stated, supported } from "../says.ts";
 import { first, inLine, sentence, strong, text } from "../sheet/build.ts";
 import type { Block, Room, Section } from "../sheet/types.ts";
 
+/** Characters of a recommendation that there is always room for. */
+const least = 160;
+
 /** What is recommended, what doing nothing costs, and what else there is. */
 export function recommendationSection(brief: Brief, room: Room): Section {
   const { recommend, alternatives, levels } = brief.recommendation;
@@ -21,7 +24,9 @@ export function recommendationSection(brief: Brief, room: Room): Section {
     blocks: [
       text(
         strong("Recommended: "),
-        recommend === undefined ? "the plan states no recommendation." : sentence(recommend, room.text),
+        recommend === undefined
+          ? "the plan states no recommendation."
+          : sentence(recommend, Math.max(room.text, least)),
       ),
       doNothingBlock(brief, room),
       ...(alternatives.length === 0
