@@ -4,6 +4,7 @@ import { createHash } from "node:crypto";
 import {
   appendFileSync,
   existsSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -143,6 +144,13 @@ describe("leeway record", () => {
     const answer = JSON.parse(out) as { changed: string[]; forecast: HistoryFacts; written: boolean };
     expect(answer).toMatchObject({ changed: ["strip"], finished: ["strip"], written: true });
     expect(readHistory(history()).entries[1]).toMatchObject(answer.forecast);
+  });
+  it("says so where something else stands in the place of the history", async () => {
+    const { plan, folder } = scratch();
+    mkdirSync(join(folder, "shed.history.jsonl"));
+    expect(await leeway("record", plan, ...FIRST)).toBe(2);
+    expect(err).toContain("cannot be read or written");
+    expect(readFileSync(plan, "utf8")).toBe(PLAN);
   });
   it("goes on from a history whose last line was torn, and keeps the piece", async () => {
     const { plan, folder, history } = scratch();

@@ -12,7 +12,7 @@ export function unwritable(path: string, error: unknown): Problem {
     return callProblem(
       "unwritable",
       path,
-      `It could not be written (${error.message}).`,
+      `It cannot be read or written (${error.message}).`,
       "See to its rights and its place.",
     );
   }

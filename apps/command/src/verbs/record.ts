@@ -1,4 +1,4 @@
-import { type HistoryFacts, historyFacts, recordProgress } from "@leeway/core";
+import { type HistoryEntry, type HistoryFacts, historyFacts, recordProgress } from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -52,7 +52,8 @@ export async function recordVerb(call: Call): Promise<number> {
   }
 
   const beside = besidePlan(file.path);
-  const { entries } = keptHistory(beside.history);
+  const entries = entriesOf(beside.history);
+  if (entries === undefined) return exitCodes.invalid;
   const last = entries.at(-1);
   const older = (last === undefined ? undefined : findKept(file.path, last.sha256)) ?? file.plan;
   const signed = signedVersion(file.path, after);
@@ -105,6 +106,17 @@ export async function recordVerb(call: Call): Promise<number> {
   if (values.has("json")) printJson(jsonOf(answer, facts));
   else printAnswer(recordText(answer, pageOf(process.env, process.stdout), shellWord(file.path)));
   return exitCodes.done;
+}
+
+/** What is kept already; undefined, with the problem printed, where the file cannot be read. */
+function entriesOf(history: string): HistoryEntry[] | undefined {
+  try {
+    return keptHistory(history).entries;
+  } catch (error) {
+    printProblems([unwritable(history, error)]);
+    printNote("Nothing was written.");
+    return undefined;
+  }
 }
 
 function whatHappened(count: number, statusDate: string): string {
