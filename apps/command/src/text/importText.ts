@@ -1,4 +1,6 @@
 import type { Import, ImportChange } from "@leeway/core";
+import { cut } from "./page.ts";
+import { plainText } from "./plainText.ts";
 
 const MOST = 30;
 
@@ -13,13 +15,13 @@ export function importLines({ changes, unchanged }: Import): string[] {
 
 function line({ kind, row, of, key, from, to }: ImportChange): string {
   const where = row === undefined ? "" : ` (row ${row})`;
-  if (kind === "removed") return `  - ${of}`;
-  if (kind === "added") return `  + ${of}${where}`;
-  return `  ${of}.${key}: ${words(from)} -> ${words(to)}${where}`;
+  if (kind === "removed") return `  - ${plainText(of)}`;
+  if (kind === "added") return `  + ${plainText(of)}${where}`;
+  return `  ${plainText(of)}.${key}: ${words(from)} -> ${words(to)}${where}`;
 }
 
 function words(value: unknown): string {
   if (value === undefined) return "nothing";
   const text = typeof value === "string" ? value : JSON.stringify(value);
-  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+  return cut(plainText(text), 40);
 }

@@ -1,6 +1,7 @@
 import { formatDate } from "@leeway/charts";
 import type { Due, DueList, Forecast } from "@leeway/core";
 import { type Page, wrap } from "./page.ts";
+import { plainText, plainTexts } from "./plainText.ts";
 
 const MONTHS = [
   "January",
@@ -21,11 +22,11 @@ const MONTHS = [
 const DATE = 14;
 
 /** Who has to be told of what, how and when, month by month. */
-export function informText(list: DueList, forecast: Forecast, page: Page): string {
-  const { due, until, without } = list;
+export function informText(asGiven: DueList, forecast: Forecast, page: Page): string {
+  const { due, until, without } = plainTexts(asGiven);
   const level = Math.round(forecast.committed.confidence * 100);
   const head = `${due.length === 1 ? "1 occasion" : `${due.length} occasions`} to inform somebody until ${formatDate(until, "long")}, the finish at ${level} %.`;
-  const lines = [page.strong(forecast.plan.title), "", ...wrap(head, page.width)];
+  const lines = [page.strong(plainText(forecast.plan.title)), "", ...wrap(head, page.width)];
   let [month, day] = ["", ""];
   for (const each of due) {
     if (each.date.slice(0, 7) !== month) {
@@ -53,7 +54,7 @@ export function informText(list: DueList, forecast: Forecast, page: Page): strin
   const rule =
     "A day without work on the plan's calendar is moved to the next one with work; milestones stay on the day committed to.";
   const { seed, iterations, version, plan } = forecast;
-  const stamp = `Seed ${seed}, ${iterations} futures, plan ${plan.sha256.slice(0, 12)}, leeway ${version}.`;
+  const stamp = `Seed ${plainText(seed)}, ${iterations} futures, plan ${plan.sha256.slice(0, 12)}, leeway ${version}.`;
   return `${[...lines, "", ...wrap(rule, page.width), ...wrap(stamp, page.width)].join("\n")}\n`;
 }
 

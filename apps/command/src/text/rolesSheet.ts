@@ -1,4 +1,5 @@
 import type { RoleMatrix, Table } from "@leeway/core";
+import { plainText } from "./plainText.ts";
 
 /** The matrix with names over its columns, for a spreadsheet or a page. */
 export function rolesSheet({ rows, people }: RoleMatrix): Table {

@@ -1,9 +1,11 @@
 import type { RoleFault, RoleMatrix } from "@leeway/core";
 import { type Page, table, wrap } from "./page.ts";
+import { plainTexts } from "./plainText.ts";
 import { rolesTables } from "./rolesTable.ts";
 
 /** Who does what and answers for it, the rows that break the rule, and how much stands on whom. */
-export function rolesText(matrix: RoleMatrix, page: Page): string {
+export function rolesText(asGiven: RoleMatrix, page: Page): string {
+  const matrix = plainTexts(asGiven);
   const { rows, people, faults, load, plan } = matrix;
   const broken = new Set(faults.filter(({ code }) => code !== "no-responsible").map(({ row }) => row)).size;
   const noun = rows[0]?.kind === "phase" ? "phases" : "tasks";
