@@ -150,6 +150,13 @@ describe("signPlan", () => {
     expect(stateOf(after, "chair")).toMatchObject({ state: "covers", by: "deputy" });
   });
 
+  it("holds the delegate to a limit of their own", () => {
+    const limited = text.replace("name: The deputy }", "name: The deputy, approvesUpTo: 4000 }");
+    expect(codes(limited, { by: "deputy" })).toEqual(["above-limit"]);
+    expect(codes(limited, { by: "deputy", sum: 3900 })).toEqual([]);
+    expect(codes(limited, { by: "deputy", decision: "rework" })).toEqual([]);
+  });
+
   it("sends a plan back without looking at limits or objections", () => {
     const objected =
       logObjection(text, planOf(text), { who: "guest", text: "Too loud", date: "2027-01-12" }).text ?? "";

@@ -134,11 +134,18 @@ function refusalsOf(plan: Plan, { who, by, decision, conditions, accepts, sum, d
     });
   }
   if (decision !== "rework") {
+    const money = (value: number) => `${plan.currency} ${Math.round(value).toLocaleString("en-GB")}`;
     if (isAbove(sum, limit)) {
-      const money = (value: number) => `${plan.currency} ${Math.round(value).toLocaleString("en-GB")}`;
       const rule = `${name} may approve up to ${money(limit ?? 0)}; this plan asks for ${money(sum ?? 0)}.`;
       const remedy = "Ask somebody with a higher limit, or change the plan or the limit.";
       found.push({ code: "above-limit", received: who, rule, remedy });
+    }
+    // Who stands in decides no more than they might themselves.
+    const own = by === undefined || by === who ? undefined : limitOf(plan, by);
+    if (by !== undefined && isAbove(sum, own)) {
+      const rule = `${personOf(plan, by).name}, who signs in their place, may approve up to ${money(own ?? 0)}; this plan asks for ${money(sum ?? 0)}.`;
+      const remedy = `Ask ${name}, or change the plan or the limit.`;
+      found.push({ code: "above-limit", received: by, rule, remedy });
     }
     for (const { id, text, state } of plan.objections) {
       if (state !== "open" || accepts.includes(id)) continue;

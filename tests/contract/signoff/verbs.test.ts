@@ -1,0 +1,176 @@
+// The verbs sign, approvals, object and change on files of their own. What must hold: the version is kept before the
+// plan is written, nothing is half-written, and a plan that somebody else changed meanwhile is left alone.
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { readPlan } from "@leeway/core";
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
+import { planFile } from "../../../apps/command/src/history/planFile.ts";
+import { writeEntry } from "../../../apps/command/src/signing/writeEntry.ts";
+import { approvalsVerb } from "../../../apps/command/src/verbs/approvals.ts";
+import { changeVerb } from "../../../apps/command/src/verbs/change.ts";
+import { objectVerb } from "../../../apps/command/src/verbs/object.ts";
+import { signVerb } from "../../../apps/command/src/verbs/sign.ts";
+
+const PLAN = `format: 1
+title: Shed roof # of the rowing club
+start: 2027-02-01
+iterations: 64
+commitment: { confidence: 0.7, budget: 9000 }
+stakeholders:
+  - { id: chair, name: The chair, approvesUpTo: 20000 } # until May
+  - { id: clerk, name: The clerk, approvesUpTo: 100 }
+approvals:
+  - who: chair
+tasks:
+  - { id: strip, name: Strip the old roof, duration: [2, 3, 6], cost: 4500 }
+`;
+const folders: string[] = [];
+afterAll(() => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+});
+function scratch() {
+  const folder = mkdtempSync(join(tmpdir(), "leeway-sign-"));
+  folders.push(folder);
+  const plan = join(folder, "shed.plan.yaml");
+  writeFileSync(plan, PLAN);
+  return { folder, plan, versions: join(folder, "shed.versions"), text: () => readFileSync(plan, "utf8") };
+}
+
+let out = "";
+let err = "";
+beforeEach(() => {
+  out = "";
+  err = "";
+  vi.spyOn(process.stdout, "write").mockImplementation((text) => {
+    out += String(text);
+    return true;
+  });
+  vi.spyOn(process.stderr, "write").mockImplementation((text) => {
+    err += String(text);
+    return true;
+  });
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+});
+const verbs = { sign: signVerb, approvals: approvalsVerb, object: objectVerb, change: changeVerb };
+async function leeway(verb: keyof typeof verbs, ...words: string[]): Promise<number> {
+  out = "";
+  err = "";
+  const parsed = parseCall([verb, ...words]);
+  if (parsed.kind !== "call") throw new Error(JSON.stringify(parsed));
+  return verbs[verb](parsed.call);
+}
+const sign = (plan: string, ...more: string[]) =>
+  leeway("sign", plan, "--as", "chair", "--today", "2027-01-20", ...more);
+
+describe("sign PLAN", () => {
+  it("keeps the version as it was signed, and signing again changes nothing", async () => {
+    const { plan, versions, text } = scratch();
+    expect(await sign(plan)).toBe(0);
+    const hash = readPlan(PLAN).plan?.sha256.slice(0, 12);
+    expect(readdirSync(versions)).toEqual([`${hash}.plan.yaml`]);
+    expect(readFileSync(join(versions, `${hash}.plan.yaml`), "utf8")).toBe(PLAN);
+    const once = text();
+    expect(once).toContain("# of the rowing club");
+    expect(once).toContain("# until May");
+    expect(await sign(plan)).toBe(0);
+    expect(text()).toBe(once);
+    expect(readdirSync(versions)).toHaveLength(1);
+  });
+
+  it("writes nothing on --dry-run, above a limit, or of standard input", async () => {
+    const { plan, versions, text } = scratch();
+    expect(await sign(plan, "--dry-run")).toBe(0);
+    expect(await leeway("sign", plan, "--as", "clerk")).toBe(2);
+    expect(err).toContain("may approve up to EUR 100");
+    expect(await sign("-")).toBe(2);
+    expect(err).toContain("standard input");
+    expect(text()).toBe(PLAN);
+    expect(existsSync(versions)).toBe(false);
+  });
+
+  it("leaves the plan alone where the version cannot be kept", async () => {
+    const { plan, versions, text } = scratch();
+    writeFileSync(versions, "a file where the folder should be");
+    expect(await sign(plan)).toBe(2);
+    expect(err).toContain("Nothing was written");
+    expect(text()).toBe(PLAN);
+  });
+
+  it("leaves the plan alone when somebody changed it since it was read", async () => {
+    const { folder, plan, text } = scratch();
+    const file = await planFile(plan, "sign");
+    if (file === undefined) throw new Error("not read");
+    writeFileSync(plan, `${PLAN}# mine\n`);
+    expect(await writeEntry(file, "signed")).toBe(false);
+    expect(err).toContain("changed it meanwhile");
+    expect(text()).toBe(`${PLAN}# mine\n`);
+    expect(readdirSync(folder)).toEqual(["shed.plan.yaml"]);
+  });
+
+  it("leaves the plan alone when what comes first fails as on a full disk", async () => {
+    const { folder, plan, text } = scratch();
+    const file = await planFile(plan, "sign");
+    if (file === undefined) throw new Error("not read");
+    const full = Object.assign(new Error("ENOSPC: no space left on device"), {
+      code: "ENOSPC",
+      syscall: "write",
+    });
+    const written = await writeEntry(file, "signed", () => {
+      throw full;
+    });
+    expect(written).toBe(false);
+    expect(err).toContain("no space left");
+    expect(text()).toBe(PLAN);
+    expect(readdirSync(folder)).toEqual(["shed.plan.yaml"]);
+  });
+});
+
+describe("approvals PLAN", () => {
+  it("finds the signed version beside the plan and gives moves that add up to the difference", async () => {
+    const { plan, text } = scratch();
+    await sign(plan);
+    writeFileSync(plan, text().replace("cost: 4500", "cost: 5000"));
+    expect(await leeway("approvals", plan, "--json")).toBe(0);
+    const { overall, moved, unexplained } = JSON.parse(out);
+    expect(overall).toBe("outdated");
+    expect(unexplained).toBe("no-entry");
+    // The cost is certain, so that the whole difference is known by hand.
+    expect(moved.difference.money).toBeCloseTo(500, 6);
+    const sum = moved.moves.reduce((all: number, { money }: { money: number }) => all + money, 0);
+    expect(sum).toBeCloseTo(500, 6);
+  });
+
+  it("asks for the signed version where it is not found, and takes it by --signed", async () => {
+    const { folder, plan, versions, text } = scratch();
+    await sign(plan);
+    rmSync(versions, { recursive: true });
+    writeFileSync(plan, text().replace("cost: 4500", "cost: 5000"));
+    expect(await leeway("approvals", plan)).toBe(0);
+    expect(out).toContain("--signed");
+    const old = join(folder, "old.yaml");
+    writeFileSync(old, PLAN);
+    expect(await leeway("approvals", plan, "--signed", old, "--json")).toBe(0);
+    expect(JSON.parse(out).moved.difference.money).toBeCloseTo(500, 6);
+  });
+});
+
+describe("object and change", () => {
+  it("block a signature until the objection is accepted by name; a change is logged with its approver", async () => {
+    const { plan, text } = scratch();
+    expect(await leeway("object", plan, "--as", "clerk", "--text", "Too dear")).toBe(0);
+    expect(await sign(plan)).toBe(2);
+    expect(err).toContain("too-dear");
+    expect(await sign(plan, "--accept", "too-dear")).toBe(0);
+    expect(readPlan(text()).plan?.objections).toMatchObject([
+      { id: "too-dear", state: "accepted", acceptedBy: "chair" },
+    ]);
+    const said = ["--what", "Felt chosen", "--why", "It lasts", "--as", "clerk", "--approved-by", "chair"];
+    expect(await leeway("change", plan, ...said)).toBe(0);
+    expect(readPlan(text()).plan?.changes).toMatchObject([{ who: "clerk", approvedBy: "chair" }]);
+    expect(text()).toContain("# until May");
+  });
+});
