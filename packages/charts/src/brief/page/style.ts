@@ -96,7 +96,7 @@ html{font-size:8.5pt}
 main{max-width:none;padding:0}
 body{line-height:1.26}
 .decision{margin-bottom:.5rem}.decision p:first-of-type{font-size:1.45rem;line-height:1.18}
-.decision p+p{font-size:1.2rem;margin-top:.3rem;line-height:1.22}
+.decision p+p{font-size:1.12rem;margin-top:.3rem;line-height:1.22}
 .decision p.quiet,.decision h2,.head,caption,figcaption,table,footer{font-size:1rem}.columns li,td,th{line-height:1.22}
 header{margin-bottom:.5rem;padding-bottom:.2rem}
 section p+p,section p+ul,section ul+p,section table+p,section p+table,section ul+ul{margin-top:.22rem}

@@ -9,7 +9,7 @@ import type { Block, Line, Room, Section, Sheet } from "./types.ts";
  * The printed page in CSS px (1/96 inch) without printing it: A4 less its margins, type of 8.5 pt. Measured once in
  * Chromium; tests/browser/brief prints pages that are full to the edge.
  */
-const page = { width: 703, height: 1045, size: 11.33, line: 14.3, column: 341 };
+const page = { width: 703, height: 1050, size: 11.33, line: 14.3, column: 341 };
 /** The fifty futures with their caption. */
 const figure = 152;
 /** What the page's serif and sans measure against `textWidth`, with what a line leaves at its end. */
@@ -73,7 +73,7 @@ function piecesOf({ blocks, key }: Section): number[] {
 }
 
 function decisionHeight(section: Section | undefined): number {
-  const sizes = [1.45, 1.2, 1];
+  const sizes = [1.45, 1.12, 1];
   return (section?.blocks ?? []).reduce((sum, block, at) => {
     const scale = sizes[at] ?? 1;
     const tall = page.size * scale * 1.22;
