@@ -88,6 +88,11 @@ export function keepsMoments(model: Model, iterations: number): boolean {
   return 16 * model.tasks.length * iterations <= mostForMoments;
 }
 
+/** Whether finishes alone are: in a kernel that threads share, where starts are had from them. */
+export function keepsFinishes(model: Model, iterations: number): boolean {
+  return 8 * model.tasks.length * iterations <= mostForMoments;
+}
+
 /**
  * Empty trials with rows for all that the model and the options ask to be kept.
  *
@@ -103,8 +108,9 @@ export function newTrials(
 ): Trials {
   const n = options.iterations ?? model.plan.iterations;
   const total = options.total ?? n;
-  const tasks = keepsMoments(model, total) ? model.tasks.length : 0;
   const given = typeof where === "object" && "kernel" in where ? where.kernel : undefined;
+  const kept = given === undefined ? keepsMoments(model, total) : keepsFinishes(model, total);
+  const tasks = kept ? model.tasks.length : 0;
   if (given !== undefined) kernels.set(given.arena.buffer, given);
   const kernel =
     given ??

@@ -9,7 +9,7 @@ import type { AsWritten } from "../asWritten.ts";
 import { blockSize, bytesOfBlock, bytesOfTables } from "../block.ts";
 import type { Model } from "../model.ts";
 import type { SimulateOptions } from "../simulate.ts";
-import { addSums, keepsMoments, newSums, newTrials, type Trials } from "../trials.ts";
+import { addSums, keepsFinishes, newSums, newTrials, type Trials } from "../trials.ts";
 import { followsProgram } from "./followsProgram.ts";
 import { sumsTold, toldLayout } from "./told.ts";
 import {
@@ -99,7 +99,7 @@ export function canBeShared(model: Model, options: SimulateOptions): boolean {
   const n = options.iterations ?? model.plan.iterations;
   return (
     followsProgram(model) &&
-    keepsMoments(model, n) &&
+    keepsFinishes(model, n) &&
     n >= 256 &&
     options.months !== true &&
     (options.design ?? "latin-hypercube") === "latin-hypercube" &&
