@@ -20,7 +20,7 @@ export function rolesMarkdown(matrix: RoleMatrix): string {
   const line = (cells: readonly (string | number)[]) =>
     `| ${cells
       .map((cell) =>
-        String(cell)
+        plainText(String(cell))
           .replace(/[\\|`*_<>[\]]/g, "\\$&")
           .replace(/\s+/g, " "),
       )
