@@ -87,7 +87,11 @@ export const stakeholder = object("stakeholder", "a stakeholder", {
     "How they are kept informed.",
   ),
   approvesUpTo: optional(moneyFromZero(), "Money they may approve."),
-  delegate: optional(who(), "Who may sign in their place, up to the same sum.", { mistakenFor: ["deputy"] }),
+  delegate: optional(
+    who(),
+    "Who may sign in their place, up to the same sum or their own limit, if that is less.",
+    { mistakenFor: ["deputy"] },
+  ),
 });
 
 export const phase = object("phase", "a phase", {
