@@ -73,6 +73,8 @@ export {
 export { type WhyOptions, type WhyResult, why } from "./explain/why/why.ts";
 export * from "./findings/index.ts";
 export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./forecast/forecast.ts";
+export { limitRanks, rankOf } from "./forecast/ranks.ts";
+export { type LevelReading, readLevel } from "./forecast/readLevel.ts";
 export { sharedRanks, shareForecast } from "./forecast/sharedForecast.ts";
 export { summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";
