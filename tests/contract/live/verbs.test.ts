@@ -4,11 +4,13 @@ import { createHash } from "node:crypto";
 import {
   appendFileSync,
   existsSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -123,6 +125,11 @@ describe("leeway record", () => {
     expect(err).toMatch(/Did you mean strip\?[\s\S]*Did you mean rain\?[\s\S]*Did you mean ines\?/);
     expect(readFileSync(plan, "utf8")).toBe(PLAN);
     expect(readdirSync(folder)).toEqual(["shed.plan.yaml"]);
+    err = "";
+    expect(await leeway("record", plan, "--status", "05.02.2027", "--from", join(folder, "none.csv"))).toBe(
+      2,
+    );
+    expect(err).toMatch(/There is no such file[\s\S]*Write 2027-02-05/);
   });
   it("needs a status date, and a file", async () => {
     expect(await leeway("record", scratch().plan)).toBe(2);
@@ -258,6 +265,14 @@ describe("files beside a plan", () => {
     writeFileSync(`${plan}.lock`, "999999999");
     await expect(withLock(plan, () => "done")).resolves.toBe("done");
     expect(existsSync(`${plan}.lock`)).toBe(false);
+  });
+  it("stand beside the file itself where a plan is reached by a link", async () => {
+    const { plan, folder, history } = scratch();
+    symlinkSync(plan, join(folder, "link.plan.yaml"));
+    expect(await leeway("record", join(folder, "link.plan.yaml"), ...FIRST)).toBe(0);
+    expect(readHistory(history()).entries.length).toBe(2);
+    expect(lstatSync(join(folder, "link.plan.yaml")).isSymbolicLink()).toBe(true);
+    expect(readFileSync(plan, "utf8")).toContain("statusDate");
   });
   it("are named after the plan", () => {
     const name = (plan: string) => besidePlan(plan).history;

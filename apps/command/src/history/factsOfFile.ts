@@ -1,6 +1,6 @@
 import { factsOfCsv, factsOfJson, type ProgressFact } from "@leeway/core";
 import { readDocument } from "../files/readDocument.ts";
-import { printNote, printProblems } from "../output.ts";
+import { printProblems } from "../output.ts";
 
 /** What a file of progress reports, JSON by its name or else a table; its problems are printed. None without a file. */
 export async function factsOfFile(path: string | undefined): Promise<ProgressFact[] | undefined> {
@@ -13,7 +13,5 @@ export async function factsOfFile(path: string | undefined): Promise<ProgressFac
   const read = /\.json$/i.test(path) ? factsOfJson : factsOfCsv;
   const { facts, problems } = read(text, name);
   if (problems.length > 0) printProblems(problems);
-  if (!problems.some(({ severity }) => severity === "error")) return facts;
-  printNote("Nothing was written.");
-  return undefined;
+  return problems.some(({ severity }) => severity === "error") ? undefined : facts;
 }

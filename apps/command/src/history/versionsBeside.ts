@@ -1,18 +1,14 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { join } from "node:path";
 import { type Plan, readPlan } from "@leeway/core";
 import { writeWhole } from "../files/writeWhole.ts";
-
-function folderOf(plan: string): string {
-  const name = basename(plan).replace(/(?:\.plan)?\.(?:ya?ml|json)$/i, "");
-  return join(dirname(plan), `${name}.versions`);
-}
+import { besidePlan } from "./besidePlan.ts";
 
 /** Keeps a copy of a version of a plan; a copy that is there already stands. */
 export function keepPlan(path: string, text: string): void {
   const { plan } = readPlan(text);
   if (plan === undefined) return;
-  const copy = join(folderOf(path), `${plan.sha256.slice(0, 12)}.plan.yaml`);
+  const copy = join(besidePlan(path).versions, `${plan.sha256.slice(0, 12)}.plan.yaml`);
   if (!existsSync(copy)) writeWhole(copy, text, false);
 }
 
@@ -21,7 +17,7 @@ export function keepPlan(path: string, text: string): void {
  * it leaves out progress: then it is the one with the least, which is nearest to what was signed.
  */
 export function findKept(path: string, hash: string): Plan | undefined {
-  const folder = folderOf(path);
+  const folder = besidePlan(path).versions;
   if (hash === "" || !existsSync(folder)) return undefined;
   const named = `${hash.slice(0, 12)}.plan.yaml`;
   const first = existsSync(join(folder, named)) ? versionIn(join(folder, named)) : undefined;

@@ -41,12 +41,12 @@ export async function recordVerb(call: Call): Promise<number> {
   }
   const file = await planFile(call.subject ?? "-", "record");
   const more = await factsOfFile(values.text("from"));
-  if (file === undefined || more === undefined) return exitCodes.invalid;
-  const recorded = recordProgress(file.text, { statusDate, facts: [...factsOfCall(call), ...more] });
+  if (file === undefined) return exitCodes.invalid;
+  const recorded = recordProgress(file.text, { statusDate, facts: [...factsOfCall(call), ...(more ?? [])] });
   const found = [...recorded.problems, ...whoProblems(file.plan, who)];
   if (found.length > 0) printProblems(found);
   const { after } = recorded;
-  if (after === undefined || found.some(({ severity }) => severity === "error")) {
+  if (after === undefined || more === undefined || found.some(({ severity }) => severity === "error")) {
     printNote("Nothing was written.");
     return exitCodes.invalid;
   }
