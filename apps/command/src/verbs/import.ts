@@ -51,7 +51,13 @@ export async function importVerb(call: Call): Promise<number> {
     if (!streamed || dry) printJson({ changes, unchanged, written: write });
     return exitCodes.done;
   }
-  const end = dry ? "Nothing is written." : write ? `Written to ${given.name}.` : "The plan is as it was.";
+  const end = dry
+    ? "Nothing is written."
+    : streamed
+      ? "The plan is on standard output."
+      : write
+        ? `Written to ${given.name}.`
+        : "The plan is as it was.";
   const said = [...importLines(result), end].join("\n");
   if (streamed && !dry) printNote(said);
   else printAnswer(`${said}\n`);
