@@ -4,6 +4,7 @@ export { type LeftMeasure, leftDays, leftMoney } from "./contingencyLeft/leftMea
 export { contingencyLeftDays } from "./contingencyLeftDays.ts";
 export { contingencyLeftMoney } from "./contingencyLeftMoney.ts";
 export { costCurve } from "./costCurve.ts";
+export { type CurvePlace, curvePlace } from "./curves/curvePlace.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
 export { daysWords, driftSentence, keptSum, largestSentence, termsWords } from "./drift/driftSentences.ts";
 export { driftDates } from "./driftDates.ts";

@@ -9,6 +9,7 @@ import { textWidth } from "../draw/textWidth.ts";
 import type { ChartOptions } from "../figure/types.ts";
 import { placeAlong } from "../labels/placeAlong.ts";
 import { palette } from "../palette.ts";
+import { keepCurvePlace } from "./curvePlace.ts";
 import { valueAt } from "./interpolate.ts";
 
 export interface CurveMark extends FlagText {
@@ -136,6 +137,15 @@ export function drawCurve(view: CurveView, options: ChartOptions): SVGSVGElement
     shapes.append(levelShape(document, mark.level, at[k] ?? 0, y, colours));
   });
   svg.append(layer.group, guides, axes, poles, shapes, labels);
+  keepCurvePlace(svg, {
+    width,
+    height,
+    left,
+    top,
+    bottom,
+    x: (value) => scale(inside(value)),
+    y: (share) => bottom - share * (bottom - top),
+  });
   return svg;
 }
 
