@@ -17,7 +17,7 @@ describe("the brief of a small plan", () => {
     ["shed.brief", sheetMarkdown(briefSheet(brief))],
     ["shed.bo", sheetMarkdown(preBriefSheet(preBriefOf(plan, brief, answers, "bo")))],
   ])("reads as before: %s", (name, text) => {
-    const file = fileURLToPath(new URL(`${name}.md`, import.meta.url));
+    const file = fileURLToPath(new URL(`${name}.txt`, import.meta.url));
     if (writing) writeFileSync(file, text);
     expect(existsSync(file)).toBe(true);
     expect(text).toBe(readFileSync(file, "utf8"));
