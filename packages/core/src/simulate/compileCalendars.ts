@@ -36,7 +36,9 @@ export function compileCalendars(plan: Plan): Calendars {
     const works = weekdays.map((day) => (workdays.includes(day) ? 1 : 0));
     const first = weekdayOf(startDay);
     const made = new Uint8Array(lastDay + 1);
-    for (let day = 0; day <= lastDay; day++) made[day] = works[(first + day) % 7] as number;
+    for (let day = 0; day < 7; day++) made[day] = works[(first + day) % 7] as number;
+    // Whole weeks, twice as many each time: quick from the first call on.
+    for (let filled = 7; filled <= lastDay; filled *= 2) made.copyWithin(filled, 0, filled);
     for (const holiday of holidays) {
       const from = Math.max(0, dayNumber(holiday.from) - startDay);
       const to = Math.min(lastDay, dayNumber(holiday.to) - startDay);
