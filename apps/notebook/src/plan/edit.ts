@@ -2,4 +2,8 @@
 export interface Edit {
   path: string;
   value: unknown;
+  /** The value becomes an item of the list at `path`: before the one at this place, or last. */
+  add?: number | "last";
+  /** The item at this place of the list at `path` and the one behind it change places. */
+  swap?: number;
 }

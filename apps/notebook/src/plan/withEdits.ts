@@ -7,17 +7,41 @@ import { pathSteps, type Step } from "./path.ts";
  */
 export function withEdits(stated: unknown, edits: readonly Edit[]): unknown {
   let data = stated;
-  for (const { path, value } of edits) {
-    data = changed(data, pathSteps(path), value);
+  for (const edit of edits) {
+    const { path, value, add, swap } = edit;
+    data =
+      add === undefined && swap === undefined
+        ? changed(data, pathSteps(path), value)
+        : listChanged(data, pathSteps(path), edit);
     if (data === undefined) return undefined;
   }
   return data;
+}
+
+/** An item more in the list at the end of the path, or two that changed places. */
+function listChanged(at: unknown, steps: readonly Step[], { value, add, swap }: Edit): unknown {
+  const list = steps.reduce(
+    (inner: unknown, step) =>
+      typeof inner === "object" && inner !== null && Object.hasOwn(inner, step)
+        ? Reflect.get(inner, step)
+        : undefined,
+    at,
+  );
+  if (swap !== undefined) {
+    if (!Array.isArray(list) || swap + 1 >= list.length) return undefined;
+    return changed(at, steps, list.toSpliced(swap, 2, list[swap + 1], list[swap]));
+  }
+  if (list === undefined) return changed(at, steps, [value]);
+  if (!Array.isArray(list)) return undefined;
+  return changed(at, steps, list.toSpliced(typeof add === "number" ? add : list.length, 0, value));
 }
 
 function changed(at: unknown, [step, ...rest]: readonly Step[], value: unknown): unknown {
   if (step === undefined) return value;
   if (Array.isArray(at)) {
     if (typeof step !== "number" || step >= at.length) return undefined;
+    // The last of a list is taken away with care for its key: that is the editor's.
+    if (rest.length === 0 && value === undefined) return at.length === 1 ? undefined : at.toSpliced(step, 1);
     const inner = changed(at[step], rest, value);
     return inner === undefined ? undefined : at.with(step, inner);
   }

@@ -7,6 +7,8 @@ export {
   removeFromPlan,
   setInPlan,
 } from "./edit/editPlan.ts";
+export { type PlanChange, setManyInPlan } from "./edit/setManyInPlan.ts";
+export { swapInPlan } from "./edit/swapInPlan.ts";
 export { writeEstimate } from "./edit/writeEstimate.ts";
 export { approvalHash, planHash, planHashes } from "./hash.ts";
 export { describeProblem, type Problem } from "./problem.ts";

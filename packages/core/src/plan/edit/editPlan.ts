@@ -33,9 +33,14 @@ export function removeFromPlan(text: string, path: EditPath): PlanEdit {
   return change(text, { kind: "remove", path });
 }
 
-/** Adds an item to the end of a list, which is made where it does not exist; a single item becomes a list. */
-export function addToPlan(text: string, listPath: EditPath, value: unknown): PlanEdit {
-  return withValue(text, value, (json) => ({ kind: "add", path: listPath, value: json }));
+/**
+ * Adds an item to a list, which is made where it does not exist; a single item becomes a list.
+ *
+ * @param before  Place of the item that is to follow it; left out: it goes to the end.
+ */
+export function addToPlan(text: string, listPath: EditPath, value: unknown, before?: number): PlanEdit {
+  const at = before === undefined ? {} : { before };
+  return withValue(text, value, (json) => ({ kind: "add", path: listPath, value: json, ...at }));
 }
 
 function withValue(text: string, value: unknown, edit: (json: Json) => Edit): PlanEdit {
@@ -136,11 +141,12 @@ function rewrite(text: string, _root: unknown, edit: Edit, json: boolean): strin
   else if (edit.kind === "set") document.setIn(path, value);
   else {
     const list: unknown = document.getIn(path, true);
-    if (list instanceof YAMLSeq) list.add(value);
+    if (list instanceof YAMLSeq) list.items.splice(edit.before ?? list.items.length, 0, value);
     else if (list === undefined) document.setIn(path, document.createNode([edit.value]));
     else {
       const sequence = new YAMLSeq();
-      sequence.items.push(list, value);
+      sequence.items.push(list);
+      sequence.items.splice(edit.before ?? 1, 0, value);
       document.setIn(path, sequence);
     }
   }

@@ -2,11 +2,11 @@ import type { Json } from "../source/toJson.ts";
 
 export type EditPath = readonly (string | number)[];
 
-/** What an edit does: put a value at a place, take it away, or add it to the end of a list. */
+/** What an edit does: put a value at a place, take it away, or add it to a list: before place `before`, else at its end. */
 export type Edit =
   | { kind: "set"; path: EditPath; value: Json }
   | { kind: "remove"; path: EditPath }
-  | { kind: "add"; path: EditPath; value: Json };
+  | { kind: "add"; path: EditPath; value: Json; before?: number };
 
 /** The edit cannot be made, with the place where the way ended. */
 export class NoSuchPlace extends Error {
@@ -65,7 +65,8 @@ export function edited(document: Json | undefined, edit: Edit): Json {
     if (edit.kind === "set") return edit.value;
     if (edit.kind === "remove") throw new NoSuchPlace([]);
     if (document === undefined) return [edit.value];
-    return Array.isArray(document) ? [...document, edit.value] : [document, edit.value];
+    const list = Array.isArray(document) ? document : [document];
+    return list.toSpliced(edit.before ?? list.length, 0, edit.value);
   }
   const inner = { ...edit, path: rest };
   const last = rest.length === 0 && edit.kind === "remove";

@@ -1,7 +1,7 @@
 import type { Node } from "../source/node.ts";
 import { readSource } from "../source/readSource.ts";
 import { type Json, toJson } from "../source/toJson.ts";
-import { type EditPath, type PlanEdit, removeFromPlan, setInPlan } from "./editPlan.ts";
+import { addToPlan, type EditPath, type PlanEdit, removeFromPlan, setInPlan } from "./editPlan.ts";
 import { type Edit, edited, exactPath, NoSuchPlace } from "./model.ts";
 import { splice } from "./splice.ts";
 
@@ -9,6 +9,8 @@ import { splice } from "./splice.ts";
 export interface PlanChange {
   path: EditPath;
   value: Json | undefined;
+  /** The value becomes an item of the list at `path`: before the place given, or last. */
+  add?: number | "last";
 }
 
 /**
@@ -28,8 +30,10 @@ function atOnce(text: string, changes: readonly PlanChange[]): string | undefine
   let document = toJson(root);
   let edits: Edit[];
   try {
-    edits = changes.map(({ path, value }): Edit => {
+    edits = changes.map(({ path, value, add }): Edit => {
       const exact = exactPath(document, path);
+      if (add !== undefined && value !== undefined)
+        return { kind: "add", path: exact, value, ...(add === "last" ? {} : { before: add }) };
       return value === undefined ? { kind: "remove", path: exact } : { kind: "set", path: exact, value };
     });
     for (const edit of edits) document = edited(document, edit);
@@ -39,7 +43,10 @@ function atOnce(text: string, changes: readonly PlanChange[]): string | undefine
   }
   const json = /^\uFEFF?\s*[{[]/.test(text) && isJson(text);
   const ordered = edits
-    .map((edit, index) => ({ edit, index, at: placeOf(root, edit.path) }))
+    .map((edit, index) => {
+      const own = asItCame(edits, index);
+      return { edit: own, index, at: placeOf(root, own) };
+    })
     // At one place the last goes first, so that those before it come to stand before it.
     .sort((a, b) => b.at - a.at || b.index - a.index);
   let now = text;
@@ -53,8 +60,20 @@ function atOnce(text: string, changes: readonly PlanChange[]): string | undefine
   return JSON.stringify(said) === JSON.stringify(document) ? now : undefined;
 }
 
+/** An item that is added behind others added before it: where it goes in the text that does not have those yet. */
+function asItCame(edits: readonly Edit[], index: number): Edit {
+  const edit = edits[index] as Edit; // an index of its own list
+  if (edit.kind !== "add" || edit.before === undefined) return edit;
+  const list = JSON.stringify(edit.path);
+  const ahead = edits
+    .slice(0, index)
+    .filter((other) => other.kind === "add" && JSON.stringify(other.path) === list);
+  return { ...edit, before: Math.max(0, edit.before - ahead.length) };
+}
+
 /** Where an edit touches the text: at the key it changes, or behind the last of the object it adds one to. */
-function placeOf(root: Node, path: EditPath): number {
+function placeOf(root: Node, edit: Edit): number {
+  const path = edit.kind === "add" && edit.before !== undefined ? [...edit.path, edit.before] : edit.path;
   let node = root;
   for (const step of path) {
     if (node.kind === "map" && typeof step === "string") {
@@ -67,6 +86,7 @@ function placeOf(root: Node, path: EditPath): number {
       node = item;
     } else break;
   }
+  if (edit.kind === "add" && edit.before === undefined) return endOf(node);
   return node.at;
 }
 
@@ -78,9 +98,13 @@ function endOf(node: Node): number {
 
 function oneByOne(text: string, changes: readonly PlanChange[]): PlanEdit {
   const done: PlanEdit = { text, problems: [] };
-  for (const { path, value } of changes) {
+  for (const { path, value, add } of changes) {
     const { text: next, problems } =
-      value === undefined ? removeFromPlan(done.text, path) : setInPlan(done.text, path, value);
+      value === undefined
+        ? removeFromPlan(done.text, path)
+        : add === undefined
+          ? setInPlan(done.text, path, value)
+          : addToPlan(done.text, path, value, add === "last" ? undefined : add);
     done.text = next;
     done.problems.push(...problems);
   }

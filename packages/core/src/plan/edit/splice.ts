@@ -55,7 +55,8 @@ export function splice(text: string, root: Node, edit: Edit, json: boolean): str
   }
   if (edit.kind === "set") return replace(site, node, edit.value);
   if (edit.kind !== "add") return undefined;
-  return node.kind === "list" ? append(site, node, edit.value) : appendToSingle(site, node, edit.value);
+  if (node.kind === "list") return insertItem(site, node, edit.value, edit.before);
+  return edit.before === 0 ? undefined : appendToSingle(site, node, edit.value);
 }
 
 function cut(text: string, from: number, to: number, put: string): string {
@@ -176,9 +177,43 @@ function pairLines(indent: string, key: string, value: Json): string {
     .join("\n");
 }
 
-function append(site: Site, list: Extract<Node, { kind: "list" }>, value: Json): string | undefined {
+/** Puts an item before another, or at the end. */
+function insertItem(
+  site: Site,
+  list: Extract<Node, { kind: "list" }>,
+  value: Json,
+  before: number | undefined,
+): string | undefined {
+  if (before === undefined || before >= list.items.length) return append(site, list, value);
+  // Behind the item ahead: what stands above the next one, a remark perhaps, belongs to that.
+  if (before > 0) return append(site, list, value, list.items[before - 1]);
   const { text, json } = site;
-  const last = list.items[list.items.length - 1];
+  const [first] = list.items;
+  if (first === undefined) return undefined;
+  if (isFlow(site, list)) return cut(text, first.at, first.at, `${renderFlow(value, json)}, `);
+  const dash = text.lastIndexOf("-", first.at - 1);
+  const begin = lineStart(text, dash);
+  if (text.slice(begin, dash).trim() !== "" || text.slice(dash + 1, first.at).trim() !== "") return undefined;
+  const newline = text.includes("\r\n") ? "\r\n" : "\n";
+  return cut(text, begin, begin, itemLines(site, first, dash, value).join(newline) + newline);
+}
+
+/** A new item of a block list as lines, in the way another one stands whose dash is given. */
+function itemLines(site: Site, like: Node, dash: number, value: Json): string[] {
+  const indent = columnOf(site.text, dash);
+  const inline = !isObject(value) || isFlow(site, like) || like.kind === "scalar";
+  const body = inline && isShort(value) ? [renderFlow(value, site.json)] : renderBlock(value);
+  return body.map((line, index) => indented(`${indent}${index === 0 ? "- " : "  "}`, line));
+}
+
+/** @param last  The item behind which it goes; the last one unless said. */
+function append(
+  site: Site,
+  list: Extract<Node, { kind: "list" }>,
+  value: Json,
+  last = list.items[list.items.length - 1],
+): string | undefined {
+  const { text, json } = site;
   if (isFlow(site, list)) {
     if (last === undefined) return appendToEmpty(site, list, value);
     return insertFlow(site, last, last.at, renderFlow(value, json));
@@ -186,11 +221,7 @@ function append(site: Site, list: Extract<Node, { kind: "list" }>, value: Json):
   if (last === undefined) return undefined;
   const dash = text.lastIndexOf("-", last.at - 1);
   if (text.slice(dash + 1, last.at).trim() !== "") return undefined;
-  const indent = columnOf(text, dash);
-  const inline = !isObject(value) || isFlow(site, last) || last.kind === "scalar";
-  const body = inline && isShort(value) ? [renderFlow(value, json)] : renderBlock(value);
-  const lines = body.map((line, index) => indented(`${indent}${index === 0 ? "- " : "  "}`, line));
-  return insertLines(text, lastEnd(site, list), lines.join("\n"));
+  return insertLines(text, lastEnd(site, last), itemLines(site, last, dash, value).join("\n"));
 }
 
 /** `tasks: []` grows into lines where the list hangs on a key of a block map. */
