@@ -7,6 +7,7 @@ import "./styles/fields.css";
 import "./styles/tables.css";
 import "./styles/figures.css";
 import "./styles/keeping.css";
+import "./styles/answering.css";
 import "./styles/narrow.css";
 import "./styles/print.css";
 import { stated, text } from "virtual:opening-plan";

@@ -6,6 +6,8 @@ import "./leewayCommitment.ts";
 import "./leewayContingency.ts";
 import "./leewayFigure.ts";
 import "./leewayFile.ts";
+import "./leewayFutures.ts";
+import "./leewayLevelCurve.ts";
 import "./leewayOutline.ts";
 import "./leewayPlanText.ts";
 import "./leewayReach.ts";

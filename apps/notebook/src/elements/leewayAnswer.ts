@@ -1,15 +1,24 @@
 import { columnDays, formatDate, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
-import type { Forecast } from "@leeway/core";
+import type { Forecast, LevelReading } from "@leeway/core";
 import { html, nothing } from "lit";
 import { isFading, type NotebookState, staleWords } from "../store/state.ts";
-import { committedLevel, committedSum, largestDrivers, reasonWords } from "../words/answerWords.ts";
+import {
+  committedLevel,
+  committedSum,
+  largestDrivers,
+  reasonWords,
+  type Spoken,
+} from "../words/answerWords.ts";
+import { readingOf, readLimitsWords, readReasonWords, spokenOf } from "../words/levelWords.ts";
 import { movedWords } from "../words/movedWords.ts";
 import { PageElement } from "./pageElement.ts";
 
 /** The answer: a sentence with its date and sum, why, the chances asked for, and what it was before. */
 export class LeewayAnswer extends PageElement {
-  static override properties = { state: { attribute: false } };
+  static override properties = { state: { attribute: false }, trying: { attribute: false } };
   state: NotebookState | undefined;
+  /** The level being looked at. */
+  trying: number | undefined;
 
   protected override render() {
     const { state } = this;
@@ -22,18 +31,22 @@ export class LeewayAnswer extends PageElement {
       return html`<p class="sentence waiting-answer">${words}</p>`;
     }
     const settling = isFading(state);
+    const reading = readingOf(forecast, this.trying);
+    const spoken = reading === undefined ? forecast : spokenOf(forecast, reading);
     const stale = staleWords(state);
     const early = state.answer?.stage === "first" && !settling && stale === undefined;
     return html`<div class="answer ${settling ? "settling" : ""} ${stale === undefined ? "" : "stale"}">
-      <p class="sentence">${this.#sentence(forecast)}</p>
+      <p class="sentence">${this.#sentence(spoken)}</p>
       <p class="aside-line">${
-        stale !== undefined
-          ? html`<span class="stale-mark">${stale}</span>`
-          : this.#was(forecast, state.previous, early)
+        reading !== undefined
+          ? readLimitsWords(reading)
+          : stale !== undefined
+            ? html`<span class="stale-mark">${stale}</span>`
+            : this.#was(forecast, state.previous, early)
       }</p>
       <div class="because">
         <div>
-          <p class="reason">${reasonWords(forecast)}</p>
+          <p class="reason">${reading === undefined ? reasonWords(forecast) : readReasonWords(forecast, reading)}</p>
           <ol class="adds-most">
             ${largestDrivers(forecast).map(
               (driver) =>
@@ -41,16 +54,16 @@ export class LeewayAnswer extends PageElement {
             )}
           </ol>
         </div>
-        ${this.#chances(forecast)}
+        ${this.#chances(forecast, reading)}
       </div>
     </div>`;
   }
 
-  #sentence(forecast: Forecast) {
-    const level = committedLevel(forecast);
+  #sentence(spoken: Spoken) {
+    const level = committedLevel(spoken);
     return html`${level} of futures finish by
-      <strong class="date">${formatDate(forecast.committed.date, "long")}</strong>, and ${level} cost no more
-      than <strong class="sum">${committedSum(forecast)}</strong>.`;
+      <strong class="date">${formatDate(spoken.committed.date, "long")}</strong>, and ${level} cost no more
+      than <strong class="sum">${committedSum(spoken)}</strong>.`;
   }
 
   #was(forecast: Forecast, previous: Forecast | undefined, early: boolean) {
@@ -71,7 +84,7 @@ export class LeewayAnswer extends PageElement {
       ${movedWords(forecast, previous)}.`;
   }
 
-  #chances(forecast: Forecast) {
+  #chances(forecast: Forecast, reading: LevelReading | undefined) {
     const { asked, chance, asWritten, plan, committed } = forecast;
     const rows: { term: string; what: string; says: string }[] = [];
     if (asked.finishBy !== undefined && chance.finishBy !== undefined) {
@@ -101,11 +114,17 @@ export class LeewayAnswer extends PageElement {
         what: `${formatDate(asWritten.finish)}, ${formatMoney(asWritten.cost, plan.currency)}`,
         says: `${formatPercent(forecast.finish.asWrittenChance)} finish by then, ${formatPercent(forecast.cost.asWrittenChance)} cost no more`,
       },
-      {
-        term: `At ${committedLevel(forecast)}, both`,
-        what: `${formatDate(committed.date)}, ${committedSum(forecast)}`,
-        says: `${formatPercent(committed.both)} keep date and sum together`,
-      },
+      reading === undefined
+        ? {
+            term: `At ${committedLevel(forecast)}, both`,
+            what: `${formatDate(committed.date)}, ${committedSum(forecast)}`,
+            says: `${formatPercent(committed.both)} keep date and sum together`,
+          }
+        : {
+            term: `At ${committedLevel(spokenOf(forecast, reading))}, both`,
+            what: `${formatDate(reading.date)}, ${committedSum(spokenOf(forecast, reading))}`,
+            says: "follows with the full answer",
+          },
     );
     return html`<table class="chances">
       <caption class="unseen">Chances of what was asked for, and of the plan as written</caption>

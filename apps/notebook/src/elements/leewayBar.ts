@@ -1,7 +1,8 @@
 import { formatDate } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { type NotebookState, type Progress, staleWords } from "../store/state.ts";
-import { committedLevel, committedSum } from "../words/answerWords.ts";
+import { committedLevel, committedSum, type Spoken } from "../words/answerWords.ts";
+import { readingOf, spokenOf } from "../words/levelWords.ts";
 import { send } from "./events.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -10,8 +11,14 @@ import { PageElement } from "./pageElement.ts";
  * computation is, undo and redo.
  */
 export class LeewayBar extends PageElement {
-  static override properties = { state: { attribute: false }, compact: { type: Boolean } };
+  static override properties = {
+    state: { attribute: false },
+    trying: { attribute: false },
+    compact: { type: Boolean },
+  };
   state: NotebookState | undefined;
+  /** The level being looked at. */
+  trying: number | undefined;
   /** The sentence is out of sight: show the line. */
   compact = false;
 
@@ -20,12 +27,15 @@ export class LeewayBar extends PageElement {
     if (state === undefined) return nothing;
     const forecast = state.answer?.forecast;
     const was = state.previous;
+    const reading = forecast === undefined ? undefined : readingOf(forecast, this.trying);
     return html`<div class="bar" role="region" aria-label="Answer in one line, undo and redo">
       <p class="bar-answer ${this.compact ? "" : "away"}" aria-hidden=${this.compact ? nothing : "true"}>
         ${
           forecast === undefined
             ? nothing
-            : html`<strong class="date">${formatDate(forecast.committed.date)}</strong>
+            : reading !== undefined
+              ? readLine(spokenOf(forecast, reading))
+              : html`<strong class="date">${formatDate(forecast.committed.date)}</strong>
               and <strong class="sum">${committedSum(forecast)}</strong>
               <span class="quiet">at ${committedLevel(forecast)}</span>
               ${
@@ -60,6 +70,13 @@ export class LeewayBar extends PageElement {
       <button type="button" @click=${() => send(this, "run-resume", undefined)}>Compute</button>
     </div>`;
   }
+}
+
+/** The level being looked at, in the same line. */
+function readLine(spoken: Spoken) {
+  return html`<strong class="date">${formatDate(spoken.committed.date)}</strong>
+    and <strong class="sum">${committedSum(spoken)}</strong>
+    <span class="quiet">at ${committedLevel(spoken)}, read off the curve</span>`;
 }
 
 function share(progress: Progress): number {

@@ -6,12 +6,13 @@ import {
   groupDigits,
   roundToLimits,
 } from "@leeway/charts";
-import type { Forecast, Plan } from "@leeway/core";
+import type { Forecast, LevelReading, Plan } from "@leeway/core";
 import { html, nothing } from "lit";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import type { Pending } from "../store/state.ts";
 import { roundMoney } from "../words/answerWords.ts";
+import { readContingencyWords, readingOf } from "../words/levelWords.ts";
 import { send } from "./events.ts";
 import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
@@ -33,12 +34,15 @@ export class LeewayCommitment extends LongElement {
   static override properties = {
     plan: { attribute: false },
     forecast: { attribute: false },
+    trying: { attribute: false },
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
   };
   plan: Plan | undefined;
   forecast: Forecast | undefined;
+  /** The level being looked at. */
+  trying: number | undefined;
   pending: ReadonlyMap<string, Pending> = new Map();
   readonly = false;
   fading = false;
@@ -49,7 +53,7 @@ export class LeewayCommitment extends LongElement {
     return html`<div class="cell">
       <div class="states">${asked(plan).map((one) => this.#field(one))}</div>
       <div class="follows ${this.fading ? "settling" : ""}">
-        ${this.forecast === undefined ? html`<p class="quiet">Not computed yet.</p>` : levels(this.forecast)}
+        ${this.forecast === undefined ? html`<p class="quiet">Not computed yet.</p>` : levels(this.forecast, this.trying)}
       </div>
     </div>`;
   }
@@ -127,13 +131,40 @@ function asked(plan: Plan): Asked[] {
 /** The levels shown beside the one committed to. */
 const neighbours = [0.5, 0.65, 0.8, 0.9, 0.95];
 
-function levels(forecast: Forecast) {
+interface LevelRow {
+  p: number;
+  date: string;
+  lowDate: string;
+  highDate: string;
+  cost?: { value: number; low: number; high: number };
+  /** Read off the curve. */
+  read?: boolean;
+}
+
+/** The levels that the forecast gives in full, and the one being looked at in its place among them. */
+function levelRows(forecast: Forecast, reading: LevelReading | undefined): LevelRow[] {
+  const level = forecast.committed.confidence;
+  const rows = forecast.finish.percentiles
+    .filter(({ p }) => p === level || neighbours.some((one) => Math.abs(one - p) < 1e-9))
+    .map(({ p, date, lowDate, highDate }): LevelRow => {
+      const cost = forecast.cost.percentiles.find((each) => Math.abs(each.p - p) < 1e-9);
+      return { p, date, lowDate, highDate, ...(cost === undefined ? {} : { cost }) };
+    });
+  if (reading === undefined || rows.some(({ p }) => Math.abs(p - reading.confidence) < 1e-9)) return rows;
+  const { confidence, date, lowDate, highDate, cost: value, costLow: low, costHigh: high } = reading;
+  rows.push({ p: confidence, date, lowDate, highDate, cost: { value, low, high }, read: true });
+  return rows.sort((a, b) => a.p - b.p);
+}
+
+function levels(forecast: Forecast, trying: number | undefined) {
   const { currency } = forecast.plan;
   const level = forecast.committed.confidence;
-  const shown = forecast.finish.percentiles.filter(
-    ({ p }) => p === level || neighbours.some((one) => Math.abs(one - p) < 1e-9),
-  );
   const { contingency } = forecast;
+  const reading = readingOf(forecast, trying);
+  const over =
+    reading === undefined
+      ? `${formatDays(contingency.workingDays)} (${formatDays(contingency.calendarDays, "calendar day")}) and ${formatMoney(roundMoney(contingency.money, forecast), currency)}`
+      : readContingencyWords(forecast, reading);
   return html`<table class="levels">
       <caption>What each level would mean, with the 95 % limits that ${groupDigits(forecast.iterations)} futures leave</caption>
       <thead>
@@ -146,28 +177,31 @@ function levels(forecast: Forecast) {
         </tr>
       </thead>
       <tbody>
-        ${shown.map((finish) => {
-          const cost = forecast.cost.percentiles.find(({ p }) => Math.abs(p - finish.p) < 1e-9);
-          const say = (value: number): string =>
-            cost === undefined ? "" : formatMoney(roundToLimits(value, cost.low, cost.high), "");
-          return html`<tr class=${finish.p === level ? "committed" : ""}>
-            <th scope="row" class="number">${formatPercent(finish.p)}${finish.p === level ? html`<span class="unseen">, committed</span>` : nothing}</th>
-            <td class="number">${formatDate(finish.date)}</td>
+        ${levelRows(forecast, reading).map(
+          ({
+            p,
+            date,
+            lowDate,
+            highDate,
+            cost,
+            read = false,
+          }) => html`<tr class=${p === (trying ?? level) ? "committed" : ""}>
+            <th scope="row" class="number">${formatPercent(p)}${p === level ? html`<span class="unseen">, committed</span>` : nothing}${read ? html`<span class="unseen">, read off the curve</span>` : nothing}</th>
+            <td class="number">${formatDate(date)}</td>
             <td class="number quiet">${
-              finish.lowDate === finish.highDate
+              lowDate === highDate
                 ? "that day"
-                : `${formatDate(finish.lowDate, "shortest")} – ${formatDate(finish.highDate, "shortest")}`
+                : `${formatDate(lowDate, "shortest")} – ${formatDate(highDate, "shortest")}`
             }</td>
-            <td class="number">${cost === undefined ? "" : say(cost.value)}</td>
+            <td class="number">${cost === undefined ? "" : formatMoney(roundToLimits(cost.value, cost.low, cost.high), "")}</td>
             <td class="number quiet">${cost === undefined ? "" : `${limit(cost.low)} – ${limit(cost.high)}`}</td>
-          </tr>`;
-        })}
+          </tr>`,
+        )}
       </tbody>
     </table>
     <p class="note">
-      Contingency at ${formatPercent(level)}: ${formatDays(contingency.workingDays)}
-      (${formatDays(contingency.calendarDays, "calendar day")}) and
-      ${formatMoney(roundMoney(contingency.money, forecast), currency)} over the plan as written.
+      Contingency at ${formatPercent(reading?.confidence ?? level)}: ${over} over the plan as
+      written${reading === undefined ? "" : ", read off the curve"}.
     </p>`;
 }
 

@@ -98,6 +98,7 @@ export class LeewayFigure extends PageElement {
     plainEmptyHeaders(drawn);
     place.replaceChildren(drawn);
     this.figure = figure;
+    this.dispatchEvent(new Event("figure-drawn", { bubbles: true }));
   }
 
   /** The print waits for no turn. */

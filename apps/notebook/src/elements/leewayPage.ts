@@ -27,6 +27,7 @@ export class LeewayPage extends PageElement {
     theme: { state: true },
     current: { state: true },
     compact: { state: true },
+    trying: { state: true },
   };
   store: Store | undefined;
   keeper: Keeper | undefined;
@@ -37,6 +38,9 @@ export class LeewayPage extends PageElement {
   theme: Theme = "light";
   current = "answer";
   compact = false;
+  /** The level that is being looked at on the curves. */
+  trying: number | undefined;
+  #keeping = false;
   #end: (() => void)[] = [];
   #said: string | undefined;
   #watching = false;
@@ -73,6 +77,7 @@ export class LeewayPage extends PageElement {
           else pageTurns.go();
         }
         this.state = store.state;
+        this.#levelKept(store.state);
       }),
       undoKeys(document, { undo: store.undo, redo: store.redo }),
       fileKeys(document, {
@@ -80,10 +85,18 @@ export class LeewayPage extends PageElement {
         save: (as) => void this.keeper?.save(as),
       }),
     );
-    listen(this, "plan-edit", ({ field, cells, edits }) => store.edit(field, cells, edits));
+    listen(this, "plan-edit", ({ field, cells, edits, waits }) => store.edit(field, cells, edits, waits));
     listen(this, "plan-foresee", ({ edits }) => store.foresee(edits));
     listen(this, "plan-refuse", ({ field, pending }) => store.refuse(field, pending));
     listen(this, "plan-drop", ({ field }) => store.drop(field));
+    listen(this, "level-try", ({ confidence }) => {
+      this.trying = confidence;
+      this.#keeping = false;
+    });
+    listen(this, "level-keep", () => this.#keepLevel(store));
+    listen(this, "level-drop", () => {
+      this.trying = undefined;
+    });
     listen(this, "plan-text", ({ text }) => store.setText(text));
     listen(this, "plan-undo", () => store.undo());
     listen(this, "plan-redo", () => store.redo());
@@ -91,6 +104,26 @@ export class LeewayPage extends PageElement {
     listen(this, "run-resume", () => store.resume());
     listen(this, "tornado-stop", () => store.stopTornado());
     listen(this, "tornado-start", () => store.startTornado());
+  }
+
+  /** What was read off the curve becomes the plan's: one step to undo. */
+  #keepLevel(store: Store): void {
+    const { trying } = this;
+    if (trying === undefined || this.#keeping) return;
+    if (trying === store.state.plan?.commitment.confidence) {
+      this.trying = undefined;
+      return;
+    }
+    this.#keeping = true;
+    const path = "commitment.confidence";
+    store.edit(path, { value: String(Math.round(trying * 100)) }, [{ path, value: trying }]);
+  }
+
+  /** The reading stands until the answer at its level is there, or until it is plain that there will be none. */
+  #levelKept({ reading, computing }: NotebookState): void {
+    if (!this.#keeping || reading || computing) return;
+    this.#keeping = false;
+    this.trying = undefined;
   }
 
   protected override updated(): void {
@@ -131,22 +164,16 @@ export class LeewayPage extends PageElement {
       <a class="skip" href="#work">Skip to the work</a>
       <leeway-outline .entries=${outline(state)} current=${this.current}></leeway-outline>
       <div class="report">
-        <leeway-bar .state=${state} ?compact=${this.compact}></leeway-bar>
+        <leeway-bar .state=${state} .trying=${this.trying} ?compact=${this.compact}></leeway-bar>
         <main data-busy=${state.reading || state.computing}>
           <section id="answer" aria-labelledby="title">
             <leeway-file .keeper=${this.keeper}></leeway-file>
             <h1 id="title" dir="auto">${title}</h1>
-            <leeway-answer .state=${state}></leeway-answer>
+            <leeway-answer .state=${state} .trying=${this.trying}></leeway-answer>
           </section>
           <section id="futures" aria-labelledby="futures-title">
             <h2 id="futures-title">Futures</h2>
-            <div class="figures two ${fading ? "settling" : ""}">
-              <leeway-figure chart="finishCurve" .answer=${forecast} theme=${theme}></leeway-figure>
-              <leeway-figure chart="costCurve" .answer=${forecast} theme=${theme}></leeway-figure>
-            </div>
-            <div class="figures ${fading ? "settling" : ""}">
-              <leeway-figure chart="fiftyFutures" .answer=${forecast} theme=${theme}></leeway-figure>
-            </div>
+            <leeway-futures .forecast=${forecast} .trying=${this.trying} theme=${theme} ?fading=${fading} ?readonly=${errors}></leeway-futures>
           </section>
           <section id="drivers" aria-labelledby="drivers-title">
             <h2 id="drivers-title">What drives it</h2>
@@ -198,7 +225,8 @@ export class LeewayPage extends PageElement {
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>`,
       register: () => html`<leeway-register .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-register>`,
-      commitment: () => html`<leeway-commitment .plan=${state.plan} .forecast=${forecast}
+      commitment:
+        () => html`<leeway-commitment .plan=${state.plan} .forecast=${forecast} .trying=${this.trying}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-commitment>`,
     }[id];
     return html`<section id=${id} aria-labelledby="${id}-title">

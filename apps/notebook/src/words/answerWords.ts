@@ -1,19 +1,25 @@
 import { formatDate, formatDays, formatMoney, formatPercent, roundToLimits } from "@leeway/charts";
 import type { Driver, Forecast } from "@leeway/core";
 
+/** What the sentences need of a level: of the one committed to, or of one read off the curves. */
+export interface Spoken {
+  plan: { currency: string };
+  committed: Pick<Forecast["committed"], "confidence" | "date" | "cost" | "costLow" | "costHigh">;
+}
+
 /** The committed sum, with no more digits than its sampling limits support. */
-export function committedSum(forecast: Forecast): string {
+export function committedSum(forecast: Spoken): string {
   return formatMoney(roundedSum(forecast), forecast.plan.currency);
 }
 
 /** The same as a number. */
-export function roundedSum(forecast: Forecast): number {
+export function roundedSum(forecast: Spoken): number {
   const { cost, costLow, costHigh } = forecast.committed;
   return roundToLimits(cost, costLow, costHigh);
 }
 
 /** The level committed to: "80 %", never broken over two lines. */
-export function committedLevel(forecast: Forecast): string {
+export function committedLevel(forecast: Spoken): string {
   return formatPercent(forecast.committed.confidence).replace(" ", "\u00a0");
 }
 
@@ -35,7 +41,7 @@ export function largestDrivers(forecast: Forecast): Driver[] {
 }
 
 /** A difference of money to the digits that the committed sum's limits support. */
-export function roundMoney(value: number, forecast: Forecast): number {
+export function roundMoney(value: number, forecast: Spoken): number {
   const half = (forecast.committed.costHigh - forecast.committed.costLow) / 2;
   return roundToLimits(value, value - half, value + half);
 }

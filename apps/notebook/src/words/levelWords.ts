@@ -1,0 +1,41 @@
+import { formatDate, formatDays, formatMoney } from "@leeway/charts";
+import { type Forecast, type LevelReading, readLevel } from "@leeway/core";
+import { committedLevel, committedSum, roundMoney, type Spoken } from "./answerWords.ts";
+
+/** The level being looked at, read off the curves of a forecast that commits to another one. */
+export function readingOf(forecast: Forecast, trying: number | undefined): LevelReading | undefined {
+  if (trying === undefined || trying === forecast.committed.confidence) return undefined;
+  return readLevel(forecast, trying);
+}
+
+/** What the sentences speak of: the level being looked at, else the one committed to. */
+export function spokenOf({ plan }: Forecast, reading: LevelReading): Spoken {
+  return { plan, committed: reading };
+}
+
+/** How far a level lies beyond the plan as written: only what the curves hold. */
+export function readContingencyWords(forecast: Forecast, reading: LevelReading): string {
+  const { calendarDays, money } = reading.contingency;
+  const spoken = spokenOf(forecast, reading);
+  return `${formatDays(Math.round(calendarDays), "calendar day")} and ${formatMoney(roundMoney(money, spoken), forecast.plan.currency)}`;
+}
+
+/** The line of reason under the answer, for a level that was read off. */
+export function readReasonWords(forecast: Forecast, reading: LevelReading): string {
+  return `${readContingencyWords(forecast, reading)} of contingency over the plan as written. What adds most, on average:`;
+}
+
+/** Limits of a level that was read off, and that nothing was run for it. */
+export function readLimitsWords(reading: LevelReading): string {
+  const { lowDate, highDate } = reading;
+  const limits =
+    lowDate === highDate
+      ? `on ${formatDate(lowDate)}`
+      : `between ${formatDate(lowDate)} and ${formatDate(highDate)}`;
+  return `Read off the curve, where sampling leaves the date ${limits}; nothing has been run for it.`;
+}
+
+/** One level in a few words: "85 %: Tue 23 Nov 2027, EUR 660,000". */
+export function levelInShort(spoken: Spoken): string {
+  return `${committedLevel(spoken)}: ${formatDate(spoken.committed.date, "weekday")}, ${committedSum(spoken)}`;
+}
