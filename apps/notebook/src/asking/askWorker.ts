@@ -1,4 +1,15 @@
-import { compare, explain, future, type Plan, type Problem, reach, readPlan, responses } from "@leeway/core";
+import {
+  budget,
+  compare,
+  explain,
+  future,
+  type Plan,
+  type Problem,
+  reach,
+  readPlan,
+  responses,
+  whyConfidence,
+} from "@leeway/core";
 import type { AskReply, AskRequest, Kind, Question, Questions } from "./questions.ts";
 
 /** At most this many progress messages a second. */
@@ -51,7 +62,16 @@ function answer(plan: Plan, question: Question, onProgress: Tell): Answered {
       return { answer: comparison, problems };
     }
     case "future": {
-      const { future: found, problems } = future(plan, { at: question.at });
+      const { kind: _kind, ...which } = question;
+      const { future: found, problems } = future(plan, which, { onProgress });
+      return { answer: found, problems };
+    }
+    case "confidence": {
+      const { confidence, problems } = whyConfidence(plan, { onProgress });
+      return { answer: confidence, problems };
+    }
+    case "budget": {
+      const { budget: found, problems } = budget(plan, { onProgress });
       return { answer: found, problems };
     }
   }

@@ -1,4 +1,15 @@
-import type { Comparison, Explanation, Future, Plan, Problem, Reach, Responses } from "@leeway/core";
+import type {
+  Budget,
+  Comparison,
+  Confidence,
+  Explanation,
+  Future,
+  Plan,
+  Problem,
+  Reach,
+  Responses,
+  WhichFuture,
+} from "@leeway/core";
 
 /** What is asked about the plan beyond its forecast, and what is answered. Plain objects only. */
 export interface Questions {
@@ -7,8 +18,11 @@ export interface Questions {
   reach: { ask: { finishBy?: string; sum?: number }; answer: Reach };
   /** `old`: the text of the plan compared with. */
   compare: { ask: { old: string }; answer: Comparison };
-  /** `at`: the level whose future is replayed. */
-  future: { ask: { at: number }; answer: Future };
+  /** Which future is replayed: by its level, or by its number. */
+  future: { ask: WhichFuture; answer: Future };
+  /** Why this level: the levels side by side, date and money together. */
+  confidence: { ask: object; answer: Confidence };
+  budget: { ask: object; answer: Budget };
 }
 export type Kind = keyof Questions;
 export type Question = { [K in Kind]: { kind: K } & Questions[K]["ask"] }[Kind];

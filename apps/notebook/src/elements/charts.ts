@@ -1,13 +1,18 @@
 // What draws, apart from the rest: it is large, and the answer comes before the pictures of it.
 import {
   type ChartOptions,
+  confidenceSteps,
+  contingencyLeftDays,
+  contingencyLeftMoney,
   costCurve,
   driversBars,
   type Figure,
   fiftyFutures,
   figureSvg,
   finishCurve,
+  fundsMonths,
   futureBars,
+  jointDensity,
   movesDays,
   movesMoney,
   renderFigure,
@@ -21,11 +26,16 @@ import {
 } from "@leeway/charts";
 
 export const charts = {
+  confidenceSteps,
+  contingencyLeftDays,
+  contingencyLeftMoney,
   costCurve,
   driversBars,
   fiftyFutures,
   finishCurve,
+  fundsMonths,
   futureBars,
+  jointDensity,
   movesDays,
   movesMoney,
   responseWorth,

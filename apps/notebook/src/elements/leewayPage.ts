@@ -193,9 +193,21 @@ export class LeewayPage extends PageElement {
             <leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>
           </section>
           ${this.#section("commitment", "Commitment", "", errors)}
+          <section id="level" aria-labelledby="level-title">
+            <h2 id="level-title">Why this level</h2>
+            <leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>
+          </section>
+          <section id="money" aria-labelledby="money-title">
+            <h2 id="money-title">Money</h2>
+            <leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>
+          </section>
           <section id="reach" aria-labelledby="reach-title">
             <h2 id="reach-title">What it would take</h2>
             <leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>
+          </section>
+          <section id="one-future" aria-labelledby="one-future-title">
+            <h2 id="one-future-title">One future</h2>
+            <leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>
           </section>
           <section id="changes" aria-labelledby="changes-title">
             <h2 id="changes-title">Changes</h2>
@@ -265,7 +277,10 @@ function outline(state: NotebookState): OutlineEntry[] {
     { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
     { id: "responses", name: "Responses", waiting: 0 },
     { id: "commitment", name: "Commitment", waiting: waiting("commitment") },
+    { id: "level", name: "Why this level", waiting: 0 },
+    { id: "money", name: "Money", waiting: 0 },
     { id: "reach", name: "What it takes", waiting: 0 },
+    { id: "one-future", name: "One future", waiting: 0 },
     { id: "changes", name: "Changes", waiting: 0 },
     {
       id: "text",

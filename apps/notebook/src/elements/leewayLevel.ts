@@ -1,0 +1,35 @@
+import { html, nothing } from "lit";
+import { AskingElement } from "./askingElement.ts";
+import { codeWords } from "./codeWords.ts";
+
+/** Why this level and not another: what each step takes and avoids, and date and sum kept together. */
+export class LeewayLevel extends AskingElement<"confidence"> {
+  protected readonly kind = "confidence";
+  protected readonly doing = "Setting the levels side by side";
+
+  protected question() {
+    return { kind: "confidence" as const };
+  }
+
+  protected override render() {
+    const answer = this.asked?.answer;
+    const { theme } = this;
+    return html`<div class="asking-line">${this.status()}</div>${
+      answer === undefined
+        ? nothing
+        : html`<div class=${this.older ? "settling" : ""}>
+            ${answer.missing === undefined ? nothing : html`<p class="note">${codeWords(answer.missing)}</p>`}
+            <div class="figures">
+              <leeway-figure chart="confidenceSteps" .answer=${answer} theme=${theme}></leeway-figure>
+              <leeway-figure chart="jointDensity" .answer=${answer} theme=${theme}></leeway-figure>
+            </div>
+            <p class="note">
+              Money held is not money spent: a step holds its sum whether it is needed or not. Which level is right is
+              for those who answer for the promise; your own rules come first.
+            </p>
+          </div>`
+    }`;
+  }
+}
+
+customElements.define("leeway-level", LeewayLevel);
