@@ -1,6 +1,8 @@
 import type { Forecast, Plan, Task } from "@leeway/core";
 import { html, nothing } from "lit";
 import { linksCell, readLinksCell } from "../plan/linksEntry.ts";
+import { newTask, type TaskCells } from "../plan/newTask.ts";
+import { removeTask } from "../plan/removeTask.ts";
 import { statedAt } from "../plan/stated.ts";
 import { taskUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
@@ -10,6 +12,8 @@ import { send } from "./events.ts";
 import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { LongElement } from "./longElement.ts";
+import { newTaskRow } from "./newTaskRow.ts";
+import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
 import { taskFollows, timeAxis } from "./taskFollows.ts";
 
@@ -28,6 +32,8 @@ export class LeewayTasks extends LongElement {
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
+    told: { state: true },
+    draft: { state: true },
   };
   plan: Plan | undefined;
   stated: unknown;
@@ -36,7 +42,19 @@ export class LeewayTasks extends LongElement {
   /** The plan text cannot be read: nothing can be edited here until it can. */
   readonly = false;
   fading = false;
+  /** What was done to rows last, in words. */
+  told = "";
+  /** A new row: where it is to go, and what is missing in it. It is part of the plan once it can be read. */
+  draft: { at: number; phase: string | undefined; words?: string } | undefined;
   #rows = rowsAtOnce;
+  #tools = new RowTools(this, {
+    move: (path, by) => this.#move(placeOf(path), by),
+    remove: (path) => {
+      const removal = removeTask(this.stated, placeOf(path));
+      return "refused" in removal ? removal : { edits: removal.edits, told: removal.words };
+    },
+    name: (path) => this.plan?.tasks[placeOf(path)]?.name ?? "",
+  });
 
   protected override updated(): void {
     if (this.plan === undefined || this.plan.tasks.length <= this.#rows) return;
@@ -52,7 +70,9 @@ export class LeewayTasks extends LongElement {
     const scale = forecast === undefined ? undefined : calendarSpan(forecast);
     let phase: string | undefined;
     const names = new Map(plan.people.map((person) => [person.id, person.name]));
-    return html`<table class="stated work" role="table" @keydown=${tableKeys}>
+    const { draft } = this;
+    const ids = [...known];
+    return html`<table class="stated work" role="table" @keydown=${this.#keys}>
       <thead role="rowgroup">
         <tr role="row">
           <th role="columnheader" scope="col" class="name">Task</th>
@@ -69,16 +89,20 @@ export class LeewayTasks extends LongElement {
         ${plan.tasks.slice(0, this.#rows).map((task, at) => {
           const heads = task.phase !== phase && task.phase !== undefined;
           phase = task.phase;
+          const ends = plan.tasks[at + 1]?.phase !== task.phase || at === plan.tasks.length - 1;
           return html`${
             heads
               ? html`<tr role="row" class="phase">
                   <th role="rowheader" scope="rowgroup" colspan="8">${task.phase}</th>
                 </tr>`
               : nothing
-          }${this.#row(plan, task, at, stated, known, names, scale)}`;
+          }${this.#row(plan, task, at, stated, known, names, scale)}${
+            draft?.at === at + 1 ? this.#newRow(draft, ids) : nothing
+          }${ends && !this.readonly ? this.#adds(at + 1, task.phase) : nothing}`;
         })}
       </tbody>
-    </table>`;
+    </table>
+    <p class="rows-told" role="status">${this.told}</p>`;
   }
 
   #row(
@@ -122,7 +146,7 @@ export class LeewayTasks extends LongElement {
               : outcomesWords(estimate, unit)
           }</td>`;
     const waits = [namePath, estimatePath, linksPath].some((field) => this.pending.has(field));
-    return html`<tr role="row" class="${waits ? "waits" : ""}" id="task-${task.id}">
+    return html`<tr role="row" class="${waits ? "waits" : ""}" id="task-${task.id}" data-item=${path}>
       <th role="rowheader" scope="row" class="name">${field({
         label: `Name of task ${task.id}`,
         committed: task.name,
@@ -135,7 +159,7 @@ export class LeewayTasks extends LongElement {
         drop: () => send(this, "plan-drop", { field: namePath }),
       })}</th>
       ${cells}
-      <td role="cell" class="after">
+      <td role="cell" class="after" data-tools>
         ${field({
           label: `${task.name}: waits for these task ids`,
           committed: linksCell(task.after),
@@ -162,6 +186,103 @@ export class LeewayTasks extends LongElement {
     </tr>`;
   }
 
+  #newRow(draft: NonNullable<LeewayTasks["draft"]>, ids: readonly string[]) {
+    const drop = (): void => {
+      this.draft = undefined;
+      void this.updateComplete.then(() => {
+        if (document.activeElement !== document.body) return;
+        this.querySelector<HTMLElement>(`[data-adds="${draft.at}"]`)?.focus();
+      });
+    };
+    return newTaskRow({ ...draft, ids, add: this.#add, drop });
+  }
+
+  #adds(at: number, phase: string | undefined) {
+    return html`<tr role="row" class="adds-row"><td role="cell"><button type="button" class="adds-button" data-adds=${at}
+      @click=${() => this.#open(at, phase)}>Add a task<span class="unseen">${phase === undefined ? " at the end" : ` to ${phase}${this.#again(at, phase)}`}</span></button></td></tr>`;
+  }
+
+  /** A phase whose tasks do not stand together has more than one end. */
+  #again(at: number, phase: string): string {
+    const earlier = (this.plan?.tasks ?? []).slice(0, at - 1);
+    const ends = earlier.filter(
+      (task, i) => task.phase === phase && this.plan?.tasks[i + 1]?.phase !== phase,
+    );
+    return ends.length === 0 ? "" : `, after “${this.plan?.tasks[at - 1]?.name}”`;
+  }
+
+  #open(at: number, phase: string | undefined): void {
+    this.draft = { at, phase };
+    this.told = "";
+    void this.updateComplete.then(() => this.querySelector<HTMLInputElement>(".new-row input")?.focus());
+  }
+
+  #keys = (event: KeyboardEvent): void => {
+    const { target } = event;
+    const tasks = this.plan?.tasks ?? [];
+    const last = tasks.length - 1;
+    const plain = !event.shiftKey && !event.altKey && !event.ctrlKey && !event.metaKey;
+    if (event.key === "Enter" && plain && !this.readonly && target instanceof HTMLInputElement) {
+      if (target.closest(".new-row") !== null) return; // the new row's own
+      if (Number(target.dataset.row) === last && this.draft?.at !== last + 1) {
+        event.preventDefault();
+        target.dispatchEvent(new Event("change", { bubbles: true }));
+        this.#open(last + 1, tasks[last]?.phase);
+        return;
+      }
+    }
+    tableKeys(event);
+  };
+
+  /** Takes the new row into the plan, and offers the next one below it. */
+  #add = (cells: TaskCells): keyof TaskCells | undefined => {
+    const { draft, plan } = this;
+    if (draft === undefined || plan === undefined) return undefined;
+    const known = new Set(plan.tasks.map((task) => task.id));
+    const made = newTask(cells, this.stated, known, draft.phase);
+    if ("words" in made) {
+      this.draft = { ...draft, words: made.words };
+      return made.cell;
+    }
+    this.draft = { at: draft.at, phase: draft.phase };
+    this.#tools.act(
+      (): RowAction | { refused: string } => {
+        const { draft: now, plan: then } = this;
+        if (then === undefined) return { refused: "" };
+        const again = newTask(cells, this.stated, new Set(then.tasks.map((task) => task.id)), draft.phase);
+        if ("words" in again) return { refused: `“${cells.name}” was not added. ${again.words}` };
+        const at = now?.at ?? draft.at;
+        return {
+          edits: [{ path: "tasks", value: again.task, add: at }],
+          told: `Added “${again.task.name}”.`,
+        };
+      },
+      () => {
+        if (this.draft !== undefined) this.draft = { ...this.draft, at: this.draft.at + 1 };
+      },
+    );
+    return undefined;
+  };
+
+  #move(at: number, by: -1 | 1): RowAction | undefined {
+    const tasks = this.plan?.tasks ?? [];
+    const [task, other] = [tasks[at], tasks[at + by]];
+    if (task === undefined || other === undefined) return undefined;
+    if (task.phase !== other.phase) {
+      const where = other.phase === undefined ? "no phase" : `“${other.phase}”`;
+      return {
+        edits: [{ path: `tasks[${at}].phase`, value: other.phase }],
+        at: `tasks[${at}]`,
+        told: `“${task.name}” now belongs to ${where}.`,
+      };
+    }
+    return {
+      edits: [{ path: "tasks", value: undefined, swap: Math.min(at, at + by) }],
+      at: `tasks[${at + by}]`,
+      told: `Moved “${task.name}” ${by < 0 ? "up" : "down"}.`,
+    };
+  }
+
   #commitName(path: string, text: string): void {
     const cells = { value: text };
     if (text.trim() === "") {
@@ -183,6 +304,10 @@ export class LeewayTasks extends LongElement {
       send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(this, "plan-edit", { field: path, cells, edits: result.edits });
   }
+}
+
+function placeOf(path: string): number {
+  return Number(/\[(\d+)\]$/.exec(path)?.[1] ?? -1);
 }
 
 customElements.define("leeway-tasks", LeewayTasks);

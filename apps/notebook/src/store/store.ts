@@ -1,5 +1,6 @@
 import { describeProblem, type Problem } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
+import { movedPending } from "../plan/movedPending.ts";
 import type { PlanRead } from "../worker/planMessages.ts";
 import type { Reader } from "../worker/reader.ts";
 import { createAnswering, merged, type StartRunner } from "./answering.ts";
@@ -10,8 +11,17 @@ export interface Store {
   readonly state: NotebookState;
   /** Calls back after every change. Returns a function that ends it. */
   subscribe(listener: () => void): () => void;
-  /** Puts edits into the document, or keeps the entry waiting with the reason when they would break it. */
-  edit(field: string, cells: Pending["cells"], edits: readonly Edit[]): void;
+  /**
+   * Puts edits into the document, or keeps the entry waiting with the reason when they would break it.
+   *
+   * @param waits  Entries that could not be read, by their fields as they are after the edits.
+   */
+  edit(
+    field: string,
+    cells: Pending["cells"],
+    edits: readonly Edit[],
+    waits?: ReadonlyMap<string, Pending>,
+  ): void;
   /** An entry is being typed and would be these edits now: its answer is computed ahead. Nothing shows. */
   foresee(edits: readonly Edit[]): void;
   /** Keeps an entry that could not be read. */
@@ -148,7 +158,7 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    edit(field, cells, edits) {
+    edit(field, cells, edits, waits = new Map()) {
       inTurn(async () => {
         const before = state.plan;
         let isAhead = false;
@@ -158,12 +168,14 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
         });
         const first = read.problems.find((problem) => problem.severity === "error");
         if (first === undefined && read.text !== history.present) {
-          take(record(history, read.text), read, pendingWith(field, undefined));
+          const pending = movedPending(pendingWith(field, undefined), edits);
+          take(record(history, read.text), read, new Map([...pending, ...waits]));
           return;
         }
         if (isAhead && before !== undefined) answering.begin(before);
-        const waits = first === undefined ? undefined : { cells, words: problemWords(first) };
-        set({ pending: pendingWith(field, waits) });
+        const entry = first === undefined ? undefined : { cells, words: problemWords(first) };
+        const pending = pendingWith(field, entry);
+        set({ pending: first === undefined ? new Map([...pending, ...waits]) : pending });
       });
     },
     foresee(edits) {

@@ -43,7 +43,7 @@ function atOnce(text: string, changes: readonly PlanChange[]): string | undefine
   }
   const json = /^\uFEFF?\s*[{[]/.test(text) && isJson(text);
   const ordered = edits
-    .map((edit, index) => {
+    .map((_, index) => {
       const own = asItCame(edits, index);
       return { edit: own, index, at: placeOf(root, own) };
     })

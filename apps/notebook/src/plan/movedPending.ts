@@ -1,0 +1,41 @@
+import type { Pending } from "../store/state.ts";
+import type { Edit } from "./edit.ts";
+
+/** Entries that wait, by the path of their field once rows have come, gone or moved. */
+export function movedPending(
+  pending: ReadonlyMap<string, Pending>,
+  edits: readonly Edit[],
+): ReadonlyMap<string, Pending> {
+  let now = pending;
+  for (const edit of edits) {
+    if (now.size === 0) return now;
+    const place = placeAfter(edit);
+    if (place === undefined) continue;
+    const next = new Map<string, Pending>();
+    for (const [field, entry] of now) {
+      const inside = field.startsWith(`${place.list}[`)
+        ? /^\[(\d+)\](.*)$/.exec(field.slice(place.list.length))
+        : null;
+      const at = inside === null ? undefined : place.of(Number(inside[1]));
+      if (inside === null) next.set(field, entry);
+      else if (at !== undefined) next.set(`${place.list}[${at}]${inside[2]}`, entry);
+    }
+    now = next;
+  }
+  return now;
+}
+
+function placeAfter({
+  path,
+  value,
+  add,
+  swap,
+}: Edit): { list: string; of: (at: number) => number | undefined } | undefined {
+  if (swap !== undefined)
+    return { list: path, of: (at) => (at === swap ? at + 1 : at === swap + 1 ? at - 1 : at) };
+  if (typeof add === "number") return { list: path, of: (at) => (at >= add ? at + 1 : at) };
+  const item = /^(.*)\[(\d+)\]$/.exec(path);
+  if (value !== undefined || add !== undefined || item === null) return undefined;
+  const gone = Number(item[2]);
+  return { list: item[1] ?? "", of: (at) => (at === gone ? undefined : at > gone ? at - 1 : at) };
+}
