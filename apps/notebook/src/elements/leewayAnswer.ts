@@ -1,24 +1,34 @@
 import { columnDays, formatDate, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
 import type { Forecast, LevelReading } from "@leeway/core";
 import { html, nothing } from "lit";
+import type { Keeper } from "../keeping/keeper.ts";
+import { nameFrom } from "../keeping/planFile.ts";
 import { isFading, type NotebookState, staleWords } from "../store/state.ts";
 import {
   committedLevel,
   committedSum,
+  contingencyWords,
   largestDrivers,
-  reasonWords,
   type Spoken,
 } from "../words/answerWords.ts";
-import { readingOf, readLimitsWords, readReasonWords, spokenOf } from "../words/levelWords.ts";
+import { readContingencyWords, readingOf, readLimitsWords, spokenOf } from "../words/levelWords.ts";
 import { movedWords } from "../words/movedWords.ts";
+import type { SourceKey } from "../words/sourceWords.ts";
+import { LeewaySource } from "./leewaySource.ts";
 import { PageElement } from "./pageElement.ts";
 
 /** The answer: a sentence with its date and sum, why, the chances asked for, and what it was before. */
 export class LeewayAnswer extends PageElement {
-  static override properties = { state: { attribute: false }, trying: { attribute: false } };
+  static override properties = {
+    state: { attribute: false },
+    trying: { attribute: false },
+    keeper: { attribute: false },
+  };
   state: NotebookState | undefined;
   /** The level being looked at. */
   trying: number | undefined;
+  /** Knows the name of the plan's file. */
+  keeper: Keeper | undefined;
 
   protected override render() {
     const { state } = this;
@@ -36,7 +46,7 @@ export class LeewayAnswer extends PageElement {
     const stale = staleWords(state);
     const early = state.answer?.stage === "first" && !settling && stale === undefined;
     return html`<div class="answer ${settling ? "settling" : ""} ${stale === undefined ? "" : "stale"}">
-      <p class="sentence">${this.#sentence(spoken)}</p>
+      <p class="sentence">${this.#sentence(spoken, reading !== undefined)}</p>
       <p class="aside-line">${
         reading !== undefined
           ? readLimitsWords(reading)
@@ -46,7 +56,10 @@ export class LeewayAnswer extends PageElement {
       }</p>
       <div class="because">
         <div>
-          <p class="reason">${reading === undefined ? reasonWords(forecast) : readReasonWords(forecast, reading)}</p>
+          <p class="reason">
+            ${this.#contingency(forecast, reading)} of contingency over the plan as written. What adds most, on
+            average:
+          </p>
           <ol class="adds-most">
             ${largestDrivers(forecast).map(
               (driver) =>
@@ -56,14 +69,38 @@ export class LeewayAnswer extends PageElement {
         </div>
         ${this.#chances(forecast, reading)}
       </div>
+      <leeway-source .forecast=${forecast} ?fewer=${state.answer?.stage === "first"}></leeway-source>
     </div>`;
   }
 
-  #sentence(spoken: Spoken) {
+  /** A figure that tells where it comes from; one that was only read off a curve is text of the same size. */
+  #figure(key: SourceKey, words: string, read: boolean) {
+    if (read) return html`<span class="source">${words}</span>`;
+    return html`<button type="button" class="source" aria-haspopup="dialog" aria-expanded="false"
+      @click=${(event: Event) => {
+        if (event.currentTarget instanceof HTMLElement) this.#show(key, event.currentTarget);
+      }}>${words}</button>`;
+  }
+
+  #show(key: SourceKey, from: HTMLElement): void {
+    const panel = this.querySelector("leeway-source");
+    if (!(panel instanceof LeewaySource)) return;
+    const { name = "" } = this.keeper?.state ?? {};
+    panel.file = name === "" ? nameFrom(this.state?.plan?.title) : name;
+    void panel.show(key, from);
+  }
+
+  #contingency(forecast: Forecast, reading: LevelReading | undefined) {
+    if (reading !== undefined) return readContingencyWords(forecast, reading);
+    const { days, money } = contingencyWords(forecast);
+    return html`${this.#figure("days", days, false)} and ${this.#figure("money", money, false)}`;
+  }
+
+  #sentence(spoken: Spoken, read: boolean) {
     const level = committedLevel(spoken);
     return html`${level} of futures finish by
-      <strong class="date">${formatDate(spoken.committed.date, "long")}</strong>, and ${level} cost no more
-      than <strong class="sum">${committedSum(spoken)}</strong>.`;
+      <strong class="date">${this.#figure("date", formatDate(spoken.committed.date, "long"), read)}</strong>, and ${level} cost no more
+      than <strong class="sum">${this.#figure("sum", committedSum(spoken), read)}</strong>.`;
   }
 
   #was(forecast: Forecast, previous: Forecast | undefined, early: boolean) {
@@ -86,39 +123,41 @@ export class LeewayAnswer extends PageElement {
 
   #chances(forecast: Forecast, reading: LevelReading | undefined) {
     const { asked, chance, asWritten, plan, committed } = forecast;
-    const rows: { term: string; what: string; says: string }[] = [];
+    const rows: { term: string; what: string; says: unknown }[] = [];
+    const read = reading !== undefined;
     if (asked.finishBy !== undefined && chance.finishBy !== undefined) {
       rows.push({
         term: "Date asked for",
         what: formatDate(asked.finishBy),
-        says: `${formatPercent(chance.finishBy)} chance`,
+        says: html`${this.#figure("finishBy", formatPercent(chance.finishBy), read)} chance`,
       });
     }
     if (asked.budget !== undefined && chance.budget !== undefined) {
       rows.push({
         term: "Money available",
         what: formatMoney(asked.budget, plan.currency),
-        says: `${formatPercent(chance.budget)} chance`,
+        says: html`${this.#figure("budget", formatPercent(chance.budget), read)} chance`,
       });
     }
     if (chance.both !== undefined) {
       rows.push({
         term: "Both together",
         what: "date and money",
-        says: `${formatPercent(chance.both)} chance`,
+        says: html`${this.#figure("both", formatPercent(chance.both), read)} chance`,
       });
     }
     rows.push(
       {
         term: "Plan as written",
         what: `${formatDate(asWritten.finish)}, ${formatMoney(asWritten.cost, plan.currency)}`,
-        says: `${formatPercent(forecast.finish.asWrittenChance)} finish by then, ${formatPercent(forecast.cost.asWrittenChance)} cost no more`,
+        says: html`${this.#figure("writtenDate", formatPercent(forecast.finish.asWrittenChance), read)} finish by then,
+          ${this.#figure("writtenSum", formatPercent(forecast.cost.asWrittenChance), read)} cost no more`,
       },
       reading === undefined
         ? {
             term: `At ${committedLevel(forecast)}, both`,
             what: `${formatDate(committed.date)}, ${committedSum(forecast)}`,
-            says: `${formatPercent(committed.both)} keep date and sum together`,
+            says: html`${this.#figure("kept", formatPercent(committed.both), read)} keep date and sum together`,
           }
         : {
             term: `At ${committedLevel(spokenOf(forecast, reading))}, both`,

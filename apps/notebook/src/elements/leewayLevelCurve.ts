@@ -161,6 +161,7 @@ export class LeewayLevelCurve extends PageElement {
 
   #lose = (): void => {
     this.#pulled = undefined;
+    this.trying = undefined;
     send(this, "level-drop", undefined);
   };
 
@@ -192,7 +193,10 @@ export class LeewayLevelCurve extends PageElement {
   };
 
   #try(confidence: number): void {
-    if (confidence !== this.trying) send(this, "level-try", { confidence });
+    if (confidence === this.trying) return;
+    // At once, without waiting for the page: the next key goes on from here.
+    this.trying = confidence;
+    send(this, "level-try", { confidence });
   }
 
   #at(event: PointerEvent, place: CurvePlace): { x: number; y: number } {

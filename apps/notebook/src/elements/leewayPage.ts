@@ -169,7 +169,7 @@ export class LeewayPage extends PageElement {
           <section id="answer" aria-labelledby="title">
             <leeway-file .keeper=${this.keeper}></leeway-file>
             <h1 id="title" dir="auto">${title}</h1>
-            <leeway-answer .state=${state} .trying=${this.trying}></leeway-answer>
+            <leeway-answer .state=${state} .trying=${this.trying} .keeper=${this.keeper}></leeway-answer>
           </section>
           <section id="futures" aria-labelledby="futures-title">
             <h2 id="futures-title">Futures</h2>

@@ -26,10 +26,13 @@ export function committedLevel(forecast: Spoken): string {
 /** The largest additions to the finish that the reason names. */
 const named = 5;
 
-/** How far the commitment lies beyond the plan as written, in one line. */
-export function reasonWords(forecast: Forecast): string {
+/** How far the commitment lies beyond the plan as written: days, and money. */
+export function contingencyWords(forecast: Forecast): { days: string; money: string } {
   const { contingency, plan } = forecast;
-  return `${formatDays(contingency.workingDays)} and ${formatMoney(roundMoney(contingency.money, forecast), plan.currency)} of contingency over the plan as written. What adds most, on average:`;
+  return {
+    days: formatDays(contingency.workingDays),
+    money: formatMoney(roundMoney(contingency.money, forecast), plan.currency),
+  };
 }
 
 /** What adds most to the finish on average, the largest first. */

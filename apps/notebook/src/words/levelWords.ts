@@ -20,11 +20,6 @@ export function readContingencyWords(forecast: Forecast, reading: LevelReading):
   return `${formatDays(Math.round(calendarDays), "calendar day")} and ${formatMoney(roundMoney(money, spoken), forecast.plan.currency)}`;
 }
 
-/** The line of reason under the answer, for a level that was read off. */
-export function readReasonWords(forecast: Forecast, reading: LevelReading): string {
-  return `${readContingencyWords(forecast, reading)} of contingency over the plan as written. What adds most, on average:`;
-}
-
 /** Limits of a level that was read off, and that nothing was run for it. */
 export function readLimitsWords(reading: LevelReading): string {
   const { lowDate, highDate } = reading;
