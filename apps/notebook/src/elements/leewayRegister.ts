@@ -1,7 +1,9 @@
 import { formatDays, formatMoney, roundSignificant } from "@leeway/charts";
 import type { Assumption, Forecast, Plan, Risk } from "@leeway/core";
 import { html, nothing } from "lit";
-import { readNumber } from "../plan/readNumber.ts";
+import { type EntryCells, newEntry, newResponse, type ResponseCells } from "../plan/newEntry.ts";
+import { readChance } from "../plan/readChance.ts";
+import { removeEntry } from "../plan/removeEntry.ts";
 import { delayUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
@@ -10,6 +12,8 @@ import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { impactWords } from "./impactWords.ts";
 import { LongElement } from "./longElement.ts";
+import { newEntryRow, newResponseLine } from "./newEntryRow.ts";
+import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
 
 type Entry = Risk | Assumption;
@@ -23,6 +27,8 @@ export class LeewayRegister extends LongElement {
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
+    told: { state: true },
+    draft: { state: true },
   };
   plan: Plan | undefined;
   stated: unknown;
@@ -30,6 +36,19 @@ export class LeewayRegister extends LongElement {
   pending: ReadonlyMap<string, Pending> = new Map();
   readonly = false;
   fading = false;
+  /** What was done to rows last, in words. */
+  told = "";
+  /** What is being added: to the risks, the assumptions, or the responses of one of them; and what is missing in it. */
+  draft: { list: string; words?: string | undefined } | undefined;
+  #tools = new RowTools(this, {
+    move: (path, by) => this.#move(path, by),
+    remove: (path) => {
+      const [list, at] = placeIn(path);
+      const removal = removeEntry(this.stated, list, at);
+      return "refused" in removal ? removal : { edits: removal.edits, told: removal.words };
+    },
+    name: (path) => this.#nameAt(path),
+  });
 
   protected override render() {
     const { plan } = this;
@@ -37,18 +56,18 @@ export class LeewayRegister extends LongElement {
     const { stated } = this;
     const most = Math.max(0.1, ...(this.forecast?.drivers ?? []).filter(fromRegister).map((one) => one.days));
     let row = 0;
-    const group = (title: string, list: readonly Entry[], key: string) =>
-      list.length === 0
-        ? nothing
-        : html`<tr role="row" class="phase">
+    const group = (title: string, list: readonly Entry[], key: "risks" | "assumptions") =>
+      html`<tr role="row" class="phase">
             <th role="rowheader" scope="rowgroup" colspan="7">${title}</th>
           </tr>
           ${list.map((entry, at) => {
             const first = row;
             row += Math.max(1, entry.impacts.length);
             return this.#entry(plan, entry, `${key}[${at}]`, stated, first, most);
-          })}`;
-    return html`<table class="stated register" role="table" @keydown=${tableKeys}>
+          })}
+          ${this.draft?.list === key ? this.#newEntry(plan, key, this.draft.words) : nothing}
+          ${this.readonly ? nothing : this.#addsRow(key, list.length === 0)}`;
+    return html`<table class="stated register" role="table" @keydown=${this.#keys}>
       <thead role="rowgroup">
         <tr role="row">
           <th role="columnheader" scope="col" class="name">Risk or assumption</th>
@@ -66,7 +85,8 @@ export class LeewayRegister extends LongElement {
         ${group("Risks: what may happen", plan.risks, "risks")}
         ${group("Assumptions: what the plan counts on", plan.assumptions, "assumptions")}
       </tbody>
-    </table>`;
+    </table>
+    <p class="rows-told" role="status">${this.told}</p>`;
   }
 
   #entry(plan: Plan, entry: Entry, path: string, stated: unknown, row: number, most: number) {
@@ -92,11 +112,27 @@ export class LeewayRegister extends LongElement {
             readonly: this.readonly,
           });
     const waits = this.pending.has(chancePath) || this.pending.has(delayPath);
-    return html`<tr role="row" class=${waits ? "waits" : ""} id="entry-${entry.id}">
+    return html`<tr role="row" class=${waits ? "waits" : ""} id="entry-${entry.id}" data-item=${path}>
       <th role="rowheader" scope="row" class="name">
         <span class="entry-name">${entry.name}</span>
         <span class="by">${impactWords(entry, plan)}</span>
         ${entry.responses.map((response, at) => this.#response(plan, response, `${path}.responses[${at}]`))}
+        ${
+          this.draft?.list === `${path}.responses`
+            ? newResponseLine({
+                to: entry.name,
+                currency: plan.currency,
+                words: this.draft.words,
+                add: (cells) => this.#addResponse(`${path}.responses`, cells),
+                drop: () => this.#drop(`${path}.responses`),
+              })
+            : nothing
+        }
+        ${
+          this.readonly
+            ? nothing
+            : html`<button type="button" class="adds-button" data-adds="${path}.responses" @click=${() => this.#open(`${path}.responses`)}>Add a response<span class="unseen"> to ${entry.name}</span></button>`
+        }
       </th>
       <td role="cell" class="number"><span class="cell-label">Chance, %</span>${field({
         label: `${entry.name}: chance, in per cent`,
@@ -118,7 +154,7 @@ export class LeewayRegister extends LongElement {
               ${delay === undefined ? html`<span class="quiet">no delay</span>` : outcomesWords(delay, unit)}
             </td>`
       }
-      <td role="cell" class="status">
+      <td role="cell" class="status" data-tools>
         <select
           aria-label="${entry.name}: state"
           ?disabled=${this.readonly}
@@ -155,7 +191,7 @@ export class LeewayRegister extends LongElement {
     const cost =
       response.cost?.kind === "fixed" ? `, costs ${formatMoney(response.cost.value, plan.currency)}` : "";
     const field = `${path}.adopted`;
-    return html`<label class="response">
+    return html`<div class="response-line" data-item=${path} data-tools><label class="response">
       <input
         type="checkbox"
         .checked=${response.adopted}
@@ -171,7 +207,7 @@ export class LeewayRegister extends LongElement {
         }}
       />
       <span>${response.action}${cost}</span>
-    </label>`;
+    </label></div>`;
   }
 
   #adds(entry: Entry, most: number) {
@@ -187,6 +223,111 @@ export class LeewayRegister extends LongElement {
     </td>`;
   }
 
+  #newEntry(plan: Plan, list: "risks" | "assumptions", words: string | undefined) {
+    return newEntryRow({
+      kind: list === "risks" ? "risk" : "assumption",
+      words,
+      tasks: plan.tasks.map((task) => task.name),
+      add: (cells) => this.#addEntry(list, cells),
+      drop: () => this.#drop(list),
+    });
+  }
+
+  #addsRow(list: "risks" | "assumptions", empty: boolean) {
+    const teach =
+      list === "risks"
+        ? "No risk yet: an event that may hit the plan, with its chance and what it delays. "
+        : "No assumption yet: something the plan counts on, and the chance that it proves wrong. ";
+    return html`<tr role="row" class="adds-row"><td role="cell">${empty ? html`<span class="quiet">${teach}</span>` : nothing}<button
+      type="button" class="adds-button" data-adds=${list} @click=${() => this.#open(list)}>${list === "risks" ? "Add a risk" : "Add an assumption"}</button></td></tr>`;
+  }
+
+  #open(list: string): void {
+    this.draft = { list };
+    this.told = "";
+    void this.updateComplete.then(() => this.querySelector<HTMLInputElement>(".new-row input")?.focus());
+  }
+
+  #drop(list: string): void {
+    if (this.draft?.list === list) this.draft = undefined;
+    void this.updateComplete.then(() => {
+      if (document.activeElement === document.body)
+        this.querySelector<HTMLElement>(`[data-adds="${list}"]`)?.focus();
+    });
+  }
+
+  #addEntry(list: "risks" | "assumptions", cells: EntryCells): keyof EntryCells | undefined {
+    const kind = list === "risks" ? "risk" : "assumption";
+    return this.#add(list, () => newEntry(kind, cells, this.stated, this.plan?.tasks ?? []));
+  }
+
+  #addResponse(list: string, cells: ResponseCells): keyof ResponseCells | undefined {
+    return this.#add(list, () => newResponse(cells, this.stated, this.plan?.currency ?? ""));
+  }
+
+  #add<C>(
+    list: string,
+    make: () => { item: Record<string, unknown>; name: string } | { cell: C; words: string },
+  ): C | undefined {
+    const made = make();
+    if ("words" in made) {
+      this.draft = { list, words: made.words };
+      return made.cell;
+    }
+    this.draft = { list };
+    this.#tools.act(() => {
+      const again = make(); // an id that is new by then
+      if ("words" in again) return { refused: again.words };
+      return { edits: [{ path: list, value: again.item, add: "last" }], told: `Added “${again.name}”.` };
+    });
+    return undefined;
+  }
+
+  #listAt(list: string): readonly { id: string }[] {
+    if (list === "risks" || list === "assumptions") return this.plan?.[list] ?? [];
+    const [entries, at] = placeIn(list.replace(/\.responses$/, ""));
+    return entries === "risks" || entries === "assumptions"
+      ? (this.plan?.[entries][at]?.responses ?? [])
+      : [];
+  }
+
+  #nameAt(path: string): string {
+    const [list, at] = placeIn(path);
+    const item = this.#listAt(list)[at];
+    if (item === undefined) return "";
+    return "action" in item ? String(item.action) : "name" in item ? String(item.name) : item.id;
+  }
+
+  #move(path: string, by: -1 | 1): RowAction | undefined {
+    const [list, at] = placeIn(path);
+    if (this.#listAt(list)[at] === undefined || this.#listAt(list)[at + by] === undefined) return undefined;
+    return {
+      edits: [{ path: list, value: undefined, swap: Math.min(at, at + by) }],
+      at: `${list}[${at + by}]`,
+      told: `Moved “${this.#nameAt(path)}” ${by < 0 ? "up" : "down"}.`,
+    };
+  }
+
+  /** Enter in the last row goes on to a new one. */
+  #keys = (event: KeyboardEvent): void => {
+    const { target } = event;
+    const list = this.plan?.assumptions.length === 0 ? "risks" : "assumptions";
+    const last = `${list}[${(this.plan?.[list].length ?? 0) - 1}]`;
+    const plain = !event.shiftKey && !event.altKey && !event.ctrlKey && !event.metaKey;
+    if (event.key === "Enter" && plain && !this.readonly && target instanceof HTMLInputElement) {
+      if (
+        target.dataset.row !== undefined &&
+        target.closest<HTMLElement>("[data-item]")?.dataset.item === last
+      ) {
+        event.preventDefault();
+        target.dispatchEvent(new Event("change", { bubbles: true }));
+        this.#open(list);
+        return;
+      }
+    }
+    tableKeys(event);
+  };
+
   #commitChance(path: string, text: string): void {
     const cells = { value: text };
     const entry = readChance(text);
@@ -200,14 +341,6 @@ export class LeewayRegister extends LongElement {
   }
 }
 
-function readChance(text: string): { value: number } | { words: string } {
-  const entry = readNumber(text.replace(/\s*%$/, ""), "a percentage from 0 to 100", "30");
-  if ("words" in entry) return entry;
-  if (entry.value < 0 || entry.value > 100)
-    return { words: "A chance lies between 0 and 100 %. Write 30 for three times in ten." };
-  return { value: Number((entry.value / 100).toPrecision(12)) };
-}
-
 function fromRegister(driver: Forecast["drivers"][number]): boolean {
   return driver.kind === "risk" || driver.kind === "assumption";
 }
@@ -219,6 +352,12 @@ function percentText(probability: number): string {
 function statusWords(entry: Entry, status: Entry["status"]): string {
   if (status === "occurred" && entry.kind === "assumption") return "proved wrong";
   return status;
+}
+
+/** The list that a path leads into, and the place in it. */
+function placeIn(path: string): [string, number] {
+  const [, list = "", at = "-1"] = /^(.*)\[(\d+)\]$/.exec(path) ?? [];
+  return [list, Number(at)];
 }
 
 customElements.define("leeway-register", LeewayRegister);

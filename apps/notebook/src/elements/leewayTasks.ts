@@ -71,7 +71,6 @@ export class LeewayTasks extends LongElement {
     let phase: string | undefined;
     const names = new Map(plan.people.map((person) => [person.id, person.name]));
     const { draft } = this;
-    const ids = [...known];
     return html`<table class="stated work" role="table" @keydown=${this.#keys}>
       <thead role="rowgroup">
         <tr role="row">
@@ -97,7 +96,7 @@ export class LeewayTasks extends LongElement {
                 </tr>`
               : nothing
           }${this.#row(plan, task, at, stated, known, names, scale)}${
-            draft?.at === at + 1 ? this.#newRow(draft, ids) : nothing
+            draft?.at === at + 1 ? this.#newRow(draft) : nothing
           }${ends && !this.readonly ? this.#adds(at + 1, task.phase) : nothing}`;
         })}
       </tbody>
@@ -186,7 +185,7 @@ export class LeewayTasks extends LongElement {
     </tr>`;
   }
 
-  #newRow(draft: NonNullable<LeewayTasks["draft"]>, ids: readonly string[]) {
+  #newRow(draft: NonNullable<LeewayTasks["draft"]>) {
     const drop = (): void => {
       this.draft = undefined;
       void this.updateComplete.then(() => {
@@ -194,7 +193,7 @@ export class LeewayTasks extends LongElement {
         this.querySelector<HTMLElement>(`[data-adds="${draft.at}"]`)?.focus();
       });
     };
-    return newTaskRow({ ...draft, ids, add: this.#add, drop });
+    return newTaskRow({ ...draft, add: this.#add, drop });
   }
 
   #adds(at: number, phase: string | undefined) {

@@ -217,7 +217,7 @@ export class RowTools implements ReactiveController {
           item.querySelector<HTMLElement>("input, button, select")?.focus();
           return;
         }
-        this.#host.querySelector<HTMLElement>("button, input")?.focus();
+        this.#host.querySelector<HTMLElement>(`[data-adds="${CSS.escape(list)}"], [data-adds]`)?.focus();
       },
     );
   }
