@@ -14,10 +14,19 @@ export interface Told {
   folder: string;
 }
 
-/** Acts a story out in an empty folder that holds the files beside the page. Throws where a command ends otherwise than told. */
-export async function tellStory(pageFile: string, beside: string): Promise<Told> {
+/**
+ * Acts a story out in an empty folder that holds the files beside the page and what it takes over: files of examples/,
+ * by the name they have in the story. Throws where a command ends otherwise than told.
+ */
+export async function tellStory(
+  pageFile: string,
+  beside: string,
+  takenOver: Record<string, string> = {},
+): Promise<Told> {
   const folder = scratch();
   cpSync(beside, folder, { recursive: true });
+  for (const [name, example] of Object.entries(takenOver))
+    cpSync(join(dirname(examplePlan), example), join(folder, name));
   const runs: Told["runs"] = [];
   let page = "";
   for (const step of storySteps(readFileSync(pageFile, "utf8"))) page += await act(step, folder, runs);
