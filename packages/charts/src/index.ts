@@ -39,6 +39,7 @@ export {
   roundMove,
   standsSentences,
 } from "./sentences/movedSentences.ts";
+export { nothingMoves } from "./sentences/nothingMoves.ts";
 export { otherSentences, reachSentence, samplingSentence } from "./sentences/reachSentences.ts";
 export { statedSum } from "./sentences/statedSum.ts";
 export { countSentences, isEven, roughSum, worthSentence } from "./sentences/worthSentences.ts";

@@ -39,6 +39,21 @@ describe("explain, in words", () => {
     expect(text).toContain("Work EUR 9,000 0 EUR 13,000 0");
   });
 
+  it("says of a plan that is finished that nothing is uncertain, and shows no tables of zeros", () => {
+    const people = { id: "lena", name: "Lena", rate: 100 };
+    const done = { started: "2027-03-01", finished: "2027-03-05", people: "lena" };
+    const { text } = explained({
+      statusDate: "2027-03-08",
+      people,
+      tasks: { id: "work", name: "Work", duration: [2, 3, 9], ...done },
+    });
+    // Five days of one person at 100 a day.
+    expect(text).toContain("Every future ends on Friday 5 March 2027 and costs EUR 500");
+    expect(text).toContain("Nothing in the plan is uncertain");
+    expect(text).not.toContain("The whole");
+    expect(text).not.toContain("One at a time");
+  });
+
   it("names the cause of a difference, not what pulls the other way, where the commitment is early", () => {
     // "late" only ever takes longer than its likely 5 days; at 5 % the 10 to 30 days of "work" come out far below 20.
     const late = { id: "late", name: "Late", duration: [5, 5, 8], after: "work" };

@@ -158,6 +158,12 @@ describe("pool", () => {
       "Average of 2 opinions (quantiles, equal weights). Ana, 2026-11-02: Dug two; Ben.",
     );
     expect(task?.opinions?.length).toBe(2);
+    // A line that is printed as taken away is nowhere printed as put in.
+    const printed = out.split("\n");
+    const taken = printed.filter((line) => line.startsWith("- ")).map((line) => line.slice(2));
+    const put = printed.filter((line) => line.startsWith("+ ")).map((line) => line.slice(2));
+    expect(put.length).toBeGreaterThan(0);
+    expect(taken.filter((line) => put.includes(line))).toEqual([]);
   });
 
   it("has no room for JSON where the plan itself goes to standard output", async () => {

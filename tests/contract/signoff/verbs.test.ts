@@ -129,6 +129,39 @@ describe("sign PLAN", () => {
   });
 });
 
+describe("an error that the check finds", () => {
+  // 2027-02-02 is before the three days of the plan as written are over: finish-by-before-plan.
+  const early = PLAN.replace("budget: 9000", "budget: 9000, finishBy: 2027-02-02");
+
+  it("stands in the way of approvals until it is accepted by name, or signed despite it", async () => {
+    const { plan, text } = scratch();
+    writeFileSync(plan, early);
+    expect(await leeway("approvals", plan)).toBe(0);
+    expect(out.replace(/\s+/g, " ")).toContain("What stands in the way - An error that the check finds");
+    expect(await leeway("approvals", plan, "--json")).toBe(0);
+    expect(JSON.parse(out).errors).toMatchObject([{ code: "finish-by-before-plan", severity: "error" }]);
+    expect(await sign(plan)).toBe(2);
+    expect(err).toContain("finish-by-before-plan");
+    expect(err).toContain("--despite-errors");
+    expect(text()).toBe(early);
+    expect(await sign(plan, "--despite-errors")).toBe(0);
+    expect(out.replace(/\s+/g, " ")).toContain("Despite an error that the check finds");
+    expect(readPlan(text()).plan?.approvals).toMatchObject([{ who: "chair", decision: "approve" }]);
+  });
+
+  it("keeps nobody from sending the plan back, and counts no more once accepted", async () => {
+    const { plan } = scratch();
+    writeFileSync(plan, early);
+    expect(await sign(plan, "--decision", "rework")).toBe(0);
+    const accepted =
+      "acceptedFindings: [{ finding: finish-by-before-plan, who: chair, date: 2027-01-19, why: Only to see }]\n";
+    writeFileSync(plan, `${early}${accepted}`);
+    expect(await leeway("approvals", plan, "--json")).toBe(0);
+    expect(JSON.parse(out).errors).toEqual([]);
+    expect(await sign(plan)).toBe(0);
+  });
+});
+
 describe("approvals PLAN", () => {
   it("finds the signed version beside the plan and gives moves that add up to the difference", async () => {
     const { plan, text } = scratch();

@@ -1,8 +1,9 @@
 import { enumerated, formatDate, movedSentence, plainName, standsSentences, statedSum } from "@leeway/charts";
-import type { ApprovalsState, ApproverState, Comparison, Forecast, Plan } from "@leeway/core";
+import type { ApprovalsState, ApproverState, Comparison, Finding, Forecast, Plan } from "@leeway/core";
 import { commitSentence } from "./answer.ts";
 import { moveLines } from "./compareMoves.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
+import { findingWords } from "./findingWords.ts";
 import { inset } from "./inset.ts";
 import { nextLines } from "./nextLines.ts";
 import { type Page, table, wrap } from "./page.ts";
@@ -13,6 +14,8 @@ import { caution } from "./signText.ts";
 export interface ApprovalsAnswer {
   plan: Plan;
   state: ApprovalsState;
+  /** Findings of severity error that nobody has accepted. */
+  errors: readonly Finding[];
   forecast: Forecast;
   /** Since the version that was signed last; absent where nothing changed, or it was not found. */
   moved: Comparison | undefined;
@@ -29,11 +32,11 @@ export function approvalsText(answer: ApprovalsAnswer, page: Page, planWord: str
     [explanationHead(plainName(plan.title), stamp, page)],
     wrap(overallSentence(state), width).map(strong),
     state.approvers.length === 0 ? [] : approverLines(state, width),
-    inTheWay(plan, state, planWord, width),
+    inTheWay(answer, planWord, width),
     wrap(`Asked for: ${commitSentence(forecast)}`, width),
     movedLines(answer, moved, width),
     wrap(caution, width),
-    nextLines(nextOf(state, planWord), width),
+    nextLines(nextOf(answer, planWord), width),
     wrap(explanationStamp(stamp), width),
   ];
   return `${blocks
@@ -100,17 +103,18 @@ function approverLines({ approvers, plan }: ApprovalsState, width: number): stri
   ];
 }
 
-function inTheWay(
-  plan: Plan,
-  { open, unexplained }: ApprovalsState,
-  planWord: string,
-  width: number,
-): string[] {
-  const lines = open.flatMap((id) => {
-    const one = plan.objections.find((each) => each.id === id);
-    const by = one?.who === undefined ? "" : ` (${nameOf(plan, one.who)})`;
-    return wrap(`- Open objection ${id}${by}: “${plainName(one?.text ?? "")}”`, width, "  ");
-  });
+function inTheWay({ plan, state, errors }: ApprovalsAnswer, planWord: string, width: number): string[] {
+  const { open, unexplained } = state;
+  const lines = errors.flatMap((error) =>
+    wrap(`- An error that the check finds: ${findingWords(error)} [${error.code}]`, width, "  "),
+  );
+  lines.push(
+    ...open.flatMap((id) => {
+      const one = plan.objections.find((each) => each.id === id);
+      const by = one?.who === undefined ? "" : ` (${nameOf(plan, one.who)})`;
+      return wrap(`- Open objection ${id}${by}: “${plainName(one?.text ?? "")}”`, width, "  ");
+    }),
+  );
   if (unexplained === "no-entry") {
     const text = `- The plan differs from what was signed, and its change log does not say why: leeway change ${planWord} --what … --why … --as …`;
     lines.push(...wrap(text, width, "  "));
@@ -143,8 +147,10 @@ function movedLines(
   );
 }
 
-function nextOf({ overall, open, approvers }: ApprovalsState, planWord: string): [string, string][] {
+function nextOf({ state, errors }: ApprovalsAnswer, planWord: string): [string, string][] {
+  const { overall, open, approvers } = state;
   const next: [string, string][] = [];
+  if (errors.length > 0) next.push([`leeway check ${planWord}`, "what is wrong, and what to do about it"]);
   if (open[0] !== undefined)
     next.push([`leeway object ${planWord} --answer ${open[0]} --text …`, "an answer to the objection"]);
   const waits = approvers.find(({ state }) => state !== "covers");

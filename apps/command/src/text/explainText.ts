@@ -1,4 +1,11 @@
-import { errorSentence, gapSentence, meaningSentence, reasonSentence, spends } from "@leeway/charts";
+import {
+  errorSentence,
+  gapSentence,
+  meaningSentence,
+  nothingMoves,
+  reasonSentence,
+  spends,
+} from "@leeway/charts";
 import type { Explanation, ScenarioChoice } from "@leeway/core";
 import { tornadoLines } from "./causes.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
@@ -22,18 +29,18 @@ export function explainText(
 ): string {
   const explanation = plainTexts(given);
   const { width, strong } = page;
-  const { plan, stamp, shares, tornado = [] } = explanation;
+  const { plan, stamp, tornado = [] } = explanation;
   const error = errorSentence(explanation);
-  const some = shares.length > 0;
+  const some = !nothingMoves(explanation);
   const blocks: string[][] = [
     [explanationHead(plan.title, stamp, page)],
     scenarioLines(scenario, width),
     [...wrap(gapSentence(explanation), width).map(strong), ...wrap(reasonSentence(explanation), width)],
-    shareLines(explanation, width),
+    some ? shareLines(explanation, width) : [],
     some
       ? [...wrap(meaningSentence(explanation), width), ...(error === undefined ? [] : wrap(error, width))]
       : [],
-    walkLines(explanation, width),
+    some ? walkLines(explanation, width) : [],
     some ? tornadoLines(tornado, { money: spends(explanation), currency: plan.currency }, width) : [],
     [
       "What to look at next",

@@ -1,7 +1,8 @@
 import { formatDate, plainName } from "@leeway/charts";
-import type { Forecast, Plan, Signature } from "@leeway/core";
+import type { Finding, Forecast, Plan, Signature } from "@leeway/core";
 import { askedSentence, commitSentence } from "./answer.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
+import { findingWords } from "./findingWords.ts";
 import { nextLines } from "./nextLines.ts";
 import { type Page, wrap } from "./page.ts";
 import { nameOf } from "./signNames.ts";
@@ -16,14 +17,20 @@ const DECISIONS: Record<Signature["decision"], string> = {
   rework: "sends back",
 };
 
+interface SignAnswer {
+  plan: Plan;
+  signature: Signature;
+  forecast: Forecast;
+  /** Findings of severity error that it was signed despite. */
+  errors: readonly Finding[];
+  dry: boolean;
+}
+
 /** What was signed, by whom, and what it says. */
 export function signText(
-  plan: Plan,
-  signature: Signature,
-  forecast: Forecast,
+  { plan, signature, forecast, errors, dry }: SignAnswer,
   page: Page,
   planWord: string,
-  dry: boolean,
 ): string {
   const { width, strong } = page;
   const { who, by, decision, conditions, date, accepts } = signature;
@@ -37,6 +44,9 @@ export function signText(
       ...wrap(said, width).map(strong),
       ...(conditions === undefined ? [] : wrap(`Condition: ${plainName(conditions)}`, width)),
       ...accepts.flatMap((id) => wrap(`Accepted as it stands: ${objectionText(plan, id)}`, width)),
+      ...(decision === "rework" ? [] : errors).flatMap((error) =>
+        wrap(`Despite an error that the check finds: ${findingWords(error)}`, width),
+      ),
     ],
     [commitSentence(forecast), askedSentence(forecast)].flatMap((text) =>
       text === undefined ? [] : wrap(text, width),

@@ -1,4 +1,5 @@
-import { approvalsState, type Comparison, type Plan, readPlan } from "@leeway/core";
+import { approvalsState, type Comparison, errorsInTheWay, type Plan, readPlan } from "@leeway/core";
+import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { computeComparison } from "../compute/computeComparison.ts";
@@ -17,8 +18,10 @@ export async function approvalsVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const signedFile = values.text("signed");
   const workers = values.count("workers", 64);
-  if (values.problems.length > 0) {
-    printProblems(values.problems);
+  const today = dateOption(values, "today", todayOf(new Date()));
+  const wrong = [...values.problems, ...today.problems];
+  if (wrong.length > 0) {
+    printProblems(wrong);
     return exitCodes.invalid;
   }
   const subject = call.subject ?? "-";
@@ -55,10 +58,12 @@ export async function approvalsVerb(call: Call): Promise<number> {
   }
   await hearStops();
   const state = approvalsState(plan, forecast.committed.cost);
+  const errors = errorsInTheWay(plan, { today: today.value, forecast });
   if (values.has("json")) {
     const { seed, iterations, design, version } = forecast;
     printJson({
       ...state,
+      errors,
       ...{ seed, iterations, design, version },
       ...(old === undefined ? {} : { signedVersion: old.sha256 }),
       ...(moved === undefined
@@ -68,7 +73,11 @@ export async function approvalsVerb(call: Call): Promise<number> {
   } else {
     const page = pageOf(process.env, process.stdout);
     printAnswer(
-      approvalsText({ plan, state, forecast, moved, found: old !== undefined }, page, shellWord(name)),
+      approvalsText(
+        { plan, state, errors, forecast, moved, found: old !== undefined },
+        page,
+        shellWord(name),
+      ),
     );
   }
   return exitCodes.done;

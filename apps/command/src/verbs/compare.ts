@@ -35,7 +35,8 @@ export async function compareVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   }
   const older = await planOf(call.subject ?? "-");
-  const newer = await planOf(call.second ?? "-");
+  // A file named twice is read, and what is wrong with it is said, once.
+  const newer = call.second === call.subject ? older : await planOf(call.second ?? "-");
   if (older.plan === undefined || newer.plan === undefined) return exitCodes.invalid;
   const { comparison, problems } = await computeComparison({
     oldPlan: older.plan,

@@ -1,4 +1,4 @@
-import { type Approval, type Signature, signPlan } from "@leeway/core";
+import { type Approval, errorsInTheWay, type Signature, signPlan } from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -45,6 +45,8 @@ export async function signVerb(call: Call): Promise<number> {
     printProblems(computed.problems, file.path);
     return exitCodes.invalid;
   }
+  const errors = errorsInTheWay(file.plan, { today: today.value, forecast });
+  const despite = values.has("despite-errors");
   const signature: Signature = {
     who,
     decision,
@@ -54,9 +56,10 @@ export async function signVerb(call: Call): Promise<number> {
     ...(by === undefined ? {} : { by }),
     ...(conditions === undefined ? {} : { conditions }),
   };
-  const signed = signPlan(file.text, file.plan, signature);
+  const signed = signPlan(file.text, file.plan, despite ? signature : { ...signature, errors });
   if (signed.text === undefined) {
     printProblems([...signed.refusals.map(refusalProblem), ...signed.problems]);
+    if (signed.refusals.some(({ code }) => code === "error-found")) printNote(mendSentence(file.path));
     printNote("Nothing was signed.");
     return exitCodes.invalid;
   }
@@ -71,11 +74,17 @@ export async function signVerb(call: Call): Promise<number> {
       plan: { title: file.plan.title, sha256: file.plan.sha256, approvalSha256: file.plan.approvalSha256 },
       signature,
       written: !dry,
+      ...(errors.length === 0 ? {} : { errors }),
       ...{ seed, iterations, design, version, committed, chance },
     });
   } else {
     const words = shellWord(file.path);
-    printAnswer(signText(file.plan, signature, forecast, pageOf(process.env, process.stdout), words, dry));
+    const said = { plan: file.plan, signature, forecast, errors, dry };
+    printAnswer(signText(said, pageOf(process.env, process.stdout), words));
   }
   return exitCodes.done;
+}
+
+function mendSentence(path: string): string {
+  return `Mend what leeway check ${shellWord(path)} calls an error, accept it there by name, or sign with --despite-errors.`;
 }

@@ -5,13 +5,14 @@ import { formatDays } from "../words/formatDays.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { roundSignificant } from "../words/roundSignificant.ts";
 import { spends, supportedSum } from "./explainMoney.ts";
+import { nothingMoves } from "./nothingMoves.ts";
 import { statedSum } from "./statedSum.ts";
 
 /** What is explained: from where to where, and how far that is. */
 export function gapSentence(explanation: Explanation): string {
-  const { asWritten, committed, contingency, plan, confidence, shares } = explanation;
+  const { asWritten, committed, contingency, plan, confidence } = explanation;
   const money = spends(explanation);
-  if (shares.length === 0) {
+  if (nothingMoves(explanation)) {
     const sum = money ? ` and costs ${statedSum(asWritten.cost, plan.currency)}` : "";
     return `Every future ends on ${formatDate(asWritten.date, "long")}${sum}, as the plan is written.`;
   }
@@ -32,7 +33,8 @@ export function gapSentence(explanation: Explanation): string {
 /** What the largest parts come from. */
 export function reasonSentence(explanation: Explanation): string {
   const { shares, contingency } = explanation;
-  if (shares.length === 0) return "Nothing in the plan is uncertain, so there is no contingency to explain.";
+  if (nothingMoves(explanation))
+    return "Nothing in the plan is uncertain, so there is no contingency to explain.";
   const named = shares.filter(({ gathers }) => gathers === undefined);
   // Where the commitment lies before the plan as written, the causes of that are those that bring it forward.
   const days = contingency.workingDays < 0 ? -1 : 1;

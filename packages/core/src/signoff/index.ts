@@ -1,4 +1,5 @@
 export { approvalsState } from "./approvalsState.ts";
+export { errorsInTheWay } from "./errorsInTheWay.ts";
 export { logChange } from "./logChange.ts";
 export {
   acceptObjection,

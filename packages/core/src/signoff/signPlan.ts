@@ -1,3 +1,4 @@
+import type { Finding } from "../findings/types.ts";
 import { addToPlan, setInPlan } from "../plan/edit/editPlan.ts";
 import type { Problem } from "../plan/problem.ts";
 import type { Approval, Id, IsoDate, Plan } from "../plan/types.ts";
@@ -16,6 +17,8 @@ export interface Signature {
   date: IsoDate;
   /** Money they sign for: the committed cost, else the budget. */
   sum?: number;
+  /** Findings that keep it from being approved (`errorsInTheWay`); left out where it is signed despite them. */
+  errors?: readonly Finding[];
 }
 export interface Signed {
   /** The plan's text with the signature in it; absent where it was refused. */
@@ -27,7 +30,8 @@ export interface Signed {
 
 /**
  * Writes a decision into the text of a plan, bound to the plan's hash; comments and order stay. Signing again
- * replaces the signer's own entry. To send a plan back needs no limit, and open objections do not stand in its way.
+ * replaces the signer's own entry. To send a plan back needs no limit, and neither open objections nor findings stand in
+ * its way.
  */
 export function signPlan(text: string, plan: Plan, signature: Signature): Signed {
   const refusals = refusalsOf(plan, signature);
@@ -83,7 +87,10 @@ function replaced(
   return last;
 }
 
-function refusalsOf(plan: Plan, { who, by, decision, conditions, accepts, sum, date }: Signature): Refusal[] {
+function refusalsOf(
+  plan: Plan,
+  { who, by, decision, conditions, accepts, sum, date, errors = [] }: Signature,
+): Refusal[] {
   const found: Refusal[] = [];
   const known = [...plan.stakeholders, ...plan.people].map(({ id }) => id);
   for (const id of [who, ...(by === undefined ? [] : [by])]) {
@@ -151,6 +158,10 @@ function refusalsOf(plan: Plan, { who, by, decision, conditions, accepts, sum, d
       if (state !== "open" || accepts.includes(id)) continue;
       const rule = `The objection "${text ?? id}" is open.`;
       found.push({ code: "open-objection", received: id, rule, remedy: "Answer it, or accept it by name." });
+    }
+    for (const { code, message, advice } of errors) {
+      const rule = `The check finds an error. ${message}`;
+      found.push({ code: "error-found", received: code, rule, remedy: advice });
     }
   }
   const before = plan.approvals.find((approval) => approval.who === who)?.date;

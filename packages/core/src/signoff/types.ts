@@ -51,6 +51,7 @@ export interface Refusal {
     | "not-an-approver"
     | "above-limit"
     | "open-objection"
+    | "error-found"
     | "unknown-objection"
     | "no-conditions"
     | "objection-state"
