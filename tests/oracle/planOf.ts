@@ -161,6 +161,8 @@ export function planOf(document: PlanDocument): Plan {
     approvals: [],
     objections: [],
     changes: [],
+    returnTriggers: [],
+    acceptedFindings: [],
     sha256: "",
     approvalSha256: "",
     ...present({ statusDate: document.statusDate }),
