@@ -1,9 +1,20 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { readPlan } from "@leeway/core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { applyEdits } from "../../apps/notebook/src/plan/applyEdits.ts";
 import type { Edit } from "../../apps/notebook/src/plan/edit.ts";
+import { findTasks } from "../../apps/notebook/src/plan/findTasks.ts";
+import { movedPending } from "../../apps/notebook/src/plan/movedPending.ts";
+import { idsIn, newId } from "../../apps/notebook/src/plan/newId.ts";
+import { pasteTasks } from "../../apps/notebook/src/plan/pasteTasks.ts";
+import { readBlock } from "../../apps/notebook/src/plan/readBlock.ts";
+import { removeTask } from "../../apps/notebook/src/plan/removeTask.ts";
 import { withEdits } from "../../apps/notebook/src/plan/withEdits.ts";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { cell, openNotebook, settled } from "./support/notebook.ts";
 
 const examples = new URL("../../examples/", import.meta.url);
 const texts = readdirSync(examples)
@@ -42,5 +53,212 @@ describe("rows added, taken away and moved in the text of a plan", () => {
     const gone = [{ path: `tasks[${last}]`, value: undefined }];
     expect(parse(applyEdits(text, gone).text).tasks).toEqual(tasks.slice(0, -1));
     expect(withEdits(parse(text), gone)).toEqual(parse(applyEdits(text, gone).text));
+  });
+});
+
+// Rules of this project's own, common practice, no source.
+describe("a row's parts", () => {
+  it.each(texts)(
+    "every task of %s can be removed with its links, and the rest still reads",
+    (_name, text) => {
+      const stated = parse(text);
+      for (const [at, task] of stated.tasks.entries()) {
+        const removal = removeTask(stated, at);
+        if ("refused" in removal) throw new Error(removal.refused);
+        const made = applyEdits(text, removal.edits);
+        expect(made.problems).toEqual([]);
+        const { plan, problems } = readPlan(made.text);
+        // What a task's absence itself makes wrong, such as a goal nobody serves, is a matter of `check`.
+        expect(problems.filter(({ severity }) => severity === "error")).toEqual([]);
+        expect(plan?.tasks.some(({ id }) => id === task.id)).toBe(false);
+      }
+    },
+  );
+
+  it("ids are made from names, small letters and hyphens, and never twice", () => {
+    const taken = new Set(["build-the-wall"]);
+    expect(newId("Build the wall!", taken, "task")).toBe("build-the-wall-2");
+    expect(newId("Ärger mit Straße", taken, "task")).toBe("arger-mit-strasse");
+    expect(newId("2. Aushub", taken, "task")).toBe("aushub");
+    expect(newId("施工", taken, "task")).toBe("task");
+    expect([...idsIn({ a: [{ id: "x", b: { id: "y" } }] })]).toEqual(["x", "y"]);
+  });
+
+  it("tasks are found by the part of a name that only one has", () => {
+    const tasks = [
+      { id: "dig", name: "Dig the pit" },
+      { id: "pour", name: "Pour the floor" },
+    ];
+    expect(findTasks("dig the; FLOOR", tasks)).toEqual({ ids: ["dig", "pour"] });
+    expect(findTasks("the", tasks)).toMatchObject({ words: expect.stringMatching(/2 names/) });
+    expect(findTasks("paint", tasks)).toMatchObject({ words: expect.stringMatching(/No task/) });
+  });
+
+  it("entries that wait stay with their rows", () => {
+    const entry = { cells: {}, words: "?" };
+    const pending = new Map([
+      ["tasks[1].name", entry],
+      ["tasks[3].duration", entry],
+      ["risks[1].probability", entry],
+    ]);
+    const after = (edit: Edit): string[] => [...movedPending(pending, [edit]).keys()];
+    expect(after({ path: "tasks[1]", value: undefined })).toEqual([
+      "tasks[2].duration",
+      "risks[1].probability",
+    ]);
+    expect(after({ path: "tasks", value: {}, add: 2 })).toEqual([
+      "tasks[1].name",
+      "tasks[4].duration",
+      "risks[1].probability",
+    ]);
+    expect(after({ path: "tasks", value: undefined, swap: 2 })).toContain("tasks[2].duration");
+  });
+});
+
+describe("a block that is pasted", () => {
+  const text =
+    "format: 1\ntitle: T\nstart: 2027-01-04\ntasks:\n  - { id: dig, name: Dig, duration: [2, 3, 5] }\n";
+  const read = readPlan(text).plan;
+  if (read === undefined) throw new Error("the plan of the tests does not read");
+  const plan = read;
+  const paste = (block: string, row = 0, column = 0) => {
+    const cells = readBlock(block);
+    if ("words" in cells) throw new Error(cells.words);
+    const made = pasteTasks(cells.rows, plan, parse(text), { row, column, at: 1, phase: undefined });
+    return { ...made, after: readPlan(applyEdits(text, made.edits).text) };
+  };
+
+  it("fills from the cell on and adds what is longer", () => {
+    const { after, waits } = paste("4\t6\t9\n", 0, 1);
+    expect(after.plan?.tasks[0]?.duration).toMatchObject({ low: 4, likely: 6, high: 9 });
+    expect(waits.size).toBe(0);
+    const more = paste("Dig\t\t\t\nPour, slowly\t1\t2\t4\n").after.plan?.tasks[1];
+    expect(more).toMatchObject({ id: "pour-slowly", duration: { low: 1, likely: 2, high: 4 } });
+  });
+
+  it("reads headings in any order, quoted commas, and links by name", () => {
+    const { after, told } = paste(
+      'Most likely,Task,Owner,Waits for\n3,"Pour, level",Ada,Dig\n8,Cure,Ada,"Pour, level"\n',
+      1,
+    );
+    expect(after.problems.filter(({ severity }) => severity === "error")).toEqual([]);
+    expect(after.plan?.tasks.map(({ id, after: links }) => [id, links.map(({ task }) => task)])).toEqual([
+      ["dig", []],
+      ["pour-level", ["dig"]],
+      ["cure", ["pour-level"]],
+    ]);
+    expect(told).toContain("Not read: “Owner”");
+  });
+
+  it("takes a list of names as tasks of one day, and says so; a sentence is not torn at its commas", () => {
+    const { after, told } = paste("- Order, then wait\n- Fit it\n", 1);
+    expect(after.plan?.tasks.map(({ name }) => name)).toEqual(["Dig", "Order, then wait", "Fit it"]);
+    expect(told).toMatch(/2 tasks came without a duration .* 1 working day/);
+  });
+
+  it("tells every cell it cannot read at its place, the decimal comma too, and takes the rest", () => {
+    const { after, waits } = paste("Dig\t9\t3\t5\nPour\t1\t2,5\t4\nCure\t1\t2\t3\n");
+    expect([...waits.keys()]).toEqual(["tasks[0].duration", "tasks[1].duration"]);
+    expect(waits.get("tasks[1].duration")).toMatchObject({
+      cells: { likely: "2,5" },
+      words: expect.stringMatching(/2\.5 rather than 2,5/),
+    });
+    expect(after.plan?.tasks.map(({ name }) => name)).toEqual(["Dig", "Pour", "Cure"]);
+  });
+});
+
+describe("rows on the page", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await built?.stop();
+  });
+
+  const plan = (page: Page): Promise<string> => page.locator("#plan-text").inputValue();
+  const focused = (page: Page): Promise<string | null | undefined> =>
+    page.evaluate(() => document.activeElement?.getAttribute("aria-label"));
+
+  it("are added, moved and removed by keyboard, each in one step of undo", async () => {
+    const notebook = await openNotebook(browser, built.address);
+    const { page } = notebook;
+    const told = page.locator("leeway-tasks .rows-told");
+    const before = await plan(page);
+    await cell(page, "Name of task opening-day").focus();
+    await page.keyboard.press("Enter");
+    await page.locator(".new-row").waitFor();
+    await page.keyboard.type("Thank everybody");
+    await page.keyboard.press("Enter");
+    expect(await focused(page)).toBe("New task: likely, in working days");
+    await page.keyboard.type("3");
+    await page.keyboard.press("Enter");
+    await told.filter({ hasText: "Added “Thank everybody”" }).waitFor();
+    expect(await focused(page)).toBe("New task: name");
+    await page.keyboard.press("Escape");
+    await settled(page);
+    expect(parse(await plan(page)).tasks.at(-1)).toEqual({
+      id: "thank-everybody",
+      name: "Thank everybody",
+      phase: "Opening",
+      duration: 3,
+    });
+
+    const added = cell(page, "Name of task thank-everybody");
+    await added.focus();
+    await page.keyboard.press("Alt+ArrowUp");
+    await told.filter({ hasText: "Moved “Thank everybody” up" }).waitFor();
+    expect(await focused(page)).toBe("Name of task thank-everybody");
+    expect(parse(await plan(page)).tasks.at(-2).id).toBe("thank-everybody");
+
+    await page.getByRole("button", { name: /^Remove\s*: Thank everybody/ }).click();
+    await told.filter({ hasText: "Removed “Thank everybody”" }).waitFor();
+    await settled(page);
+    expect(await plan(page)).toBe(before);
+    for (let step = 0; step < 3; step++) {
+      await page.keyboard.press("Control+Z");
+      await settled(page);
+    }
+    expect(await plan(page)).toBe(before);
+    expect(notebook.troubles).toEqual([]);
+    await notebook.close();
+  });
+
+  it("of the register: a risk by the name of its task, and a response to it", async () => {
+    const notebook = await openNotebook(browser, built.address);
+    const { page } = notebook;
+    const told = page.locator("leeway-register .rows-told");
+    const before = await plan(page);
+    await page.getByRole("button", { name: "Add a risk" }).click();
+    await cell(page, "New risk: what may happen").fill("The lift breaks");
+    await cell(page, "New risk: chance, in per cent").fill("25");
+    await cell(page, "New risk: delay: likely, in working days").fill("6");
+    await cell(page, "New risk: task it delays, by name; several parted by semicolons").fill("strip");
+    await page.keyboard.press("Enter");
+    await told.filter({ hasText: "Added “The lift breaks”" }).waitFor();
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: /^Add a response\s*to The lift breaks/ }).click();
+    await cell(page, "New response: what can be done").fill("Hire a crane");
+    await cell(page, "New response: costs, in EUR").fill("4,000");
+    await page.keyboard.press("Enter");
+    await told.filter({ hasText: "Added “Hire a crane”" }).waitFor();
+    await settled(page);
+    expect(parse(await plan(page)).risks.at(-1)).toEqual({
+      id: "the-lift-breaks",
+      name: "The lift breaks",
+      probability: 0.25,
+      impacts: { tasks: "strip-out", delay: 6 },
+      responses: [{ id: "hire-a-crane", action: "Hire a crane", cost: 4000 }],
+    });
+    await page.keyboard.press("Escape");
+    for (let step = 0; step < 2; step++) {
+      await page.keyboard.press("Control+Z");
+      await settled(page);
+    }
+    expect(await plan(page)).toBe(before);
+    expect(notebook.troubles).toEqual([]);
+    await notebook.close();
   });
 });

@@ -2,6 +2,7 @@ import type { Forecast, Plan, Task } from "@leeway/core";
 import { html, nothing } from "lit";
 import { linksCell, readLinksCell } from "../plan/linksEntry.ts";
 import { newTask, type TaskCells } from "../plan/newTask.ts";
+import { pasteTasks } from "../plan/pasteTasks.ts";
 import { removeTask } from "../plan/removeTask.ts";
 import { statedAt } from "../plan/stated.ts";
 import { taskUnit } from "../plan/unitWords.ts";
@@ -22,6 +23,9 @@ const usual = "working days";
 
 /** Rows made in one turn: a long table grows, so that it never holds the page. */
 const rowsAtOnce = 60;
+
+/** Rows of a block that are pasted at once. */
+const most = 1000;
 
 /** The work: what is stated about each task, and beside it when it finishes and how often it is critical. */
 export class LeewayTasks extends LongElement {
@@ -71,7 +75,7 @@ export class LeewayTasks extends LongElement {
     let phase: string | undefined;
     const names = new Map(plan.people.map((person) => [person.id, person.name]));
     const { draft } = this;
-    return html`<table class="stated work" role="table" @keydown=${this.#keys}>
+    return html`<table class="stated work" role="table" @keydown=${this.#keys} @paste=${this.#paste}>
       <thead role="rowgroup">
         <tr role="row">
           <th role="columnheader" scope="col" class="name">Task</th>
@@ -261,6 +265,35 @@ export class LeewayTasks extends LongElement {
       },
     );
     return undefined;
+  };
+
+  /** A block from a spreadsheet or a mail fills cells from this one on; a plain word is pasted as everywhere. */
+  #paste = (event: ClipboardEvent): void => {
+    const { target } = event;
+    const text = event.clipboardData?.getData("text/plain") ?? "";
+    if (!(target instanceof HTMLInputElement) || target.dataset.row === undefined || this.readonly) return;
+    if (!/[\t\r\n]/.test(text.trim())) return;
+    event.preventDefault();
+    const row = Math.ceil(Number(target.dataset.row));
+    const column = Number(target.dataset.column ?? 0);
+    const isNew = target.closest(".new-row") !== null;
+    void import("../plan/readBlock.ts").then(({ readBlock }) => {
+      const block = readBlock(text);
+      this.#tools.act((): RowAction | { refused: string } => {
+        const { plan, draft } = this;
+        if (plan === undefined) return { refused: "" };
+        if ("words" in block) return { refused: `The block cannot be read. ${block.words}` };
+        const { rows } = block;
+        if (rows.length > most)
+          return { refused: `A block of more than ${most} rows is too long. Paste it in parts.` };
+        const end = plan.tasks.length;
+        const start =
+          isNew && draft !== undefined
+            ? { row: end, column, at: draft.at, phase: draft.phase }
+            : { row, column, at: end, phase: plan.tasks[end - 1]?.phase };
+        return pasteTasks(rows, plan, this.stated, start);
+      });
+    });
   };
 
   #move(at: number, by: -1 | 1): RowAction | undefined {

@@ -24,10 +24,12 @@ const MOST_COLUMNS = 500;
 /**
  * Reads a table of comma-separated values (RFC 4180) as spreadsheets write it: with a byte order mark, with semicolons
  * or tabs, with any line ends. What `writeCsv` wrote comes back as it was.
+ *
+ * @param separator  What parts the cells, where that is known.
  */
-export function readCsv(text: string): CsvReading {
+export function readCsv(text: string, separator?: Delimiter): CsvReading {
   const bare = text.replace(/^\uFEFF/, "");
-  const delimiter = delimiterOf(bare);
+  const delimiter = separator ?? delimiterOf(bare);
   const reading: CsvReading = { cells: [], delimiter, decimalComma: false, problems: [] };
   const refuse = (code: string, received: string, rule: string, remedy: string) => {
     reading.problems.push({ code, severity: "error", path: "", received, rule, remedy });
