@@ -34,7 +34,7 @@ export class LeewaySource extends PageElement {
     panel.showPopover();
     from.setAttribute("aria-expanded", "true");
     this.#place(panel, from);
-    panel.querySelector<HTMLElement>("h3")?.focus();
+    panel.querySelector<HTMLElement>("h2")?.focus();
   }
 
   #panel(): HTMLElement | null {
@@ -68,7 +68,7 @@ export class LeewaySource extends PageElement {
     const command = commandWords(source.verb, this.file, this.fewer ? forecast.iterations : undefined);
     return html`<div popover class="source-panel" role="dialog" aria-labelledby="source-title"
       @toggle=${this.#toggled}>
-      <h3 id="source-title" tabindex="-1"><span class="unseen">Where it comes from: </span>${source.title}</h3>
+      <h2 id="source-title" tabindex="-1"><span class="unseen">Where it comes from: </span>${source.title}</h2>
       <p>${source.how}</p>
       <dl>
         ${inputs.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}
