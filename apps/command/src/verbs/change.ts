@@ -52,8 +52,14 @@ export async function changeVerb(call: Call): Promise<number> {
   else {
     const agreed =
       approvedBy === undefined ? "Nobody is named who agreed." : `${nameOf(file.plan, approvedBy)} agreed.`;
-    const text = `${formatDate(today.value, "long")}, ${nameOf(file.plan, who)}: ${plainName(what)} Why: ${plainName(why)} ${agreed}`;
+    const text = `${formatDate(today.value, "long")}, ${nameOf(file.plan, who)}: ${sentence(what)} Why: ${sentence(why)} ${agreed}`;
     printAnswer(`${wrap(text, pageOf(process.env, process.stdout).width).join("\n")}\n`);
   }
   return exitCodes.done;
+}
+
+/** A remark as a sentence among others: people end it with a full stop or not. */
+function sentence(remark: string): string {
+  const text = plainName(remark);
+  return /[.!?…]$/.test(text) ? text : `${text}.`;
 }

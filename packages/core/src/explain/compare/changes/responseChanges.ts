@@ -59,7 +59,7 @@ function words(pair: Pair, { was, is, before, after }: Both): string {
   }
   if (was !== undefined && is === undefined) {
     const cost = was.cost === undefined ? "" : `, saving ${estimateWords(was.cost, unit)}`;
-    const left = does(before, was) === "" ? "" : `; it had brought the ${does(before, was).slice(2)}`;
+    const left = does(before, was) === "" ? "" : `; with it ${does(before, was).slice(2)}`;
     return `response “${was.action}” no longer adopted${cost}${left}`;
   }
   if (was === undefined || is === undefined) return "";
