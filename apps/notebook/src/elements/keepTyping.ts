@@ -26,7 +26,7 @@ class KeepTyping extends Directive {
 
   override update(part: ElementPart, [value]: DirectiveParameters<this>): typeof noChange {
     const input = part.element;
-    if (!(input instanceof HTMLInputElement)) return noChange;
+    if (!(input instanceof HTMLInputElement || input instanceof HTMLTextAreaElement)) return noChange;
     const typing =
       document.activeElement === input && this.#shown !== undefined && input.value !== this.#shown;
     if (!typing && input.value !== value) input.value = value;

@@ -186,6 +186,8 @@ export class LeewayPage extends PageElement {
             <h2 id="contingency-title">Contingency</h2>
             <leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>
           </section>
+          ${this.#section("purpose", "Purpose", "", errors)}
+          ${this.#section("people", "People", "", errors)}
           ${this.#section("work", "Work", workNote(state), errors)}
           ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
           <section id="responses" aria-labelledby="responses-title">
@@ -227,12 +229,21 @@ export class LeewayPage extends PageElement {
     `;
   }
 
-  #section(id: "work" | "register" | "commitment", title: string, note: string, errors: boolean) {
+  #section(
+    id: "purpose" | "people" | "work" | "register" | "commitment",
+    title: string,
+    note: string,
+    errors: boolean,
+  ) {
     const { state } = this;
     if (state === undefined) return nothing;
     const forecast = state.detail;
     const fading = isFading(state);
     const body = {
+      purpose: () => html`<leeway-purpose .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
+        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-purpose>`,
+      people: () => html`<leeway-people .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
+        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-people>`,
       work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>`,
       register: () => html`<leeway-register .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
@@ -273,6 +284,8 @@ function outline(state: NotebookState): OutlineEntry[] {
     { id: "futures", name: "Futures", waiting: 0 },
     { id: "drivers", name: "Drivers", waiting: 0 },
     { id: "contingency", name: "Contingency", waiting: 0 },
+    { id: "purpose", name: "Purpose", waiting: waiting("purpose", "benefits") },
+    { id: "people", name: "People", waiting: waiting("people", "stakeholders") },
     { id: "work", name: "Work", waiting: waiting("tasks") },
     { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
     { id: "responses", name: "Responses", waiting: 0 },

@@ -1,5 +1,6 @@
 import type { Forecast, Plan, Task } from "@leeway/core";
 import { html, nothing } from "lit";
+import { repeat } from "lit/directives/repeat.js";
 import { linksCell, readLinksCell } from "../plan/linksEntry.ts";
 import { newTask, type TaskCells } from "../plan/newTask.ts";
 import { pasteTasks } from "../plan/pasteTasks.ts";
@@ -26,6 +27,16 @@ const rowsAtOnce = 60;
 
 /** Rows of a block that are pasted at once. */
 const most = 1000;
+
+interface Part {
+  key: string;
+  task?: Task;
+  at: number;
+  /** Its phase begins with it. */
+  heads?: boolean;
+  /** A button that adds to the end of this phase, in place of a task. */
+  adds?: { phase: string | undefined };
+}
 
 /** The work: what is stated about each task, and beside it when it finishes and how often it is critical. */
 export class LeewayTasks extends LongElement {
@@ -72,7 +83,6 @@ export class LeewayTasks extends LongElement {
     const { stated } = this;
     const known = new Set(plan.tasks.map((task) => task.id));
     const scale = forecast === undefined ? undefined : calendarSpan(forecast);
-    let phase: string | undefined;
     const names = new Map(plan.people.map((person) => [person.id, person.name]));
     const { draft } = this;
     return html`<table class="stated work" role="table" @keydown=${this.#keys} @paste=${this.#paste}>
@@ -89,23 +99,44 @@ export class LeewayTasks extends LongElement {
         </tr>
       </thead>
       <tbody role="rowgroup" class=${this.fading ? "settling" : ""}>
-        ${plan.tasks.slice(0, this.#rows).map((task, at) => {
-          const heads = task.phase !== phase && task.phase !== undefined;
-          phase = task.phase;
-          const ends = plan.tasks[at + 1]?.phase !== task.phase || at === plan.tasks.length - 1;
-          return html`${
-            heads
-              ? html`<tr role="row" class="phase">
+        ${repeat(
+          this.#parts(plan),
+          ({ key }) => key,
+          ({ task, at, heads, adds }) => {
+            if (adds !== undefined) return this.#adds(at, adds.phase);
+            if (task === undefined) return draft === undefined ? nothing : this.#newRow(draft);
+            return html`${
+              heads
+                ? html`<tr role="row" class="phase">
                   <th role="rowheader" scope="rowgroup" colspan="8">${task.phase}</th>
                 </tr>`
-              : nothing
-          }${this.#row(plan, task, at, stated, known, names, scale)}${
-            draft?.at === at + 1 ? this.#newRow(draft) : nothing
-          }${ends && !this.readonly ? this.#adds(at + 1, task.phase) : nothing}`;
-        })}
+                : nothing
+            }${this.#row(plan, task, at, stated, known, names, scale)}`;
+          },
+        )}
       </tbody>
     </table>
     <p class="rows-told" role="status">${this.told}</p>`;
+  }
+
+  /** The rows in order, each with a key of its own: a row that comes leaves the others, and what is typed there, alone. */
+  #parts(plan: Plan): Part[] {
+    const { draft } = this;
+    return plan.tasks.slice(0, this.#rows).flatMap((task, at): Part[] => {
+      const next = plan.tasks[at + 1];
+      const parts: Part[] = [
+        {
+          key: task.id,
+          task,
+          at,
+          heads: task.phase !== undefined && task.phase !== plan.tasks[at - 1]?.phase,
+        },
+      ];
+      if (draft?.at === at + 1) parts.push({ key: "new row", at: at + 1 });
+      if (!this.readonly && (next === undefined || next.phase !== task.phase))
+        parts.push({ key: `adds ${next?.id ?? ""}`, at: at + 1, adds: { phase: task.phase } });
+      return parts;
+    });
   }
 
   #row(

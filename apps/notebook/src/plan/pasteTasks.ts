@@ -69,7 +69,8 @@ export function pasteTasks(
   const readAfter = (text: string, path: string, before: unknown, self: string) =>
     readLinksCell(
       text
-        .split(/[,;]/)
+        .split(";")
+        .flatMap((part) => (ids.has(part.trim().toLowerCase()) ? [part] : part.split(",")))
         .map((part) => ids.get(part.trim().toLowerCase()) ?? part.trim())
         .join(", "),
       path,
