@@ -8,6 +8,7 @@ import "./styles/tables.css";
 import "./styles/figures.css";
 import "./styles/keeping.css";
 import "./styles/answering.css";
+import "./styles/handing.css";
 import "./styles/narrow.css";
 import "./styles/print.css";
 import { stated, text } from "virtual:opening-plan";

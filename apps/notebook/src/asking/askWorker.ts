@@ -1,4 +1,5 @@
 import {
+  brief,
   budget,
   compare,
   explain,
@@ -73,6 +74,11 @@ function answer(plan: Plan, question: Question, onProgress: Tell): Answered {
     case "budget": {
       const { budget: found, problems } = budget(plan, { onProgress });
       return { answer: found, problems };
+    }
+    case "brief": {
+      const { brief: written, answers, problems } = brief(plan, { today: question.today, onProgress });
+      if (written === undefined || answers === undefined) return { answer: undefined, problems };
+      return { answer: { brief: written, answers }, problems };
     }
   }
 }

@@ -1,4 +1,6 @@
 import type {
+  Brief,
+  BriefAnswers,
   Budget,
   Comparison,
   Confidence,
@@ -23,6 +25,8 @@ export interface Questions {
   /** Why this level: the levels side by side, date and money together. */
   confidence: { ask: object; answer: Confidence };
   budget: { ask: object; answer: Budget };
+  /** What is handed to those who decide, and all that it was put together from. */
+  brief: { ask: { today: string }; answer: { brief: Brief; answers: BriefAnswers } };
 }
 export type Kind = keyof Questions;
 export type Question = { [K in Kind]: { kind: K } & Questions[K]["ask"] }[Kind];

@@ -1,4 +1,5 @@
 // Defines every element of the page.
+import "../handing/leewayHandOver.ts";
 import "./leewayAnswer.ts";
 import "./leewayBar.ts";
 import "./leewayChanges.ts";

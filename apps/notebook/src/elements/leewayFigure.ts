@@ -63,7 +63,9 @@ export class LeewayFigure extends PageElement {
         this.figure === undefined
           ? nothing
           : html`<button type="button" class="save" @click=${this.#save}>
-              Save as SVG<span class="unseen">: ${this.figure.title}</span>
+              Save as SVG<span class="unseen">: ${this.figure.title}</span></button
+            ><button type="button" class="save" @click=${this.#savePng}>
+              Save as PNG<span class="unseen">: ${this.figure.title}</span>
             </button>`
       }`;
   }
@@ -106,15 +108,27 @@ export class LeewayFigure extends PageElement {
 
   /** A file is for others to read: light, and of one width, whatever this screen is. */
   #save = (): void => {
-    if (drawing === undefined || this.chart === undefined || this.answer === undefined) return;
-    const figure = drawing.drawChart(this.chart, this.answer, { document, width: 720, theme: "light" });
-    saveText(drawing.figureSvg(figure), "image/svg+xml", fileName(figure.title));
+    const file = this.#file();
+    if (file !== undefined) saveText(file.svg, "image/svg+xml", `${file.name}.svg`);
   };
+
+  #savePng = async (): Promise<void> => {
+    const file = this.#file();
+    if (file === undefined) return;
+    const { savePng } = await import("../handing/savePng.ts");
+    await savePng(file.svg, `${file.name}.png`);
+  };
+
+  #file(): { svg: string; name: string } | undefined {
+    if (drawing === undefined || this.chart === undefined || this.answer === undefined) return undefined;
+    const figure = drawing.drawChart(this.chart, this.answer, { document, width: 720, theme: "light" });
+    return { svg: drawing.figureSvg(figure), name: fileName(figure.title) };
+  }
 }
 
 function fileName(title: string): string {
   const words = title.toLowerCase().match(/[a-z0-9]+/g) ?? ["figure"];
-  return `${words.slice(0, 8).join("-")}.svg`;
+  return words.slice(0, 8).join("-");
 }
 
 customElements.define("leeway-figure", LeewayFigure);

@@ -215,6 +215,10 @@ export class LeewayPage extends PageElement {
             <h2 id="changes-title">Changes</h2>
             <leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>
           </section>
+          <section id="hand-over" aria-labelledby="hand-over-title">
+            <h2 id="hand-over-title">Hand over</h2>
+            <leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>
+          </section>
           <section id="text" aria-labelledby="text-title">
             <h2 id="text-title">Plan text</h2>
             <leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>
@@ -295,6 +299,7 @@ function outline(state: NotebookState): OutlineEntry[] {
     { id: "reach", name: "What it takes", waiting: 0 },
     { id: "one-future", name: "One future", waiting: 0 },
     { id: "changes", name: "Changes", waiting: 0 },
+    { id: "hand-over", name: "Hand over", waiting: 0 },
     {
       id: "text",
       name: "Plan text",
