@@ -38,6 +38,13 @@ const threat = (id: string, more: object = {}) => ({
   ...more,
 });
 const threats = Object.fromEntries(["one", "two", "three"].map((id, k) => [`risks.${k + 1}`, threat(id)]));
+/** The first task is done. */
+const drawn: Edits = {
+  statusDate: "2027-02-05",
+  "tasks.draw.started": "2027-02-01",
+  "tasks.draw.finished": "2027-02-04",
+};
+
 /** Day by day from the start: five tasks finished, each in `days` days, the last on a Friday. */
 const history = (took: (k: number) => [started: string, finished: string]): Edits => ({
   statusDate: "2027-03-26",
@@ -415,6 +422,16 @@ export const cases: Record<FindingCode, Case> = {
   "impact-nowhere": {
     found: { "risks.frost.impacts": undefined },
     near: { "risks.frost.impacts": { cost: 500 } },
+    path: "risks[0]",
+    ids: ["frost"],
+  },
+  "entry-outlived": {
+    found: {
+      ...drawn,
+      "risks.frost.expires": undefined,
+      "risks.frost.impacts": { tasks: "draw", cost: 500 },
+    },
+    near: { ...drawn, "risks.frost.impacts": { tasks: "draw", cost: 500 } },
     path: "risks[0]",
     ids: ["frost"],
   },

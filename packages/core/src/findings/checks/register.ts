@@ -59,7 +59,19 @@ function effectFound({ plan }: CheckContext, { entry, path }: PlacedEntry): Foun
     return [{ ...at, code: "impact-nowhere", says }];
   }
   const signpost = entry.kind === "assumption" && (entry as Assumption).signpost === undefined;
+  const named = entry.impacts.flatMap((impact) => impact.tasks);
+  const outlived =
+    entry.expires === undefined && named.length > 0 && named.every((id) => open.get(id) === false);
   return [
+    ...(outlived
+      ? [
+          {
+            ...at,
+            code: "entry-outlived" as const,
+            says: `All that "${entry.name}" touches is finished, and it is still open without \`expires\`.`,
+          },
+        ]
+      : []),
     ...(signpost
       ? [
           {

@@ -105,6 +105,16 @@ export const registerRules = [
     source: sources.practice,
   },
   {
+    code: "entry-outlived",
+    family: "register",
+    severity: "warning",
+    what: "A risk or an assumption is open and the work it hits is done",
+    why: "Its money is still drawn in every future, for something that can hardly happen any more.",
+    advice:
+      "Set its `status`: `occurred` or `closed`; where the money may still fall due, say until when in `expires`.",
+    source: sources.practice,
+  },
+  {
     code: "signpost-missing",
     family: "register",
     severity: "warning",
