@@ -6,6 +6,7 @@ import {
   future,
   type Plan,
   type Problem,
+  planFindings,
   reach,
   readPlan,
   responses,
@@ -62,6 +63,8 @@ function answer(plan: Plan, question: Question, onProgress: Tell): Answered {
       const { comparison, problems } = compare(old, plan, { onProgress });
       return { answer: comparison, problems };
     }
+    case "findings":
+      return { answer: planFindings(plan, { today: question.today }), problems: [] };
     case "future": {
       const { kind: _kind, ...which } = question;
       const { future: found, problems } = future(plan, which, { onProgress });

@@ -5,6 +5,7 @@ import type {
   Comparison,
   Confidence,
   Explanation,
+  Finding,
   Future,
   Plan,
   Problem,
@@ -25,6 +26,8 @@ export interface Questions {
   /** Why this level: the levels side by side, date and money together. */
   confidence: { ask: object; answer: Confidence };
   budget: { ask: object; answer: Budget };
+  /** What is to be said about the plan before anybody promises by it. `today`: ISO 8601. */
+  findings: { ask: { today: string }; answer: Finding[] };
   /** What is handed to those who decide, and all that it was put together from. */
   brief: { ask: { today: string }; answer: { brief: Brief; answers: BriefAnswers } };
 }

@@ -7,6 +7,7 @@ import "./leewayCommitment.ts";
 import "./leewayContingency.ts";
 import "./leewayFigure.ts";
 import "./leewayFile.ts";
+import "./leewayFindings.ts";
 import "./leewayFutures.ts";
 import "./leewayLevel.ts";
 import "./leewayLevelCurve.ts";

@@ -6,6 +6,8 @@ export interface OutlineEntry {
   name: string;
   /** Things to put right in that section. */
   waiting: number;
+  /** Findings of that section. */
+  looks?: number;
 }
 
 /** The sections, in the margin or as a slim bar, with a mark where something waits to be put right. */
@@ -26,6 +28,13 @@ export class LeewayOutline extends PageElement {
                   : html` <span class="waiting"
                       ><span aria-hidden="true">${entry.waiting}</span
                       ><span class="unseen">, ${entry.waiting} to put right</span></span
+                    >`
+              }${
+                entry.looks === undefined || entry.looks === 0
+                  ? nothing
+                  : html` <span class="looks"
+                      ><span aria-hidden="true">${entry.looks}</span
+                      ><span class="unseen">, ${entry.looks} worth a look</span></span
                     >`
               }</a
             >

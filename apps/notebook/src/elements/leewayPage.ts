@@ -1,4 +1,5 @@
 import type { Theme } from "@leeway/charts";
+import type { Finding } from "@leeway/core";
 import { html, nothing, type PropertyValues } from "lit";
 import type { Asker } from "../asking/asker.ts";
 import type { Keeper } from "../keeping/keeper.ts";
@@ -8,6 +9,7 @@ import type { Store } from "../store/store.ts";
 import { announcement } from "../words/answerWords.ts";
 import { listen } from "./events.ts";
 import { fileKeys } from "./fileKeys.ts";
+import { countBySection } from "./findingSections.ts";
 import { inView } from "./inView.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
@@ -26,6 +28,7 @@ export class LeewayPage extends PageElement {
     state: { state: true },
     theme: { state: true },
     current: { state: true },
+    findings: { state: true },
     compact: { state: true },
     trying: { state: true },
   };
@@ -38,6 +41,8 @@ export class LeewayPage extends PageElement {
   theme: Theme = "light";
   current = "answer";
   compact = false;
+  /** What is worth a look in the plan, as last worked out. */
+  findings: readonly Finding[] | undefined;
   /** The level that is being looked at on the curves. */
   trying: number | undefined;
   #keeping = false;
@@ -69,6 +74,7 @@ export class LeewayPage extends PageElement {
     const { store } = this;
     if (store === undefined) return;
     this.state = store.state;
+    this.#look();
     this.#end.push(
       store.subscribe(() => {
         const { computing } = store.state;
@@ -126,6 +132,19 @@ export class LeewayPage extends PageElement {
     this.trying = undefined;
   }
 
+  /** Keeps what is worth a look up to date; it comes after the answer. */
+  #look(): void {
+    const { asker } = this;
+    if (asker === undefined) return;
+    asker.want({ kind: "findings", today: today() });
+    this.#end.push(
+      asker.subscribe(() => {
+        const found = asker.get("findings")?.answer;
+        if (found !== undefined) this.findings = found;
+      }),
+    );
+  }
+
   protected override updated(): void {
     const title = this.state?.plan?.title;
     document.title = title === undefined ? "Leeway" : `${title} · Leeway`;
@@ -162,7 +181,7 @@ export class LeewayPage extends PageElement {
     const current = state.current ?? "";
     return html`
       <a class="skip" href="#work">Skip to the work</a>
-      <leeway-outline .entries=${outline(state)} current=${this.current}></leeway-outline>
+      <leeway-outline .entries=${outline(state, this.findings)} current=${this.current}></leeway-outline>
       <div class="report">
         <leeway-bar .state=${state} .trying=${this.trying} ?compact=${this.compact}></leeway-bar>
         <main data-busy=${state.reading || state.computing}>
@@ -261,6 +280,7 @@ export class LeewayPage extends PageElement {
       ${note === "" ? nothing : html`<p class="note">${note}</p>`}
       ${errors ? html`<p class="stale-mark">The plan text has problems to put right first; this shows the last plan that could be read.</p>` : nothing}
       ${body()}
+      <leeway-findings section=${id} .findings=${this.findings}></leeway-findings>
     </section>`;
   }
 
@@ -280,10 +300,11 @@ function workNote(state: NotebookState): string {
   return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the median start to the median finish, its fine line over P10 to P90 of the finish; a diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for.`;
 }
 
-function outline(state: NotebookState): OutlineEntry[] {
+function outline(state: NotebookState, findings: readonly Finding[] | undefined): OutlineEntry[] {
+  const looks = countBySection(findings ?? []);
   const waiting = (...starts: string[]): number =>
     [...state.pending.keys()].filter((path) => starts.some((start) => path.startsWith(start))).length;
-  return [
+  const entries: OutlineEntry[] = [
     { id: "answer", name: "Answer", waiting: 0 },
     { id: "futures", name: "Futures", waiting: 0 },
     { id: "drivers", name: "Drivers", waiting: 0 },
@@ -306,6 +327,14 @@ function outline(state: NotebookState): OutlineEntry[] {
       waiting: state.problems.filter((problem) => problem.severity === "error").length,
     },
   ];
+  return entries.map((entry) => ({ ...entry, looks: looks.get(entry.id) ?? 0 }));
+}
+
+/** By the reader's own clock: what is overdue depends on it. */
+function today(): string {
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
 customElements.define("leeway-page", LeewayPage);

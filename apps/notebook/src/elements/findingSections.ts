@@ -1,0 +1,67 @@
+import type { Finding } from "@leeway/core";
+
+/** Section of the page by the key of the document a finding is at. */
+const byKey: Record<string, string> = {
+  tasks: "work",
+  intervals: "work",
+  correlations: "work",
+  calendars: "work",
+  phases: "work",
+  purpose: "purpose",
+  benefits: "purpose",
+  appraisal: "purpose",
+  people: "people",
+  stakeholders: "people",
+  risks: "register",
+  assumptions: "register",
+};
+
+/** Findings without a place in the document, by their code. */
+const wholePlan: Record<string, string> = {
+  "purpose-missing": "purpose",
+  "problem-missing": "purpose",
+  "goals-missing": "purpose",
+  "scope-missing": "purpose",
+  "scope-out-empty": "purpose",
+  "constraints-empty": "purpose",
+  "benefits-missing": "purpose",
+  "appraisal-missing": "purpose",
+  "register-empty": "register",
+  "only-threats": "register",
+  "correlations-repaired": "register",
+  "nobody-accountable": "people",
+  "no-people": "people",
+  "rate-missing": "people",
+  "link-mix": "work",
+  "open-start": "work",
+  "open-end": "work",
+  "path-does-not-respond": "work",
+  "cpli-low": "work",
+  "bei-low": "work",
+  "status-missing": "work",
+  "status-stale": "work",
+  "no-ranges": "work",
+  "ranges-symmetric": "work",
+  "ranges-miss-history": "work",
+  "one-estimator": "work",
+  "too-few-tasks": "work",
+  "one-unknown": "work",
+  "runs-past-calendar": "work",
+};
+
+/** The section that a finding is put right in; money, promise and sign-off belong to the commitment. */
+export function sectionOf({ path, code }: Finding): string {
+  const key = /^[a-z]+/i.exec(path)?.[0] ?? "";
+  return byKey[key] ?? wholePlan[code] ?? "commitment";
+}
+
+/** How many findings there are in each section, those left out that somebody accepted. */
+export function countBySection(findings: readonly Finding[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const finding of findings) {
+    if (finding.accepted !== undefined) continue;
+    const section = sectionOf(finding);
+    counts.set(section, (counts.get(section) ?? 0) + 1);
+  }
+  return counts;
+}
