@@ -1,6 +1,7 @@
 // When an agreed return trigger trips, is close, or is quiet. That a condition trips strictly below (above) its limit is
 // what its name says; five points as "close" are common practice, no source. Limits of a chance are Wilson's: the values
 // 0.2553 and 0.3662 for 81 of 263 are Newcombe's (1998, Statistics in Medicine 17, 857-872, table I, method 3; recalled).
+import { triggerStands } from "@leeway/charts";
 import { contingencyLeft, evaluateTriggers, type Forecast, forecast, type Plan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { mustRead } from "../plan/plans.ts";
@@ -53,6 +54,15 @@ describe.each(["chanceOfDateBelow", "chanceOfBudgetBelow"])("%s", (key) => {
     expect(found?.chance?.low).toBeCloseTo(0.2553, 4);
     expect(found?.chance?.high).toBeCloseTo(0.3662, 4);
     expect(found?.chance?.asked).toBe(key === "chanceOfDateBelow" ? "2027-01-20" : 1000);
+  });
+  it("says whether what it is measured against was signed or only asked for", () => {
+    const plan = planWith(`{ id: t, ${key}: 0.3 }`);
+    const now = evaluateTriggers(plan, chance(81, 263)(forecastOf(plan)));
+    const [found] = now.triggers;
+    if (found?.chance === undefined) throw new Error("not measured");
+    expect(triggerStands(now, found)).toContain("measured against what the plan asks for");
+    const signed = { ...found, chance: { ...found.chance, from: "signed" as const } };
+    expect(triggerStands(now, signed)).toMatch(/^It is \S+ % \(.*\)\.$/);
   });
   it("cannot be measured where nothing was agreed", () => {
     const bare = (found: Forecast): Forecast => ({ ...found, chance: {}, asked: {} });

@@ -39,8 +39,10 @@ export function triggerStands({ currency }: Pick<TriggersNow, "currency">, trigg
   const { chance, cover, signpost, finish, cost, unknown } = trigger;
   if (unknown !== undefined) return unknown;
   if (chance !== undefined) {
-    const { value, low, high } = chance;
-    return `It is ${formatPercent(value)} (${percentSpan(low, high)}).`;
+    const { value, low, high, from } = chance;
+    // The brief names the date or sum that is put forward: the one that is signed, and counts from then on.
+    const until = from === "plan" ? ` ${UNTIL_SIGNED}` : "";
+    return `It is ${formatPercent(value)} (${percentSpan(low, high)}).${until}`;
   }
   if (cover !== undefined) {
     const said = cover.parts.map((part) => coverWords(part, currency)).join("; ");
@@ -107,6 +109,8 @@ export function triggersSentence({ triggers }: TriggersNow): string {
   return `${all} ${enumerated(parts)}.`;
 }
 
+const UNTIL_SIGNED =
+  "Until a signed version is kept beside the plan, it is measured against what the plan asks for.";
 const CONDITIONS = {
   chanceOfDateBelow: "the chance of the date falls too low",
   chanceOfBudgetBelow: "the chance of the sum falls too low",
