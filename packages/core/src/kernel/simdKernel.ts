@@ -151,7 +151,8 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
     absorb(values, from, to, brackets, count, list, held) {
       const tail = list.byteOffset + 8 * held;
       const at = values.byteOffset + 8 * from;
-      return held + (wasm.absorb(at, to - from, brackets.byteOffset, count, tail) - tail) / 8;
+      // Addresses past two gigabytes come back as negative numbers.
+      return held + ((wasm.absorb(at, to - from, brackets.byteOffset, count, tail) >>> 0) - tail) / 8;
     },
     selectRanks: ranksSelector(wasm, buffer, arena),
   };
