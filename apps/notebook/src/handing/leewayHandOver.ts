@@ -47,6 +47,7 @@ export class LeewayHandOver extends AskingElement<"brief"> {
   protected override render() {
     return html`<div class="handing">
       ${this.#brief()}
+      ${this.#whole()}
       ${this.#files()}
       <p class="note" role="status">${this.told}</p>
       <p class="note">
@@ -85,6 +86,14 @@ export class LeewayHandOver extends AskingElement<"brief"> {
   #standing() {
     const { brief } = this.#ready ?? {};
     return brief === undefined ? "" : `From ${brief.stamp.iterations} futures, seed ${brief.stamp.seed}.`;
+  }
+
+  #whole() {
+    return html`<h3>The whole notebook</h3>
+      <p>One page to be read anywhere without installing anything: the answer, its figures and tables, and a line to move to another level.</p>
+      <div class="handing-row">
+        <button type="button" ?disabled=${this.#ready === undefined} @click=${this.#saveWhole}>Save as one page</button>
+      </div>`;
   }
 
   #files() {
@@ -141,6 +150,15 @@ export class LeewayHandOver extends AskingElement<"brief"> {
       return { text, type: format === "html" ? "text/html" : "text/markdown", ending };
     });
   }
+
+  #saveWhole = (): Promise<void> =>
+    this.#saving(async () => {
+      const ready = this.#ready;
+      if (ready === undefined) return undefined;
+      const { text } = this;
+      const { writeNotebook } = await import("./page/writeNotebook.ts");
+      return { text: writeNotebook(ready, text), type: "text/html", ending: "notebook.html" };
+    });
 
   #saveTable(what: What): Promise<void> {
     return this.#saving(async () => {

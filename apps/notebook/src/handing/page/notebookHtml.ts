@@ -1,0 +1,133 @@
+import { formatDate, formatMoney, formatPercent, groupDigits, palette } from "@leeway/charts";
+import { briefSheet, escapeHtml, type PageFonts, pageStyle, sectionHtml } from "@leeway/charts/brief";
+import type { Brief, Forecast, Plan, Table } from "@leeway/core";
+import { committedLevel, committedSum, contingencyWords } from "../../words/answerWords.ts";
+import { levelScript, levelScriptHash } from "./levelScript.ts";
+import type { Levels } from "./levels.ts";
+import { tableHtml } from "./tableHtml.ts";
+
+/** A figure as it goes into the page. */
+export interface Drawn {
+  title: string;
+  subtitle: string;
+  summary: string;
+  /** The drawing as XML, its texts escaped. */
+  svg: string;
+  table: Table;
+  /** The line over it follows the level. */
+  line?: "finish" | "cost";
+}
+export type FigureRoom = "futures" | "drivers" | "contingency" | "responses";
+
+export interface NotebookPage {
+  plan: Plan;
+  forecast: Forecast;
+  brief: Brief;
+  figures: Readonly<Record<FigureRoom, readonly Drawn[]>>;
+  levels: Levels;
+  estimates: Table;
+  fonts?: PageFonts;
+}
+
+/**
+ * The whole notebook as one HTML file that opens anywhere: read only, nothing fetched, every text of the plan escaped.
+ * Its policy allows its own style, type and the one script that moves the level, and nothing else.
+ */
+export function notebookHtml(page: NotebookPage): string {
+  const { plan, forecast, brief, figures, levels, estimates, fonts } = page;
+  const sheet = briefSheet(brief);
+  const of = (...keys: string[]) =>
+    sheet.sections
+      .filter(({ key }) => keys.includes(key))
+      .map((section) => sectionHtml(section, "scroll"))
+      .join("");
+  const policy = `default-src 'none'; script-src '${levelScriptHash}'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'`;
+  const main = `<header><h1>${escapeHtml(sheet.title)}</h1><p class="head">Notebook, to be read · ${formatDate(brief.today, "short")}</p></header>
+<section><p class="answer">${answer(forecast)}</p><p>${escapeHtml(reason(forecast))}</p></section>
+${of("decision", "recommendation", "commitment")}
+<section class="mover" id="mover" hidden><h2>Another level</h2><label for="level">Move the line</label><input type="range" id="level" min="0" max="${levels.levels.length - 1}" value="${levels.start}" aria-describedby="read-off"><p><output id="reading" for="level"></output></p><p class="quiet" id="read-off"></p></section>
+${room("Futures", figures.futures)}${room("What drives it", figures.drivers)}${room("Contingency", figures.contingency)}
+${of("worth", "scope")}
+<section><h2>Work</h2>${tableHtml("When each task is finished, and how often it decides the finish", work(forecast))}
+<details><summary>Estimates as written</summary>${tableHtml("Estimates as written", estimates)}</details></section>
+<section><h2>Register</h2>${tableHtml("Risks and assumptions", register(plan))}</section>
+${room("Responses", figures.responses)}${of("responses", "assumptions", "objections", "back", "outcome")}
+<footer class="stamp">${of("run")}<p>Seed ${escapeHtml(String(forecast.seed))} · ${groupDigits(forecast.iterations)} futures · engine ${escapeHtml(forecast.version)} · plan ${escapeHtml(forecast.plan.sha256)}</p></footer>`;
+  const data = JSON.stringify(levels).replaceAll("<", "\\u003c");
+  return `<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(sheet.title)}</title><style>${pageStyle(fonts)}${style()}</style></head>
+<body><main>${main}</main><script type="application/json" id="levels">${data}</script><script>${levelScript}</script></body></html>
+`;
+}
+
+function answer(forecast: Forecast): string {
+  const level = escapeHtml(committedLevel(forecast));
+  return `${level} of futures finish by <strong>${escapeHtml(formatDate(forecast.committed.date, "long"))}</strong>, and ${level} cost no more than <strong>${escapeHtml(committedSum(forecast))}</strong>.`;
+}
+
+function reason(forecast: Forecast): string {
+  const { days, money } = contingencyWords(forecast);
+  const { asWritten, plan } = forecast;
+  return `${days} and ${money} of contingency over the plan as written, which would finish on ${formatDate(asWritten.finish)} for ${formatMoney(asWritten.cost, plan.currency)}.`;
+}
+
+/** No empty rooms: without figures there is no heading. */
+function room(title: string, figures: readonly Drawn[]): string {
+  return figures.length === 0
+    ? ""
+    : `<section><h2>${escapeHtml(title)}</h2>${figures.map(figure).join("")}</section>`;
+}
+
+function figure({ title, subtitle, summary, svg, table, line }: Drawn): string {
+  const over = line === undefined ? "" : `<i class="line" data-line="${line}" hidden></i>`;
+  return `<figure><h3>${escapeHtml(title)}</h3><p class="quiet">${escapeHtml(subtitle)}</p><div class="wide" role="region" tabindex="0" aria-label="${escapeHtml(summary)}"><div class="drawing">${svg}${over}</div></div><details><summary>As a table</summary>${tableHtml(title, table)}</details></figure>`;
+}
+
+function work({ tasks }: Forecast): Table {
+  return {
+    header: ["Task", "P10", "P50", "P90", "Level committed to", "Decides the finish"],
+    rows: tasks.map(({ name, finishDates, critical }) => [
+      name,
+      formatDate(finishDates.p10),
+      formatDate(finishDates.p50),
+      formatDate(finishDates.p90),
+      formatDate(finishDates.committed),
+      formatPercent(critical),
+    ]),
+  };
+}
+
+function register({ risks, assumptions, people, stakeholders }: Plan): Table {
+  const names = new Map([...people, ...stakeholders].map(({ id, name }) => [id, name]));
+  return {
+    header: ["What", "Name", "Chance", "Owner", "Responses"],
+    rows: [...risks, ...assumptions].map(({ kind, name, probability, owner, responses }) => [
+      kind === "risk" ? "Risk" : "Assumption",
+      name,
+      formatPercent(probability),
+      owner === undefined ? "nobody named" : (names.get(owner) ?? owner),
+      responses.map(({ action, adopted }) => `${action}${adopted ? " (adopted)" : ""}`).join("; ") || "none",
+    ]),
+  };
+}
+
+/** Light, as its drawings are, on every screen. */
+function style(): string {
+  const { paper, ink, inkQuiet, hairline, committed, asWritten, rangeEdge, rangeWide } = palette("light");
+  return `
+@media screen{:root{color-scheme:light;--paper:${paper};--ink:${ink};--quiet:${inkQuiet};--hairline:${hairline};--committed:${committed};--written:${asWritten};--edge:${rangeEdge};--tint:${rangeWide}}}
+main>section{border-top:1px solid var(--hairline);padding:.75rem 0 1rem}
+main>header+section{border-top:0}
+section:not(.decision)>h2{font-size:1.4rem}
+h3{margin:0;font-size:1.15rem}
+.answer{font-size:1.9rem;line-height:1.25;margin-bottom:.5rem}.answer strong{color:var(--committed)}
+figure{margin:1rem 0 1.5rem;break-inside:avoid}
+.wide{overflow-x:auto}.drawing{position:relative;min-width:38rem;max-width:60rem}.drawing svg{display:block;width:100%;height:auto}
+.line{position:absolute;top:0;bottom:0;width:0;border-left:2px dashed var(--committed)}
+summary{min-height:24px;font-family:var(--sans);cursor:pointer}
+.mover input{width:min(100%,32rem);min-height:28px;accent-color:var(--committed);display:block}
+.mover output{font-size:1.25rem}
+.stamp{overflow-wrap:anywhere}
+@media print{.mover,.line,details:not([open]){display:none}.drawing{min-width:0}.answer{font-size:15pt}}
+`;
+}
