@@ -11,7 +11,7 @@ import {
   largestDrivers,
   type Spoken,
 } from "../words/answerWords.ts";
-import { readContingencyWords, readingOf, readLimitsWords, spokenOf } from "../words/levelWords.ts";
+import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.ts";
 import { movedWords } from "../words/movedWords.ts";
 import type { SourceKey } from "../words/sourceWords.ts";
 import { LeewaySource } from "./leewaySource.ts";
@@ -49,7 +49,7 @@ export class LeewayAnswer extends PageElement {
       <p class="sentence">${this.#sentence(spoken, reading !== undefined)}</p>
       <p class="aside-line">${
         reading !== undefined
-          ? readLimitsWords(reading)
+          ? "Read off the curve; nothing has been run."
           : stale !== undefined
             ? html`<span class="stale-mark">${stale}</span>`
             : this.#was(forecast, state.previous, early)
