@@ -1,5 +1,6 @@
 import { formatDate } from "@leeway/charts";
 import type { Due, DueList, Forecast } from "@leeway/core";
+import { explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
 import { plainText, plainTexts } from "./plainText.ts";
 
@@ -53,8 +54,8 @@ export function informText(asGiven: DueList, forecast: Forecast, page: Page): st
   }
   const rule =
     "A day without work on the plan's calendar is moved to the next one with work; milestones stay on the day committed to.";
-  const { seed, iterations, version, plan } = forecast;
-  const stamp = `Seed ${plainText(seed)}, ${iterations} futures, plan ${plan.sha256.slice(0, 12)}, leeway ${version}.`;
+  const { plan, seed } = forecast;
+  const stamp = explanationStamp({ ...forecast, seed: plainText(seed), sha256: plan.sha256 });
   return `${[...lines, "", ...wrap(rule, page.width), ...wrap(stamp, page.width)].join("\n")}\n`;
 }
 
