@@ -1,5 +1,5 @@
 import type { Forecast, Plan, Task } from "@leeway/core";
-import { html, nothing } from "lit";
+import { html, nothing, type PropertyValues } from "lit";
 import { repeat } from "lit/directives/repeat.js";
 import { linksCell, readLinksCell } from "../plan/linksEntry.ts";
 import { newTask, type TaskCells } from "../plan/newTask.ts";
@@ -70,6 +70,18 @@ export class LeewayTasks extends LongElement {
     },
     name: (path) => this.plan?.tasks[placeOf(path)]?.name ?? "",
   });
+
+  /** The new row stays behind the task it was behind, and behind those that came from it: it is never moved itself. */
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { draft, plan } = this;
+    const old = changed.get("plan");
+    if (draft === undefined || plan === undefined || old === undefined) return;
+    const known = new Set(old.tasks.map(({ id }) => id));
+    let at = plan.tasks.findIndex(({ id }) => id === old.tasks[draft.at - 1]?.id) + 1;
+    if (at === 0) at = Math.min(draft.at, plan.tasks.length);
+    for (let id = plan.tasks[at]?.id; id !== undefined && !known.has(id); id = plan.tasks[at]?.id) at++;
+    if (at !== draft.at) this.draft = { ...draft, at };
+  }
 
   protected override updated(): void {
     if (this.plan === undefined || this.plan.tasks.length <= this.#rows) return;
@@ -279,22 +291,17 @@ export class LeewayTasks extends LongElement {
       return made.cell;
     }
     this.draft = { at: draft.at, phase: draft.phase };
-    this.#tools.act(
-      (): RowAction | { refused: string } => {
-        const { draft: now, plan: then } = this;
-        if (then === undefined) return { refused: "" };
-        const again = newTask(cells, this.stated, new Set(then.tasks.map((task) => task.id)), draft.phase);
-        if ("words" in again) return { refused: `“${cells.name}” was not added. ${again.words}` };
-        const at = now?.at ?? draft.at;
-        return {
-          edits: [{ path: "tasks", value: again.task, add: at }],
-          told: `Added “${again.task.name}”.`,
-        };
-      },
-      () => {
-        if (this.draft !== undefined) this.draft = { ...this.draft, at: this.draft.at + 1 };
-      },
-    );
+    this.#tools.act((): RowAction | { refused: string } => {
+      const { draft: now, plan: then } = this;
+      if (then === undefined) return { refused: "" };
+      const again = newTask(cells, this.stated, new Set(then.tasks.map((task) => task.id)), draft.phase);
+      if ("words" in again) return { refused: `“${cells.name}” was not added. ${again.words}` };
+      const at = now?.at ?? draft.at;
+      return {
+        edits: [{ path: "tasks", value: again.task, add: at }],
+        told: `Added “${again.task.name}”.`,
+      };
+    });
     return undefined;
   };
 
