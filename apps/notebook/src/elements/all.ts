@@ -1,4 +1,5 @@
 // Defines every element of the page.
+import "../beginning/leewayBegin.ts";
 import "../handing/leewayHandOver.ts";
 import "./leewayAnswer.ts";
 import "./leewayBar.ts";

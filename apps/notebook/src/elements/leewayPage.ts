@@ -189,6 +189,7 @@ export class LeewayPage extends PageElement {
             <leeway-file .keeper=${this.keeper}></leeway-file>
             <h1 id="title" dir="auto">${title}</h1>
             <leeway-answer .state=${state} .trying=${this.trying} .keeper=${this.keeper}></leeway-answer>
+            <leeway-begin .keeper=${this.keeper}></leeway-begin>
           </section>
           <section id="futures" aria-labelledby="futures-title">
             <h2 id="futures-title">Futures</h2>

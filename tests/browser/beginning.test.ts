@@ -1,0 +1,73 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { openNotebook, settled } from "./support/notebook.ts";
+import { violations } from "./support/violations.ts";
+
+// That a first visit teaches, and that nothing is asked twice, is common practice, no source.
+describe("beginning", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await built?.stop();
+  });
+
+  it("shows three things to try under an answered example, until they are put away for good", async () => {
+    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const links = page.locator(".tour a");
+    const targets = await links.evaluateAll((all) => all.map((one) => one.getAttribute("href") ?? ""));
+    for (const target of targets) expect(await page.locator(target).count()).toBe(1);
+    await page.getByRole("button", { name: "Put these away" }).press("Enter");
+    expect(await page.locator(".tour").count()).toBe(0);
+    await page.reload();
+    await settled(page);
+    expect(await page.locator(".tour").count()).toBe(0);
+    expect(troubles).toEqual([]);
+    await close();
+  });
+
+  it("makes a plan that forecasts from five answers, and says at once what is missing", async () => {
+    const { page, troubles, close } = await openNotebook(browser, built.address, {
+      viewport: { width: 390, height: 900 },
+    });
+    await page.locator(".begin summary").press("Enter");
+    const own = page.locator(".own");
+    await own.getByRole("button", { name: "Make the plan" }).press("Enter");
+    await own.getByRole("alert").waitFor();
+    expect(await own.getByRole("alert").locator("li").count()).toBe(2);
+    expect(await violations(page)).toEqual([]);
+    const title = `Shed </script><img src=x onerror=alert(1)>: "roof"`;
+    const fill = (name: string, text: string) => own.locator(`input[name="${name}"]`).fill(text);
+    await fill("title", title);
+    await fill("start", "2027-02-01");
+    await fill("finish", "Roof is tight");
+    await fill("strand-1-name", "Strip the old roof");
+    for (const [cell, days] of Object.entries({ low: "2", likely: "3", high: "6" }))
+      await fill(`strand-1-${cell}`, days);
+    await own.getByRole("button", { name: "Make the plan" }).press("Enter");
+    await page.locator("h1", { hasText: "Shed" }).waitFor();
+    await settled(page);
+    expect(await page.locator("h1").textContent()).toBe(title);
+    expect(await page.locator("#plan-text").inputValue()).toContain("Roof is tight");
+    // Three to six working days from Monday 1 February 2027 end within its second week.
+    expect(await page.locator(".sentence .date").textContent()).toContain("February 2027");
+    expect(troubles).toEqual([]);
+    await close();
+  });
+
+  it("opens another example", async () => {
+    const { page, close } = await openNotebook(browser, built.address);
+    const before = await page.locator("h1").textContent();
+    await page.locator(".begin summary").click();
+    await page.getByRole("button", { name: "Open: a ferry sells tickets" }).click();
+    await page.locator("h1", { hasText: "Ostrel" }).waitFor();
+    await settled(page);
+    expect(await page.locator("h1").textContent()).not.toBe(before);
+    await close();
+  });
+});
