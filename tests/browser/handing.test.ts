@@ -1,0 +1,124 @@
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { parse } from "csv-parse/sync";
+import ical from "node-ical";
+import type { Browser, Download, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { levelScript, levelScriptHash } from "../../apps/notebook/src/handing/page/levelScript.ts";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { openNotebook, settled } from "./support/notebook.ts";
+import { violations } from "./support/violations.ts";
+
+/** Markup, a breaking-out of a script, a formula: whoever writes a plan may write any of it. */
+const markup = `</script><img src=x onerror=alert(1)>"'`;
+const formula = "=HYPERLINK(1)";
+const hostile = JSON.stringify({
+  format: 1,
+  title: `Shed ${markup}`,
+  note: markup,
+  start: "2027-02-01",
+  people: [{ id: "ann", name: `Ann ${markup}`, rate: 100 }],
+  approvals: [{ who: "ann", decision: "pending" }],
+  risks: [{ id: "rain", name: markup, probability: 0.3, impacts: [{ tasks: "strip", delay: [1, 2, 5] }] }],
+  tasks: [
+    { id: "strip", name: formula, duration: [2, 3, 6], people: "ann" },
+    { id: "done", name: markup, milestone: true, after: "strip" },
+  ],
+});
+
+describe("handing over", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await built?.stop();
+  });
+
+  // W3C Content Security Policy 3, 6.7.3: a script is allowed by the digest of its text.
+  it("names the script of the read-only page by its digest", () => {
+    const digest = createHash("sha256").update(levelScript).digest("base64");
+    expect(levelScriptHash).toBe(`sha256-${digest}`);
+  });
+
+  it("writes files that other programs read, and pages in which a hostile plan is only text", async () => {
+    const { page, troubles, close } = await openNotebook(browser, built.address);
+    await page.locator("#plan-text").fill(hostile);
+    await settled(page);
+    await page.locator("h1", { hasText: "Shed" }).waitFor();
+    await written(page);
+
+    // RFC 4180 as an independent reader has it; a formula is neutralised (CWE-1236).
+    const rows: string[][] = parse(await saved(page, "Tasks"), { bom: true });
+    expect(rows.flat()).toContain(`'${formula}`);
+    expect(rows.flat()).toContain(markup);
+
+    // RFC 5545 as an independent reader has it.
+    const events = Object.values(ical.sync.parseICS(await saved(page, "Milestones")));
+    expect(events.some((event) => event?.type === "VEVENT" && event.summary === markup)).toBe(true);
+
+    expect(JSON.parse(await saved(page, "Forecast, JSON"))).toMatchObject({ iterations: 10_000 });
+    expect(await saved(page, "Save as Markdown")).not.toMatch(/(?<!\\)<img/);
+
+    for (const name of ["Save as HTML", "Save as one page"]) {
+      const html = await saved(page, name);
+      const asked: string[] = [];
+      const said: string[] = [];
+      const reader = await browser.newPage();
+      reader.on("request", (request) => asked.push(request.url()));
+      reader.on("dialog", (dialog) => dialog.dismiss());
+      reader.on("console", (message) => said.push(message.text()));
+      reader.on("pageerror", (error) => said.push(String(error)));
+      await reader.setContent(html);
+      expect(await reader.locator("img, link, iframe").count()).toBe(0);
+      expect(await reader.locator("h1").textContent()).toContain("<img src=x");
+      expect(asked.filter((address) => !address.startsWith("data:"))).toEqual([]);
+      expect(said).toEqual([]);
+      await reader.close();
+    }
+    expect(troubles).toEqual([]);
+    await close();
+  });
+
+  it("moves the level on the read-only page by keys, and says where that comes from", async () => {
+    const { page, close } = await openNotebook(browser, built.address);
+    await written(page);
+    const html = await saved(page, "Save as one page");
+    const date = (await page.locator(".sentence .date").textContent()) ?? "";
+    const reader = await browser.newPage({ viewport: { width: 390, height: 900 } });
+    await reader.setContent(html);
+    expect(await reader.locator(".answer").textContent()).toContain(date.trim());
+    await reader.locator("#level").focus();
+    await reader.keyboard.press("ArrowRight");
+    expect(await reader.locator("#reading").textContent()).toMatch(/^81\s%/);
+    expect(await reader.locator("#read-off").textContent()).toContain("Read off the curve");
+    expect(await reader.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    expect(await violations(reader)).toEqual([]);
+    const still = await browser.newPage({ javaScriptEnabled: false });
+    await still.setContent(html);
+    expect(await still.locator("#mover").isVisible()).toBe(false);
+    expect(await still.locator("figure svg").first().isVisible()).toBe(true);
+    await close();
+  }, 120_000);
+});
+
+/** Goes to the end of the page and waits until the brief is there. */
+async function written(page: Page): Promise<void> {
+  await page.locator("#hand-over").evaluate((section) => section.scrollIntoView());
+  await page.getByRole("button", { name: "Save as one page", disabled: false }).waitFor({ timeout: 100_000 });
+}
+
+async function saved(page: Page, name: string): Promise<string> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.locator("leeway-hand-over").getByRole("button", { name }).first().click(),
+  ]);
+  return textOf(download);
+}
+
+async function textOf(download: Download): Promise<string> {
+  return readFileSync(await download.path(), "utf8");
+}
