@@ -33,7 +33,7 @@ export function approvalsText(answer: ApprovalsAnswer, page: Page, planWord: str
     wrap(overallSentence(state), width).map(strong),
     state.approvers.length === 0 ? [] : approverLines(state, width),
     inTheWay(answer, planWord, width),
-    wrap(`Asked for: ${commitSentence(forecast)}`, width),
+    wrap(`The plan as it is now: ${commitSentence(forecast)}`, width),
     movedLines(answer, moved, width),
     wrap(caution, width),
     nextLines(nextOf(answer, planWord), width),
