@@ -9,11 +9,14 @@ import { planOf } from "../../oracle/planOf.ts";
 import { randomPlanDocument } from "../../oracle/randomPlan.ts";
 import { seededRng } from "../../oracle/seededRng.ts";
 
+/** What the plan commits to; that a confidence is the usual one and not a stated one changes no date and no sum. */
+const commitmentOf = ({ confidenceByDefault: _, ...commitment }: Plan["commitment"]) => commitment;
+
 /** What takes part in time and money. */
 const partsOf = (plan: Plan) => ({
   start: plan.start,
   statusDate: plan.statusDate,
-  commitment: plan.commitment,
+  commitment: commitmentOf(plan.commitment),
   calendars: new Map([...plan.calendars].sort()),
   calendar: plan.calendar,
   people: plan.people,
