@@ -66,7 +66,8 @@ store.subscribe(() => {
     !state.computing &&
     !state.reading &&
     (tornado.plan === state.current || tornado.stopped);
-  asker.plan(rests && plan?.sha256 === state.current ? plan : undefined);
+  const whole = rests && plan?.sha256 === state.current;
+  asker.plan(whole ? plan : undefined, whole ? answer.forecast : undefined);
 });
 
 const { LeewayPage } = await import("./elements/all.ts");

@@ -4,7 +4,6 @@ import {
   compare,
   explain,
   future,
-  type Plan,
   type Problem,
   planFindings,
   reach,
@@ -27,10 +26,10 @@ const post = (reply: AskReply): void => self.postMessage(reply);
 
 // Each question is one long call: whoever wants to leave it ends the worker.
 self.addEventListener("message", (event: MessageEvent<AskRequest>) => {
-  const { run, plan, question } = event.data;
+  const { run, plan, forecast, question } = event.data;
   let told = performance.now();
   try {
-    const answered = answer(plan, question, (done, total) => {
+    const answered = answer({ plan, forecast }, question, (done, total) => {
       const now = performance.now();
       if (now - told < 1000 / perSecond) return;
       told = now;
@@ -42,7 +41,11 @@ self.addEventListener("message", (event: MessageEvent<AskRequest>) => {
   }
 });
 
-function answer(plan: Plan, question: Question, onProgress: Tell): Answered {
+function answer(
+  { plan, forecast }: Pick<AskRequest, "plan" | "forecast">,
+  question: Question,
+  onProgress: Tell,
+): Answered {
   switch (question.kind) {
     case "explain": {
       const { explanation, problems } = explain(plan, { onProgress });
@@ -64,7 +67,13 @@ function answer(plan: Plan, question: Question, onProgress: Tell): Answered {
       return { answer: comparison, problems };
     }
     case "findings":
-      return { answer: planFindings(plan, { today: question.today }), problems: [] };
+      return {
+        answer: planFindings(plan, {
+          today: question.today,
+          ...(forecast === undefined ? {} : { forecast }),
+        }),
+        problems: [],
+      };
     case "future": {
       const { kind: _kind, ...which } = question;
       const { future: found, problems } = future(plan, which, { onProgress });

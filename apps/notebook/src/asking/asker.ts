@@ -1,4 +1,4 @@
-import type { Plan, Problem } from "@leeway/core";
+import type { Forecast, Plan, Problem } from "@leeway/core";
 import type { AskReply, AskRequest, Kind, Question, Questions } from "./questions.ts";
 
 /** Where one question stands. */
@@ -21,7 +21,7 @@ export interface Asker {
   want(question: Question): void;
   unwant(kind: Kind): void;
   /** The plan as it stands, once its own answer is there; undefined while that is worked on, which goes first. */
-  plan(plan: Plan | undefined): void;
+  plan(plan: Plan | undefined, forecast?: Forecast): void;
 }
 
 /** A worker as far as the asker needs it; tests hand in their own. */
@@ -40,6 +40,7 @@ export function createAsker(start: () => AskWorker): Asker {
   const wanted = new Map<Kind, Question>();
   const asked = new Map<Kind, Asked & { question?: string }>();
   let plan: Plan | undefined;
+  let forecast: Forecast | undefined;
   let worker: AskWorker | undefined;
   let working: Kind | undefined;
   let run = 0;
@@ -78,7 +79,12 @@ export function createAsker(start: () => AskWorker): Asker {
       worker ??= begin();
       const { failed: _was, ...rest } = known ?? { problems: [] };
       put(kind, { ...rest, progress: 0 });
-      worker.postMessage({ run, plan, question });
+      worker.postMessage({
+        run,
+        plan,
+        forecast: kind === "findings" ? forecast : undefined,
+        question,
+      });
       return;
     }
   }
@@ -135,9 +141,10 @@ export function createAsker(start: () => AskWorker): Asker {
       leave();
       if (plan !== undefined) soon(0);
     },
-    plan(newest) {
+    plan(newest, answer) {
       if (newest?.sha256 === plan?.sha256) return;
       plan = newest;
+      forecast = answer;
       leave();
       if (plan !== undefined) soon(restFirst);
     },

@@ -6,6 +6,7 @@ import type {
   Confidence,
   Explanation,
   Finding,
+  Forecast,
   Future,
   Plan,
   Problem,
@@ -37,6 +38,8 @@ export type Question = { [K in Kind]: { kind: K } & Questions[K]["ask"] }[Kind];
 export interface AskRequest {
   run: number;
   plan: Plan;
+  /** The answer to this plan: what is said of chances needs it. */
+  forecast: Forecast | undefined;
   question: Question;
 }
 export type AskReply =
