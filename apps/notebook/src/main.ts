@@ -9,6 +9,7 @@ import "./styles/figures.css";
 import "./styles/keeping.css";
 import "./styles/answering.css";
 import "./styles/handing.css";
+import "./styles/folding.css";
 import "./styles/narrow.css";
 import "./styles/print.css";
 import { stated, text } from "virtual:opening-plan";

@@ -47,6 +47,7 @@ export class LeewayPage extends PageElement {
   trying: number | undefined;
   #keeping = false;
   #end: (() => void)[] = [];
+  #folding = new Folding(this);
   #said: string | undefined;
   #watching = false;
 
@@ -191,58 +192,29 @@ export class LeewayPage extends PageElement {
             <leeway-answer .state=${state} .trying=${this.trying} .keeper=${this.keeper}></leeway-answer>
             <leeway-begin .keeper=${this.keeper}></leeway-begin>
           </section>
-          <section id="futures" aria-labelledby="futures-title">
-            <h2 id="futures-title">Futures</h2>
-            <leeway-futures .forecast=${forecast} .trying=${this.trying} theme=${theme} ?fading=${fading} ?readonly=${errors}></leeway-futures>
-          </section>
-          <section id="drivers" aria-labelledby="drivers-title">
-            <h2 id="drivers-title">What drives it</h2>
-            <div class="figures ${fading ? "settling" : ""}">
+          ${this.#folding.section("futures", "Futures", html`<leeway-futures .forecast=${forecast} .trying=${this.trying} theme=${theme} ?fading=${fading} ?readonly=${errors}></leeway-futures>`)}
+          ${this.#folding.section(
+            "drivers",
+            "What drives it",
+            html`<div class="figures ${fading ? "settling" : ""}">
               <leeway-figure chart="driversBars" .answer=${forecast} theme=${theme}></leeway-figure>
             </div>
-            <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>
-          </section>
-          <section id="contingency" aria-labelledby="contingency-title">
-            <h2 id="contingency-title">Contingency</h2>
-            <leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>
-          </section>
+            <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>`,
+          )}
+          ${this.#folding.section("contingency", "Contingency", html`<leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>`)}
           ${this.#section("purpose", "Purpose", "", errors)}
           ${this.#section("people", "People", "", errors)}
           ${this.#section("work", "Work", workNote(state), errors)}
           ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
-          <section id="responses" aria-labelledby="responses-title">
-            <h2 id="responses-title">Responses</h2>
-            <leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>
-          </section>
+          ${this.#folding.section("responses", "Responses", html`<leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>`)}
           ${this.#section("commitment", "Commitment", "", errors)}
-          <section id="level" aria-labelledby="level-title">
-            <h2 id="level-title">Why this level</h2>
-            <leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>
-          </section>
-          <section id="money" aria-labelledby="money-title">
-            <h2 id="money-title">Money</h2>
-            <leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>
-          </section>
-          <section id="reach" aria-labelledby="reach-title">
-            <h2 id="reach-title">What it would take</h2>
-            <leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>
-          </section>
-          <section id="one-future" aria-labelledby="one-future-title">
-            <h2 id="one-future-title">One future</h2>
-            <leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>
-          </section>
-          <section id="changes" aria-labelledby="changes-title">
-            <h2 id="changes-title">Changes</h2>
-            <leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>
-          </section>
-          <section id="hand-over" aria-labelledby="hand-over-title">
-            <h2 id="hand-over-title">Hand over</h2>
-            <leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>
-          </section>
-          <section id="text" aria-labelledby="text-title">
-            <h2 id="text-title">Plan text</h2>
-            <leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>
-          </section>
+          ${this.#folding.section("level", "Why this level", html`<leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>`)}
+          ${this.#folding.section("money", "Money", html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>`)}
+          ${this.#folding.section("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>`)}
+          ${this.#folding.section("one-future", "One future", html`<leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>`)}
+          ${this.#folding.section("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>`)}
+          ${this.#folding.section("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
+          ${this.#folding.section("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
         </main>
         <footer>
           <h2>Run stamp</h2>
@@ -276,13 +248,14 @@ export class LeewayPage extends PageElement {
         () => html`<leeway-commitment .plan=${state.plan} .forecast=${forecast} .trying=${this.trying}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-commitment>`,
     }[id];
-    return html`<section id=${id} aria-labelledby="${id}-title">
-      <h2 id="${id}-title">${title}</h2>
-      ${note === "" ? nothing : html`<p class="note">${note}</p>`}
+    return this.#folding.section(
+      id,
+      title,
+      html`${note === "" ? nothing : html`<p class="note">${note}</p>`}
       ${errors ? html`<p class="stale-mark">The plan text has problems to put right first; this shows the last plan that could be read.</p>` : nothing}
       ${body()}
-      <leeway-findings section=${id} .findings=${this.findings}></leeway-findings>
-    </section>`;
+      <leeway-findings section=${id} .findings=${this.findings}></leeway-findings>`,
+    );
   }
 
   /** Only a settled answer, or the reason there is none, is worth interrupting a reader for. */
