@@ -10,6 +10,7 @@ import { announcement } from "../words/answerWords.ts";
 import { listen } from "./events.ts";
 import { fileKeys } from "./fileKeys.ts";
 import { countBySection } from "./findingSections.ts";
+import { Folding } from "./folding.ts";
 import { inView } from "./inView.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
@@ -45,9 +46,9 @@ export class LeewayPage extends PageElement {
   findings: readonly Finding[] | undefined;
   /** The level that is being looked at on the curves. */
   trying: number | undefined;
+  #folding = new Folding(this);
   #keeping = false;
   #end: (() => void)[] = [];
-  #folding = new Folding(this);
   #said: string | undefined;
   #watching = false;
 
