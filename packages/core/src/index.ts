@@ -104,4 +104,5 @@ export {
   type TrialSums,
   type Trials,
 } from "./simulate/trials.ts";
+export type * from "./units.ts";
 export { version } from "./version.ts";

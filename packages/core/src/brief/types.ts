@@ -10,6 +10,7 @@ import type {
 } from "../explain/types.ts";
 import type { Forecast, RunStamp, TornadoBar } from "../forecast/types.ts";
 import type { Approval, Id, IsoDate, Objection } from "../plan/types.ts";
+import type { Chance, Count, InUnitBeside, Money, Ratio, WorkingDays } from "../units.ts";
 
 /**
  * What an approver is asked to sign, as plain JSON. Every figure is one of the forecast, the explanation, the responses
@@ -46,7 +47,7 @@ export interface Brief {
   /** The day it was written on, as handed in. */
   today: IsoDate;
   stamp: RunStamp;
-  confidence: number;
+  confidence: Chance;
   /** Whether the plan speaks of money at all. */
   spends: boolean;
   decision: BriefDecision;
@@ -71,7 +72,7 @@ export interface BriefDecision {
   /** What the commitment amounts to: whose finish, the date and the sum at the level. */
   finishOf?: Someone;
   date: IsoDate;
-  cost: number;
+  cost: Money;
   /** By when it has to be decided; where the plan does not say, its start is all that is known. */
   by?: IsoDate;
 }
@@ -81,40 +82,40 @@ export interface BriefRecommendation {
   doNothing: {
     text?: string;
     /** What is forgone in a full month, as written, with benefits worth money; absent where there are none. */
-    perMonth?: number;
+    perMonth?: Money;
     /** Benefits forgone, as written: per `per` as the plan states them. */
-    benefits: { id: Id; name: string; amount: number; unit?: string; per: string; money: boolean }[];
+    benefits: { id: Id; name: string; amount: InUnitBeside; unit?: string; per: string; money: boolean }[];
   };
   alternatives: { name: string; text?: string }[];
   /** The same plan held at other levels. */
-  levels: { p: number; date: IsoDate; cost: number }[];
+  levels: { p: Chance; date: IsoDate; cost: Money }[];
 }
 
 export interface BriefCommitment {
   committed: Forecast["committed"];
-  asWritten: Forecast["asWritten"] & { finishChance: number; costChance: number };
-  asked: { finishBy?: IsoDate; budget?: number };
+  asWritten: Forecast["asWritten"] & { finishChance: Chance; costChance: Chance };
+  asked: { finishBy?: IsoDate; budget?: Money };
   chance: Forecast["chance"];
   contingency: Forecast["contingency"];
   /** Working days of the finish that limited people account for. */
-  people?: { workingDays: number; money: number };
+  people?: { workingDays: WorkingDays; money: Money };
   holder?: Someone;
   releaseRule?: string;
   /** The sponsor's reserve: apart, and in no figure. */
-  reserve?: number;
+  reserve?: Money;
   /** The level of each that holds both together as often as the level committed to, and what it means. */
   together: Confidence["joint"]["equal"];
   /** The first month whose end is not covered as surely as the plan wants. */
-  firstShortfall?: { month: string; chanceCovered: number };
+  firstShortfall?: { month: string; chanceCovered: Chance };
 }
 
 export interface BriefWorth {
   /** Net value and payback; absent where the plan has no `appraisal`. */
   appraisal?: Omit<NonNullable<Forecast["appraisal"]>, "benefits">;
   /** Whether a benefit is stated at all, and whether one is worth money. */
-  benefits: { stated: number; valued: number };
+  benefits: { stated: Count; valued: Count };
   /** What lateness costs, beside the total: per week and once, and expected. */
-  lateness?: NonNullable<Forecast["lateness"]> & { perWeek: number; once: number };
+  lateness?: NonNullable<Forecast["lateness"]> & { perWeek: Money; once: Money };
 }
 
 export interface BriefScope {
@@ -128,7 +129,7 @@ export interface BriefScope {
 /** The largest shares of the contingency, and the rest as one: together they are the whole. */
 export interface BriefDrivers {
   rows: (Effect & { id: Id; name: string; kind: Explanation["shares"][number]["kind"] })[];
-  rest?: Effect & { causes: number };
+  rest?: Effect & { causes: Count };
   whole: Effect;
   /** Standard error of a share from sampled orders at most; 0 where every order was taken. */
   error: Effect;
@@ -151,7 +152,7 @@ export interface BriefResponses {
 export interface BriefAssumption {
   id: Id;
   statement: string;
-  chanceWrong: number;
+  chanceWrong: Chance;
   owner?: Someone;
   reviewBy?: IsoDate;
   signpost?: string;
@@ -177,12 +178,12 @@ export interface BriefTrigger {
   name?: string;
   /** Not in the plan: put forward here, to be agreed on. */
   proposed: boolean;
-  chanceOfDateBelow?: number;
-  chanceOfBudgetBelow?: number;
-  contingencyCoverBelow?: number;
+  chanceOfDateBelow?: Chance;
+  chanceOfBudgetBelow?: Chance;
+  contingencyCoverBelow?: Ratio;
   signpost?: { assumption: Id; statement: string; text?: string };
   finishLaterThan?: IsoDate;
-  costAbove?: number;
+  costAbove?: Money;
 }
 
 export interface BriefApprover extends Someone {
@@ -191,7 +192,7 @@ export interface BriefApprover extends Someone {
   conditions?: string;
   /** Signed, and for the plan as it is now, progress aside. */
   current?: boolean;
-  approvesUpTo?: number;
+  approvesUpTo?: Money;
   /** The limit covers the committed sum. */
   covers?: boolean;
 }
@@ -252,14 +253,14 @@ export interface PreBriefFigures {
   comparison?: Comparison;
   months: NonNullable<Forecast["months"]>;
   estimates: {
-    uncertain: number;
-    withEstimator: number;
-    withBasis: number;
+    uncertain: Count;
+    withEstimator: Count;
+    withBasis: Count;
     /** Uncertain estimates among the largest causes, with who said so and why they would know. */
     largest: { id: Id; name: string; by: Someone[]; basis?: string }[];
   };
   /** Finished tasks, and how many ended within the range that was stated is not known here. */
-  finished: number;
+  finished: Count;
   /** Where the approver's own work or say stands in the plan: tasks by part. */
-  own: { responsible: number; accountable: number; consulted: number; informed: number };
+  own: { responsible: Count; accountable: Count; consulted: Count; informed: Count };
 }

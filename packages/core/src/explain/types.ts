@@ -1,4 +1,18 @@
 import type { RunStamp, TornadoBar } from "../forecast/types.ts";
+import type {
+  CalendarDays,
+  Chance,
+  ChanceChange,
+  CorrelationCoefficient,
+  Count,
+  DaysSinceStart,
+  Money,
+  OwnDays,
+  PersonDays,
+  Portion,
+  Ratio,
+  WorkingDays,
+} from "../units.ts";
 
 /**
  * What explanations return: plain JSON, like the forecast. Working days are those of the plan's calendar, money
@@ -7,15 +21,15 @@ import type { RunStamp, TornadoBar } from "../forecast/types.ts";
 
 /** An amount of time and money. */
 export interface Effect {
-  workingDays: number;
-  money: number;
+  workingDays: WorkingDays;
+  money: Money;
 }
 
 /** Where a plan stands: as written, or at the level committed to. */
 export interface Standing extends Effect {
   date: string;
-  day: number;
-  cost: number;
+  day: DaysSinceStart;
+  cost: Money;
 }
 
 export type CauseKind = "spread" | "risk" | "assumption" | "cause" | "people";
@@ -53,7 +67,7 @@ export interface WalkStep extends Effect {
 export interface Explanation {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
-  confidence: number;
+  confidence: Chance;
   asWritten: Standing;
   committed: Standing;
   /** Sampling limits of the committed value, at 95 %: how far to trust its digits. */
@@ -61,7 +75,7 @@ export interface Explanation {
   contingency: Effect;
   shares: Share[];
   /** How the orders were taken, over as many causes as there are rows of `shares`. */
-  orders: { causes: number; taken: number; all: boolean };
+  orders: { causes: Count; taken: Count; all: boolean };
   walk: WalkStep[];
   /** One item at a time, for the items of the shares that are named; see `forecast.tornado` for all. */
   tornado?: TornadoBar[];
@@ -75,7 +89,7 @@ export interface ResponseWorth {
   entry: { id: string; name: string };
   adopted: boolean;
   /** Mean of its cost. */
-  cost: number;
+  cost: Money;
   /** Change at the committed level when it alone is taken, no other response adopted. */
   alone: ResponseEffect;
   /** ... when it is taken (or, adopted, dropped) with the adopted ones as they are: with less without it. */
@@ -83,27 +97,27 @@ export interface ResponseWorth {
 }
 export interface ResponseEffect extends Effect {
   /** Changes of chances, -1 to 1, of what the plan's commitment asks for. */
-  finishBy?: number;
-  budget?: number;
-  both?: number;
+  finishBy?: ChanceChange;
+  budget?: ChanceChange;
+  both?: ChanceChange;
   /** Expected lateness cost avoided, money; only when the plan says what lateness costs. */
-  latenessAvoided?: number;
+  latenessAvoided?: Money;
   /** Mean money saved in all (risk costs, overheads, lateness) less its cost; lateness only when priced. */
-  netWorth: number;
+  netWorth: Money;
   /** Standard error of `netWorth` from the sampling, on the same draws; money. */
-  netWorthError: number;
+  netWorthError: Money;
 }
 
 /** Where a set of decisions leaves the plan: at the level committed to, against what is asked, and on average. */
 export interface Outlook {
   date: string;
-  day: number;
-  workingDays: number;
-  cost: number;
+  day: DaysSinceStart;
+  workingDays: WorkingDays;
+  cost: Money;
   /** Of what is asked, in the same draws. */
-  chance: { finishBy?: number; budget?: number; both?: number };
+  chance: { finishBy?: Chance; budget?: Chance; both?: Chance };
   /** Means over the futures; lateness only when the plan says what it costs. */
-  mean: { day: number; cost: number; lateness?: number };
+  mean: { day: DaysSinceStart; cost: Money; lateness?: Money };
 }
 
 /** How a set of decisions was found. */
@@ -111,7 +125,7 @@ export interface SearchMethod {
   /** `every-set`: all that come into question were tried. `greedy-exchange`: step by step, then exchanged. */
   kind: "every-set" | "greedy-exchange";
   /** Sets tried. */
-  tried: number;
+  tried: Count;
   /** The method in a sentence. */
   text: string;
 }
@@ -121,14 +135,14 @@ export type Objective = "date" | "chance" | "worth";
 
 /** Which responses not adopted yet to adopt with a given sum. */
 export interface BestSet {
-  sum: number;
+  sum: Money;
   objective: Objective;
   /** In id order; empty when none that can be afforded helps. */
   ids: string[];
   /** Members without which, one at a time, the committed date stays the same and net worth does not fall. */
   idle: string[];
   /** Mean of their costs together, at most `sum`. */
-  cost: number;
+  cost: Money;
   outlook: Outlook;
   /** Against the plan as it stands. */
   effect: ResponseEffect;
@@ -139,8 +153,8 @@ export interface BestSet {
 export interface Responses {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
-  confidence: number;
-  asked: { finishBy?: string; budget?: number };
+  confidence: Chance;
+  asked: { finishBy?: string; budget?: Money };
   /** With no response adopted, and as the plan stands. */
   none: Outlook;
   stands: Outlook;
@@ -163,13 +177,13 @@ export interface ReachStep {
   /** What is lost with a scope item, in the plan's words. */
   lost?: string;
   /** How much capacity is added, and from when. */
-  capacity?: number;
+  capacity?: Ratio;
   from?: string;
   /** Money it costs on average; dropping scope costs none. */
-  cost: number;
+  cost: Money;
   /** Chance of what is asked with this step and those before it, and how much of it this step added. */
-  chance: number;
-  bought: number;
+  chance: Chance;
+  bought: ChanceChange;
   /** Change at the level asked for, with this step less before it. */
   effect: Effect;
 }
@@ -178,9 +192,9 @@ export interface ReachStep {
 export interface ReachWay {
   steps: ReachStep[];
   /** Sum of the steps' costs. */
-  cost: number;
+  cost: Money;
   /** Chance of what is asked with all steps taken. */
-  chance: number;
+  chance: Chance;
   outlook: Outlook;
 }
 
@@ -188,12 +202,12 @@ export interface ReachWay {
 export interface Reach {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
-  asked: { finishBy?: string; sum?: number; confidence: number };
+  asked: { finishBy?: string; sum?: Money; confidence: Chance };
   /** The plan as it stands, and its chance of what is asked. */
   stands: Outlook;
-  chance: number;
+  chance: Chance;
   /** How many responses, scope items and people could be decided on. */
-  options: { responses: number; scope: number; capacity: number };
+  options: { responses: Count; scope: Count; capacity: Count };
   /** `already`: nothing is needed. `ways`: it can be made. `nothing`: no combination tried makes it. */
   answer: "already" | "ways" | "nothing";
   /**
@@ -210,28 +224,28 @@ export interface Reach {
 
 /** A level, what it takes to hold it, and what is left to go wrong beyond it. Steps ascend by `p`. */
 export interface ConfidenceStep {
-  p: number;
+  p: Chance;
   date: string;
-  day: number;
-  workingDays: number;
-  cost: number;
+  day: DaysSinceStart;
+  workingDays: WorkingDays;
+  cost: Money;
   /** Limits of the percentiles. */
   lowDate: string;
   highDate: string;
-  costLow: number;
-  costHigh: number;
+  costLow: Money;
+  costHigh: Money;
   /** What the step from the level before bought; absent on the first. */
   bought?: Effect;
   /** Share of the futures that end after the date, and by how many calendar days on average when they do. */
-  late: { chance: number; days: number };
+  late: { chance: Chance; days: CalendarDays };
   /** Share of the futures that cost more than the sum, and by how much on average when they do. */
-  over: { chance: number; money: number };
+  over: { chance: Chance; money: Money };
   /** Expected cost of finishing later than this date, when lateness is priced from it on. */
-  latenessLeft?: number;
+  latenessLeft?: Money;
   /** How much of it the step from the level before avoids; absent on the first. */
-  avoided?: number;
+  avoided?: Money;
   /** Standard error of `avoided` less `bought.money`; absent below 2,048 iterations. */
-  netError?: number;
+  netError?: Money;
   /** The step avoids more lateness than it costs in extra money held. */
   worthIt?: boolean;
 }
@@ -241,18 +255,18 @@ export interface Confidence {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
   /** The level the plan commits to, one of the steps. */
-  confidence: number;
+  confidence: Chance;
   asWritten: Standing;
   committed: Standing;
   steps: ConfidenceStep[];
   /** What lateness costs, means over the iterations; absent when the plan does not say. */
-  lateness?: { perWeek: number; once: number };
+  lateness?: { perWeek: Money; once: Money };
   /**
    * The level of least sum held and lateness left together: above it more is held than is avoided. `next`: the
    * level after it, and what that step costs and avoids. `clear`: the choice is outside sampling error. Absent
    * when the plan does not price lateness.
    */
-  stop?: { p: number; next?: { p: number; costs: number; avoids: number }; clear: boolean };
+  stop?: { p: Chance; next?: { p: Chance; costs: Money; avoids: Money }; clear: boolean };
   /** What the plan would have to say for the question to be answered, when it does not. */
   missing?: string;
   joint: JointConfidence;
@@ -261,35 +275,35 @@ export interface Confidence {
 /** A day and a sum; `day`: the end of the date, days since start. `both`: the share of futures that keep both. */
 export interface JointPair {
   date: string;
-  day: number;
-  cost: number;
+  day: DaysSinceStart;
+  cost: Money;
   /** Share of futures that keep the date, and that keep the sum, each alone. */
-  finishLevel: number;
-  costLevel: number;
-  both: number;
+  finishLevel: Chance;
+  costLevel: Chance;
+  both: Chance;
 }
 
 /** Chances of keeping date and sum at once. A future that meets a target exactly keeps it. */
 export interface JointConfidence {
   stamp: RunStamp;
   /** Chance of both at the committed level of each. */
-  atCommitted: number;
+  atCommitted: Chance;
   /** The committed level of each: where `atCommitted` is read. */
   committed: JointPair;
   /** What the plan asks for, when it asks for a date and a sum. */
   asked?: JointPair;
   /** The equal single level on date and money that gives the wanted joint level, and what it means. */
-  equal: { joint: number; level: number; date: string; day: number; cost: number; both: number };
+  equal: { joint: Chance; level: Chance; date: string; day: DaysSinceStart; cost: Money; both: Chance };
   /** Pairs of day and cost with the wanted joint chance, none smaller in either, ascending by day. */
-  frontier: { joint: number; pairs: JointPair[] };
+  frontier: { joint: Chance; pairs: JointPair[] };
   /**
    * Counts of iterations on a grid, for a density picture: `counts[row][column]`, rows by cost, columns by day.
    * `days` and `costs` are the edges, one more than columns and rows; a column holds the dates after its left
    * edge up to its right one, a row the sums from its lower edge up to below its upper one.
    */
-  density: { days: number[]; costs: number[]; counts: number[][] };
+  density: { days: DaysSinceStart[]; costs: Money[]; counts: Count[][] };
   /** Of finish and cost over the iterations; 0 when one of them is certain. */
-  correlation: number;
+  correlation: CorrelationCoefficient;
 }
 
 /** Load against capacity, who waits for whom, and what limited people cost. */
@@ -307,7 +321,7 @@ export interface PeopleLoad {
    * The finish and the sum at the committed level with the limits and without, same draws. Absent when capacity is not
    * respected and a task asks for more than there is of a person.
    */
-  limits?: { confidence: number; with: Standing; without: Standing; effect: Effect };
+  limits?: { confidence: Chance; with: Standing; without: Standing; effect: Effect };
   loss?: Loss;
   /** Everybody lost in turn, each alone, for the same number of their own working days: the worst first. */
   losses?: Loss[];
@@ -318,22 +332,22 @@ export interface PersonLoad {
   id: string;
   name: string;
   role?: string;
-  capacity: number;
+  capacity: Ratio;
   /** Ids of the tasks that name the person, in id order. */
   tasks: string[];
   /** Asked for in the plan as written; sums to share times duration over the tasks. */
-  asked: number[];
+  asked: PersonDays[];
   /** Capacity present: days off and absences out. */
-  present: number[];
+  present: PersonDays[];
   /** Asked for beyond the whole capacity, moment by moment. */
-  over: number[];
+  over: PersonDays[];
   /** Asked for within capacity but while the person is away: somebody stands in, or the task goes on without. */
-  away: number[];
+  away: PersonDays[];
   /** The same plan with nobody waiting for people: where work would pile up. */
-  unlimited: { asked: number[]; over: number[] };
+  unlimited: { asked: PersonDays[]; over: PersonDays[] };
   /** Mean over the futures, and the load not exceeded in 80 % of them, week by week. */
-  mean: number[];
-  p80: number[];
+  mean: PersonDays[];
+  p80: PersonDays[];
 }
 
 /** A task that could not start because a person was held by another. Working days of the plan's calendar. */
@@ -343,26 +357,26 @@ export interface Wait {
   /** The task whose end made room; absent where a partial absence had to pass. */
   behind?: { id: string; name: string };
   /** Days lost in the plan as written, and on average over the futures. */
-  asWritten: number;
-  mean: number;
+  asWritten: WorkingDays;
+  mean: WorkingDays;
   /** Share of the futures in which it waited. */
-  share: number;
+  share: Chance;
 }
 
 /** What it does to the commitment when a person is away. */
 export interface Loss {
   person: { id: string; name: string };
   /** Working days of the person's own calendar, and the dates from the first to the last. */
-  days: number;
+  days: OwnDays;
   from: string;
   to: string;
   /** Part of the person's capacity that is away, above 0 to 1. */
-  part: number;
+  part: Portion;
   before: Standing;
   after: Standing;
   effect: Effect;
   /** Chances of what the plan asks for, before and after. */
-  chance: { finishBy?: [number, number]; budget?: [number, number]; both?: [number, number] };
+  chance: { finishBy?: [Chance, Chance]; budget?: [Chance, Chance]; both?: [Chance, Chance] };
   /** Ids of tasks that, in the plan as written, need the person while away, and of those that go on without. */
   stopped: string[];
   goOn: string[];
@@ -400,7 +414,7 @@ export interface Comparison {
   plan: { title: string; currency: string; start: string };
   /** The old plan. */
   old: { title: string; start: string; sha256: string };
-  confidence: number;
+  confidence: Chance;
   /** `day` counts from the new plan's start, `workingDays` on its calendar, for both; negative: before it. */
   from: ComparedStanding;
   to: ComparedStanding;
@@ -409,11 +423,11 @@ export interface Comparison {
   /** Largest first. */
   moves: Move[];
   /** How the orders were taken. */
-  orders: { groups: number; taken: number; all: boolean };
+  orders: { groups: Count; taken: Count; all: boolean };
   /** What the new plan asks for, and its chance in each plan. */
   asked: {
-    finishBy?: { date: string; from: number; to: number };
-    budget?: { sum: number; from: number; to: number };
+    finishBy?: { date: string; from: Chance; to: Chance };
+    budget?: { sum: Money; from: Chance; to: Chance };
   };
   /** Changes that move neither date nor sum (names, notes, owners, what is asked for), each in a sentence. */
   alsoChanged: string[];
@@ -424,8 +438,8 @@ export interface Comparison {
 export interface ComparedStanding extends Standing {
   lowDate: string;
   highDate: string;
-  costLow: number;
-  costHigh: number;
+  costLow: Money;
+  costHigh: Money;
 }
 
 export type { CostLine, Future, FutureDraw, FutureEvent, FutureTask } from "./future/types.ts";

@@ -1,5 +1,6 @@
 import type { Forecast, RunStamp } from "../forecast/types.ts";
 import type { AcceptedFinding } from "../plan/types.ts";
+import type { InUnitBeside, Ratio } from "../units.ts";
 
 /** An error contradicts the plan's own promise; a warning weakens its answer; a note asks a question. */
 export type FindingSeverity = "error" | "warning" | "note";
@@ -56,12 +57,12 @@ export interface PlanMeasure {
   /** How it is reckoned. */
   definition: string;
   /** A share is 0 to 1; absent where it does not apply, see `reason`. */
-  value?: number;
+  value?: InUnitBeside;
   unit: "share" | "count" | "ratio" | "working days";
   /** What a share or a ratio is of; absent for the others. */
-  count?: number;
-  of?: number;
-  threshold: number;
+  count?: Ratio;
+  of?: Ratio;
+  threshold: InUnitBeside;
   bound: "at most" | "at least";
   /** Whether the threshold is kept; at exactly the threshold it is. Absent with `value`. */
   within?: boolean;

@@ -1,3 +1,15 @@
+import type {
+  CalendarDays,
+  Chance,
+  CorrelationCoefficient,
+  Count,
+  DaysSinceStart,
+  Money,
+  TaskDays,
+  WorkingDays,
+  YearlyRate,
+  Years,
+} from "../units.ts";
 /**
  * The forecast: everything a person is shown is read from this one object.
  *
@@ -11,7 +23,7 @@
 /** The run stamp: what is needed to get the same figures again. */
 export interface RunStamp {
   seed: string;
-  iterations: number;
+  iterations: Count;
   version: string;
   design: "latin-hypercube" | "plain";
   sha256: string;
@@ -20,26 +32,26 @@ export interface RunStamp {
 export interface Moment {
   /** The date of the day the moment falls on, read as a finish. */
   date: string;
-  day: number;
-  workingDays: number;
+  day: DaysSinceStart;
+  workingDays: WorkingDays;
 }
 export interface FinishPercentile extends Moment {
-  p: number;
-  low: number;
-  high: number;
+  p: Chance;
+  low: DaysSinceStart;
+  high: DaysSinceStart;
   lowDate: string;
   highDate: string;
 }
 export interface CostPercentile {
-  p: number;
-  value: number;
-  low: number;
-  high: number;
+  p: Chance;
+  value: Money;
+  low: Money;
+  high: Money;
 }
 /** `at[k]` is the value at probability `p[k]`: the quantile curve that charts draw. Never the iterations. */
-export interface Curve {
-  p: number[];
-  at: number[];
+export interface Curve<Value extends number = number> {
+  p: Chance[];
+  at: Value[];
 }
 
 export interface TaskForecast {
@@ -48,37 +60,37 @@ export interface TaskForecast {
   phase?: string;
   milestone: boolean;
   /** Share of iterations in which it was critical. */
-  critical: number;
+  critical: Chance;
   /** Share of iterations in which it was needed. */
-  needed: number;
+  needed: Chance;
   /** `needed` false: not taken in the plan as written. */
   asWritten: {
-    start: number;
-    finish: number;
+    start: DaysSinceStart;
+    finish: DaysSinceStart;
     startDate: string;
     finishDate: string;
     needed: boolean;
-    duration: number;
-    cost: number;
+    duration: TaskDays;
+    cost: Money;
   };
-  start: { p10: number; p50: number; p90: number };
-  finish: { p10: number; p50: number; p90: number };
+  start: { p10: DaysSinceStart; p50: DaysSinceStart; p90: DaysSinceStart };
+  finish: { p10: DaysSinceStart; p50: DaysSinceStart; p90: DaysSinceStart };
   startDates: { p10: string; p50: string; p90: string };
   finishDates: { p10: string; p50: string; p90: string; committed: string };
   /** Realised duration in working days. */
-  duration: { mean: number };
-  cost: { mean: number };
-  target?: { date: string; chance: number };
+  duration: { mean: TaskDays };
+  cost: { mean: Money };
+  target?: { date: string; chance: Chance };
 }
 
 export interface IntervalForecast {
   id: string;
   name: string;
-  p10: number;
-  p50: number;
-  p90: number;
-  atMost?: number;
-  chance?: number;
+  p10: CalendarDays;
+  p50: CalendarDays;
+  p90: CalendarDays;
+  atMost?: CalendarDays;
+  chance?: Chance;
 }
 
 export interface Driver {
@@ -86,14 +98,14 @@ export interface Driver {
   name: string;
   kind: "task" | "risk" | "assumption" | "lag" | "overhead" | "response";
   /** Mean over iterations of the working days it added to critical tasks. */
-  days: number;
+  days: TaskDays;
   /** Mean of the money it added to the total. */
-  money: number;
+  money: Money;
 }
 
 export interface TornadoSide {
-  workingDays: number;
-  money: number;
+  workingDays: WorkingDays;
+  money: Money;
 }
 export interface TornadoBar {
   id: string;
@@ -113,83 +125,83 @@ export interface TornadoBar {
 export interface Forecast {
   plan: { title: string; sha256: string; currency: string; start: string };
   seed: string;
-  iterations: number;
+  iterations: Count;
   version: string;
   design: "latin-hypercube" | "plain";
-  asWritten: { finish: string; day: number; workingDays: number; cost: number };
+  asWritten: { finish: string; day: DaysSinceStart; workingDays: WorkingDays; cost: Money };
   /** The level committed to and what it means in dates, days and money. */
   committed: {
-    confidence: number;
+    confidence: Chance;
     date: string;
     lowDate: string;
     highDate: string;
-    day: number;
-    workingDays: number;
-    cost: number;
-    costLow: number;
-    costHigh: number;
+    day: DaysSinceStart;
+    workingDays: WorkingDays;
+    cost: Money;
+    costLow: Money;
+    costHigh: Money;
     /** Chance that an iteration makes both the committed date and the committed sum. */
-    both: number;
+    both: Chance;
   };
   /** Committed less as written. */
-  contingency: { workingDays: number; calendarDays: number; money: number };
+  contingency: { workingDays: WorkingDays; calendarDays: CalendarDays; money: Money };
   finish: {
-    mean: number;
-    sd: number;
+    mean: DaysSinceStart;
+    sd: CalendarDays;
     percentiles: FinishPercentile[];
     /** In days since start, ascending. */
-    curve: Curve;
+    curve: Curve<DaysSinceStart>;
     /** Chance of doing at least as well as the plan as written. */
-    asWrittenChance: number;
+    asWrittenChance: Chance;
   };
   cost: {
-    mean: number;
-    sd: number;
+    mean: Money;
+    sd: Money;
     percentiles: CostPercentile[];
-    curve: Curve;
-    asWrittenChance: number;
+    curve: Curve<Money>;
+    asWrittenChance: Chance;
   };
   /** Only what the plan's commitment asks for. */
-  chance: { finishBy?: number; budget?: number; both?: number };
-  asked: { finishBy?: string; finishByDay?: number; budget?: number };
+  chance: { finishBy?: Chance; budget?: Chance; both?: Chance };
+  asked: { finishBy?: string; finishByDay?: DaysSinceStart; budget?: Money };
   tasks: TaskForecast[];
   intervals: IntervalForecast[];
   drivers: Driver[];
   /** Present when limited people were respected: what they cost at the committed level, same draws. */
-  people?: { workingDays: number; money: number };
+  people?: { workingDays: WorkingDays; money: Money };
   /** Realised durations that move together: correlation over the iterations. */
-  together?: { tasks: [string, string]; correlation: number }[];
+  together?: { tasks: [string, string]; correlation: CorrelationCoefficient }[];
   /** What finishing late costs the organisation; beside the total, never inside it. */
   lateness?: {
     after: string;
     /** Chance of finishing late at all. */
-    chance: number;
+    chance: Chance;
     /** Expected cost over all iterations, and over the late ones. */
-    mean: number;
-    meanWhenLate: number;
-    p80: number;
+    mean: Money;
+    meanWhenLate: Money;
+    p80: Money;
   };
   /** Discounted benefits less the total cost (not discounted). */
   appraisal?: {
-    years: number;
-    discountRate: number;
-    net: { mean: number; sd: number; p10: number; p50: number; p90: number };
+    years: Years;
+    discountRate: YearlyRate;
+    net: { mean: Money; sd: Money; p10: Money; p50: Money; p90: Money };
     /** Chance that the benefits exceed the cost. */
-    chancePositive: number;
+    chancePositive: Chance;
     /** When discounted benefits have covered the cost; `chance` that they ever do; dates only if they do then. */
-    payback: { chance: number; p50?: string; p80?: string };
-    benefits: { id: string; name: string; mean: number; valued: boolean }[];
+    payback: { chance: Chance; p50?: string; p80?: string };
+    benefits: { id: string; name: string; mean: Money; valued: boolean }[];
   };
   /** Cost by the end of each month, money released by then, and the chance that it covers the cost. */
   months?: {
     month: string;
-    mean: number;
-    cumulative: { p50: number; p80: number };
-    released?: number;
-    chanceCovered?: number;
+    mean: Money;
+    cumulative: { p50: Money; p80: Money };
+    released?: Money;
+    chanceCovered?: Chance;
   }[];
   /** The first month whose end is covered with less than the plan's confidence. */
-  firstShortfall?: { month: string; chanceCovered: number };
+  firstShortfall?: { month: string; chanceCovered: Chance };
   tornado?: TornadoBar[];
   warnings: string[];
 }

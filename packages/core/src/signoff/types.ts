@@ -1,4 +1,5 @@
 import type { Approval, Id, IsoDate } from "../plan/types.ts";
+import type { Money } from "../units.ts";
 
 /** Where one approver stands. */
 export interface ApproverState {
@@ -18,7 +19,7 @@ export interface ApproverState {
   /** Hash that the signature is bound to. */
   signed?: string;
   /** What they may approve, money; absent: the plan names no limit. */
-  limit?: number;
+  limit?: Money;
   /** The sum asked for lies above it. */
   aboveLimit: boolean;
   delegate?: Id;
@@ -27,9 +28,9 @@ export interface ApproverState {
 export interface ApprovalsState {
   plan: { title: string; currency: string; approvalSha256: string };
   /** What is asked for: the committed sum where a forecast is given, else the budget; money. */
-  sum?: number;
+  sum?: Money;
   /** The sponsor's reserve: apart, and not part of `sum`. */
-  reserve?: number;
+  reserve?: Money;
   /**
    * `not-asked`: nobody signs this plan. `waiting`: somebody has still to sign. `approved`: all did, of the plan as it
    * is. `on-conditions`: all did, some on conditions. `outdated`: a signature is of another version. `rework`: sent back.

@@ -1,6 +1,7 @@
 import type { Someone } from "../../brief/types.ts";
 import type { Effect } from "../../explain/types.ts";
 import type { RunStamp } from "../../forecast/types.ts";
+import type { Chance, Money, MoneyOrDays, Ratio } from "../../units.ts";
 
 /**
  * Contingency left against exposure left: plain JSON. Contingency is for what the plan knows to be uncertain and has a
@@ -12,24 +13,24 @@ export type AgreedFrom = "given" | "signed" | "plan";
 
 /** What is left of one kind of contingency, and what it has to cover; money, or working days of the plan's calendar. */
 export interface Cover {
-  agreed: number;
+  agreed: MoneyOrDays;
   agreedFrom: AgreedFrom;
   /** The plan as written now: what is done as it was, the rest at its as-written values. */
-  asWritten: number;
+  asWritten: MoneyOrDays;
   /** Contingency left: agreed less as written. Negative: more than all of it is gone. */
-  left: number;
+  left: MoneyOrDays;
   /** The percentile at the level committed to, now, with its 95 % sampling limits. */
-  committed: number;
-  low: number;
-  high: number;
+  committed: MoneyOrDays;
+  low: MoneyOrDays;
+  high: MoneyOrDays;
   /** Exposure left: committed less as written. What is done is in both, so it is that of what remains. */
-  exposure: number;
+  exposure: MoneyOrDays;
   /** Left less exposure. Negative: short by so much. */
-  spare: number;
+  spare: MoneyOrDays;
   /** Left over exposure; absent where there is no exposure left. */
-  ratio?: number;
+  ratio?: Ratio;
   /** Chance that what was agreed holds, as things stand. */
-  chance: number;
+  chance: Chance;
 }
 export interface CoverOfDays extends Cover {
   agreedDate: string;
@@ -69,12 +70,12 @@ export interface ExposureAhead {
 export interface ContingencyLeft {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
-  confidence: number;
+  confidence: Chance;
   statusDate?: string;
   holder?: Someone;
   releaseRule?: string;
   /** The sponsor's reserve: beside the contingency, in none of the figures. */
-  reserve?: number;
+  reserve?: Money;
   money?: Cover;
   days?: CoverOfDays;
   /** What cannot be said, and what would make it sayable. */

@@ -1,4 +1,5 @@
 import type { Id } from "../../plan/types.ts";
+import type { Count, Portion } from "../../units.ts";
 
 /** Responsible: does it. Accountable: answers for it. Consulted before, informed after. */
 export type Role = "R" | "A" | "C" | "I";
@@ -27,12 +28,12 @@ export interface RoleLoad {
   id: Id;
   name: string;
   /** Rows of each role. */
-  responsible: number;
-  accountable: number;
-  consulted: number;
-  informed: number;
+  responsible: Count;
+  accountable: Count;
+  consulted: Count;
+  informed: Count;
   /** Part of all rows that somebody is accountable for, 0 to 1. */
-  part: number;
+  part: Portion;
 }
 
 export interface RoleMatrix {

@@ -1,4 +1,5 @@
 import type { Id, IsoDate, Opinion } from "../../plan/types.ts";
+import type { Chance, InUnitOfEstimate } from "../../units.ts";
 import type { Askable } from "../askable.ts";
 
 /** What is kept of an interview, in the order it is asked. */
@@ -19,21 +20,27 @@ export interface InterviewQuestion {
 
 /** What an estimate says, in its own unit: what is read back before it is written down. */
 export interface Implied {
-  p10: number;
-  p50: number;
-  p90: number;
-  mean: number;
+  p10: InUnitOfEstimate;
+  p50: InUnitOfEstimate;
+  p90: InUnitOfEstimate;
+  mean: InUnitOfEstimate;
   /** Ends of the curve; absent where it has none. */
-  min?: number;
-  max?: number;
+  min?: InUnitOfEstimate;
+  max?: InUnitOfEstimate;
   /** The chance of a value below zero, which a forecast counts as zero. */
-  belowZero: number;
+  belowZero: Chance;
 }
 
 /** Where an interview stands. Plain data; `answerInterview` gives the next one and leaves this as it is. */
 export interface Interview {
   subject: InterviewSubject;
-  answers: { basis?: string; high?: number; low?: number; likely?: number; dissent?: string };
+  answers: {
+    basis?: string;
+    high?: InUnitOfEstimate;
+    low?: InUnitOfEstimate;
+    likely?: InUnitOfEstimate;
+    dissent?: string;
+  };
   /** The questions answered, in order; one that was asked again stands again. */
   order: InterviewKey[];
   /** What is asked now; absent once it is confirmed. */

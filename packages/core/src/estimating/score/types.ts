@@ -1,4 +1,5 @@
 import type { Id } from "../../plan/types.ts";
+import type { Count, InUnitBeside, Portion, Ratio } from "../../units.ts";
 
 /** One finished task against what was said before it began. Working days of the task, or money. */
 export interface ScoreEntry {
@@ -11,11 +12,11 @@ export interface ScoreEntry {
   /** Who said it: of a settled estimate its `estimatedBy`, of an opinion the person. */
   by: Id[];
   /** One in ten below, likely, median and one in ten above, as it was said; effort divided by its people's shares. */
-  p10: number;
-  likely: number;
-  p50: number;
-  p90: number;
-  actual: number;
+  p10: InUnitBeside;
+  likely: InUnitBeside;
+  p50: InUnitBeside;
+  p90: InUnitBeside;
+  actual: InUnitBeside;
   where: "below" | "inside" | "above";
   /** Outside by less than a day, which days recorded as whole cannot tell from inside. */
   within: boolean;
@@ -25,28 +26,28 @@ export interface ScoreEntry {
 
 /** A share of k in n with its 95 % limits. */
 export interface Proportion {
-  k: number;
-  n: number;
-  share: number;
-  low: number;
-  high: number;
+  k: Count;
+  n: Count;
+  share: Portion;
+  low: Portion;
+  high: Portion;
 }
 
 /** How estimates did: all of them, or one person's. */
 export interface Score {
-  n: number;
+  n: Count;
   inside: Proportion;
-  below: number;
-  above: number;
+  below: Count;
+  above: Count;
   /** Above or below by less than a day. */
-  within: number;
+  within: Count;
   /** Touched by a register entry that occurred. */
-  withEvents: number;
+  withEvents: Count;
   /** Actual over likely: mean and median; above 1 it took longer than likely. Entries with likely 0 are left out. */
-  meanRatio: number;
-  medianRatio: number;
+  meanRatio: Ratio;
+  medianRatio: Ratio;
   /** Actual over the median of what was said: about 1 where estimates lean neither way, however skew their ranges. */
-  medianOfMedian: number;
+  medianOfMedian: Ratio;
   /** What the share inside says about ranges meant to hold 8 times in 10. */
   ranges: "too-few" | "as-meant" | "too-narrow" | "too-wide";
   adjustment?: Adjustment;
@@ -55,13 +56,13 @@ export interface Score {
 /** What would have made these estimates right; applied only to a scenario that somebody asks for. */
 export interface Adjustment {
   /** All three values are multiplied by this ... */
-  shift: number;
+  shift: Ratio;
   /** ... then what lies above the likely value ... */
-  highSide: number;
+  highSide: Ratio;
   /** ... and what lies below it by these. */
-  lowSide: number;
+  lowSide: Ratio;
   /** How many estimates it rests on. */
-  n: number;
+  n: Count;
 }
 
 export interface Scorecard {
@@ -76,5 +77,5 @@ export interface Scorecard {
   /** Finished tasks that could not be scored, and why. */
   unscored: { task: Id; plan: string; why: "no-range" | "no-time" }[];
   /** Titles of the plans read, with the number of versions of each. */
-  plans: { title: string; versions: number }[];
+  plans: { title: string; versions: Count }[];
 }

@@ -1,10 +1,11 @@
 import type { Problem } from "../../plan/problem.ts";
 import type { Change, Id } from "../../plan/types.ts";
+import type { Money, Ratio, WorkingDays } from "../../units.ts";
 
 /** Working days from the first start to the last finish, on the plan's calendar, and money; one in ten at each end. */
 export interface WaveRange {
-  workingDays: { p10: number; p50: number; p90: number };
-  money: { p10: number; p50: number; p90: number };
+  workingDays: { p10: WorkingDays; p50: WorkingDays; p90: WorkingDays };
+  money: { p10: Money; p50: Money; p90: Money };
 }
 
 /** One outline task and the detail that took its place. */
@@ -16,7 +17,7 @@ export interface Wave {
   /** The detail again with every pair of its estimates correlated at `togetherCoefficient`, where there are two or more. */
   together?: WaveRange;
   /** Width of the range of days, one in ten to one in ten, after over before; absent where it was certain before. */
-  widthRatio?: number;
+  widthRatio?: Ratio;
   /** The plan says that some of the detail's estimates move together. */
   correlated: boolean;
   /** Entries of the new plan's `changes`, not in the old one's, that name the outline task or some of its detail. */

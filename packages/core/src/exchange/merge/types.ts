@@ -1,5 +1,6 @@
 import type { Problem } from "../../plan/problem.ts";
 import type { Json } from "../../plan/source/toJson.ts";
+import type { Count } from "../../units.ts";
 
 export interface ImportOptions {
   /** Also take out of the plan what the table leaves out, and empty what it leaves empty. */
@@ -10,7 +11,7 @@ export interface ImportOptions {
 export interface ImportChange {
   kind: "changed" | "added" | "removed";
   /** The row it came from; absent where there is none. */
-  row?: number;
+  row?: Count;
   /** Whose: an id, or `RISK impact 2`. */
   of: string;
   /** The key, where one value changes. */
@@ -24,12 +25,12 @@ export interface Import {
   text: string;
   changes: ImportChange[];
   /** Rows that say what the plan says. */
-  unchanged: number;
+  unchanged: Count;
   /** Those of the table with row and column, e.g. `row 4, column “target”`. */
   problems: Problem[];
 }
 
 /** Where a problem of a table is. */
-export function cellPlace(row: number, heading?: string): string {
+export function cellPlace(row: Count, heading?: string): string {
   return heading === undefined ? `row ${row}` : `row ${row}, column “${heading}”`;
 }

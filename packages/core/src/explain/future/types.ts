@@ -1,4 +1,13 @@
 import type { RunStamp } from "../../forecast/types.ts";
+import type {
+  Chance,
+  Count,
+  DaysSinceStart,
+  InUnitBeside,
+  Money,
+  TaskDays,
+  WorkingDays,
+} from "../../units.ts";
 import type { Named, PathWay, StartBound } from "../paths/types.ts";
 import type { Standing } from "../types.ts";
 
@@ -11,11 +20,11 @@ export interface FutureDraw {
   /** Of a lag, the predecessor; of an impact, the tasks it touches. */
   on?: Named[];
   /** In the unit it is written in. */
-  value: number;
+  value: InUnitBeside;
   unit: "days" | "weeks" | "money" | "times" | "quantity";
-  asWritten: number;
+  asWritten: InUnitBeside;
   /** Where the value stands in the estimate's own distribution, 0 to 1: the chance of at most that much. */
-  level: number;
+  level: Chance;
   /** Whether it counted: what a risk that did not occur or a task that was not needed would have drawn does not. */
   counts: boolean;
 }
@@ -26,13 +35,13 @@ export interface FutureEvent {
   name: string;
   kind: "risk" | "assumption";
   /** The chance it had. */
-  chance: number;
+  chance: Chance;
   occurred: boolean;
   /** Working days it added to tasks: to their durations, and held them back; sums over the tasks it touches. */
-  days: number;
-  waited: number;
+  days: TaskDays;
+  waited: TaskDays;
   /** Money of its own; daily money of longer tasks is the tasks'. */
-  money: number;
+  money: Money;
 }
 
 /** One task in one future. Moments are days since the plan's start, as in the forecast's `asWritten`. */
@@ -41,18 +50,18 @@ export interface FutureTask {
   name: string;
   milestone: boolean;
   needed: boolean;
-  start: number;
-  finish: number;
+  start: DaysSinceStart;
+  finish: DaysSinceStart;
   startDate: string;
   finishDate: string;
   /** Working days of its calendar. */
-  duration: number;
+  duration: TaskDays;
   /** Of the plan as written: duration and finish. */
-  asWritten: { duration: number; finish: number; finishDate: string };
+  asWritten: { duration: TaskDays; finish: DaysSinceStart; finishDate: string };
   critical: boolean;
   /** Working days of its calendar it could have slipped before the finish moved; absent: it never would. */
-  slack?: number;
-  cost: number;
+  slack?: TaskDays;
+  cost: Money;
   /** What held its start: those that bind, the one its path follows first. */
   heldBy: StartBound[];
 }
@@ -62,7 +71,7 @@ export interface CostLine {
   kind: "task" | "risk" | "assumption" | "response" | "overhead";
   id: string;
   name: string;
-  money: number;
+  money: Money;
 }
 
 /** One iteration of a run, replayed: what was drawn, what happened, when, why, and what it cost. */
@@ -70,16 +79,16 @@ export interface Future {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
   /** Counted from 1. */
-  iteration: number;
+  iteration: Count;
   /** The level asked for, where it was chosen by one. */
-  at?: number;
+  at?: Chance;
   asWritten: Standing;
   /** `level`: share of the run's futures that finish no later. */
-  finish: { date: string; day: number; workingDays: number; level: number };
+  finish: { date: string; day: DaysSinceStart; workingDays: WorkingDays; level: Chance };
   /** `level`: share of the run's futures that cost no more. */
-  cost: { total: number; level: number; lines: CostLine[] };
+  cost: { total: Money; level: Chance; lines: CostLine[] };
   /** What finishing late cost, beside the total; only when the plan prices lateness. */
-  lateness?: number;
+  lateness?: Money;
   events: FutureEvent[];
   draws: FutureDraw[];
   /** In order of start, then of finish, then of id. */

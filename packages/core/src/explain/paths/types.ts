@@ -1,5 +1,15 @@
 import type { Moment, RunStamp } from "../../forecast/types.ts";
 import type { LinkKind } from "../../plan/types.ts";
+import type {
+  Chance,
+  Count,
+  DaysSinceStart,
+  OwnDays,
+  Portion,
+  Ratio,
+  TaskDays,
+  WorkingDays,
+} from "../../units.ts";
 
 /**
  * What can keep a task from starting earlier. `person`: somebody it names is held by another task; `away`: somebody
@@ -27,17 +37,17 @@ export interface StartBound {
   task?: Named;
   link?: LinkKind;
   /** Of a link, working days of the lag's calendar; absent: none. */
-  lag?: number;
+  lag?: OwnDays;
   person?: Named;
   /** Working days of the task's calendar for which the register then holds it back; absent: none. */
-  wait?: number;
+  wait?: TaskDays;
   /** The moment it asks for; of a link that asks for a finish, the moment the task may not finish before. */
-  day: number;
+  day: DaysSinceStart;
   /** The earliest start it would allow alone: never later than the task's start. */
-  start: number;
+  start: DaysSinceStart;
   startDate: string;
   /** Working days of the task's calendar between that and its start: 0 where it binds. */
-  slack: number;
+  slack: TaskDays;
   /** Together with every other that binds: more than one is a tie. */
   binds: boolean;
 }
@@ -59,7 +69,7 @@ export interface DrivingPath {
   /** One for each task. */
   ways: PathWay[];
   /** Share of iterations in which it set the finish. */
-  share: number;
+  share: Chance;
 }
 
 /** The trade's indices of one task (Vanhoucke 2010), each 0 to 1, and what is at stake on it. */
@@ -67,33 +77,33 @@ export interface TaskIndices {
   id: string;
   name: string;
   /** Share of iterations in which it was critical: the forecast's figure. */
-  criticality: number;
+  criticality: Chance;
   /** Mean of (d / (d + slack)) (T / mean T), d its duration, T the plan's (Williams 1992). */
-  significance: number;
+  significance: Portion;
   /** Size of the correlation of its duration with the plan's. */
-  cruciality: number;
+  cruciality: Portion;
   /** Criticality times the standard deviation of its duration over that of the plan's. */
-  scheduleSensitivity: number;
+  scheduleSensitivity: Ratio;
   /** Mean working days of its own calendar it could slip before the finish moved; absent: it never moves it. */
-  slack?: number;
+  slack?: TaskDays;
   /**
    * Working days the finish at the committed level would gain if the task never took longer than as written, same
    * draws; only for the twelve tasks of the greatest schedule sensitivity, critical in 1 of 100 futures at least.
    */
-  daysAtStake?: number;
+  daysAtStake?: WorkingDays;
 }
 
 /** Which chains of tasks set the finish, and how much each task has to do with it. */
 export interface Paths {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
-  confidence: number;
+  confidence: Chance;
   /** The finish at the level committed to. */
   committed: Moment;
   /** The most frequent, at most five, most frequent first. */
   paths: DrivingPath[];
   /** How many different paths set the finish in some iteration. */
-  different: number;
+  different: Count;
   /** Every unfinished task, most often critical first, then by id. */
   tasks: TaskIndices[];
 }

@@ -1,9 +1,10 @@
 import type { IsoDate } from "../../plan/types.ts";
+import type { CalendarDays, Chance, Count, Money, WorkingDays } from "../../units.ts";
 
 /** A finish as a history keeps it: the day, and working days from the plan's start on the plan's calendar. */
 export interface KeptFinish {
   date: IsoDate;
-  workingDays: number;
+  workingDays: WorkingDays;
 }
 /** ... with the days of its 95 % sampling limits. */
 export interface KeptCommittedFinish extends KeptFinish {
@@ -25,12 +26,12 @@ export interface HistoryFacts {
   sha256: string;
   approvalSha256: string;
   seed: string;
-  iterations: number;
+  iterations: Count;
   design: "latin-hypercube" | "plain";
   version: string;
-  confidence: number;
+  confidence: Chance;
   currency: string;
-  asWritten: KeptFinish & { cost: number };
+  asWritten: KeptFinish & { cost: Money };
   finish: {
     p10: KeptFinish;
     p50: KeptFinish;
@@ -39,21 +40,21 @@ export interface HistoryFacts {
     committed: KeptCommittedFinish;
   };
   cost: {
-    p10: number;
-    p50: number;
-    p80: number;
-    p90: number;
-    committed: number;
-    low: number;
-    high: number;
+    p10: Money;
+    p50: Money;
+    p80: Money;
+    p90: Money;
+    committed: Money;
+    low: Money;
+    high: Money;
   };
   /** What was asked for, and the chances of it; only what the commitment asks for. */
-  asked: { finishBy?: IsoDate; budget?: number };
-  chance: { finishBy?: number; budget?: number; both?: number };
+  asked: { finishBy?: IsoDate; budget?: Money };
+  chance: { finishBy?: Chance; budget?: Chance; both?: Chance };
   /** Contingency left and the exposure it has to cover; absent where nothing was agreed. */
   left?: {
-    money?: { left: number; exposure: number };
-    days?: { left: number; exposure: number };
+    money?: { left: Money; exposure: Money };
+    days?: { left: WorkingDays; exposure: WorkingDays };
   };
   /** Approvals bound to this plan at the time: who, what, when. */
   approvals: { who: string; decision: string; date?: IsoDate }[];
@@ -72,7 +73,7 @@ export interface HistoryEntry extends HistoryFacts {
 /** A place at which a history does not hold together. */
 export interface Break {
   /** 1-based line of the file. */
-  line: number;
+  line: Count;
   what: "unreadable" | "changed" | "not-linked";
 }
 
@@ -80,10 +81,10 @@ export interface ForecastHistory {
   /** Every line that reads, in order, those at a break included. */
   entries: HistoryEntry[];
   /** The line of each entry. */
-  lines: number[];
+  lines: Count[];
   breaks: Break[];
   /** What stands behind the last complete line: the beginning of one that was never finished. */
-  torn?: { line: number; text: string };
+  torn?: { line: Count; text: string };
   /** The last line is complete but for its line break. */
   open: boolean;
 }
@@ -96,7 +97,7 @@ export interface DriftPoint {
   asOf: IsoDate;
   entry: HistoryEntry;
   /** Against the line before: calendar days of the committed date, and the committed sum where the currency is one. */
-  moved?: { days: number; money?: number };
+  moved?: { days: CalendarDays; money?: Money };
   /** What else differs from the line before; `plan`: more than progress. */
   terms?: OtherTerm[];
 }
@@ -104,7 +105,7 @@ export interface DriftPoint {
 export interface Drift {
   points: DriftPoint[];
   /** The last against the first. */
-  moved: { days: number; money?: number };
+  moved: { days: CalendarDays; money?: Money };
   /** The line that moved the date most; absent where none did. */
   largest?: DriftPoint;
 }

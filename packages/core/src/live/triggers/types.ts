@@ -1,5 +1,6 @@
 import type { AgreedFrom } from "../../budget/left/types.ts";
 import type { Id, IsoDate } from "../../plan/types.ts";
+import type { Chance, Money, MoneyOrDays, Ratio } from "../../units.ts";
 
 export type TriggerCondition =
   | "chanceOfDateBelow"
@@ -25,9 +26,9 @@ export interface Measured<V> {
 /** Contingency left over exposure left in one kind; absent ratio: no exposure is left. */
 export interface CoverNow {
   kind: "money" | "days";
-  left: number;
-  exposure: number;
-  ratio?: number;
+  left: MoneyOrDays;
+  exposure: MoneyOrDays;
+  ratio?: Ratio;
   state: "tripped" | "close" | "quiet";
 }
 
@@ -41,9 +42,9 @@ export interface TriggerNow {
   /** Within the sampling limits of the value on either side of the limit: another seed may say otherwise. */
   uncertain: boolean;
   /** Of `chanceOfDateBelow` and `chanceOfBudgetBelow`; `asked` is the day or the sum that was agreed. */
-  chance?: Measured<number> & { limit: number; asked: IsoDate | number; from: AgreedFrom };
+  chance?: Measured<Chance> & { limit: Chance; asked: IsoDate | Money; from: AgreedFrom };
   /** Of `contingencyCoverBelow`: in money and in days, as far as each was agreed; the worse one decides. */
-  cover?: { limit: number; parts: CoverNow[] };
+  cover?: { limit: Ratio; parts: CoverNow[] };
   /** Of `signpost`. */
   signpost?: {
     assumption: Id;
@@ -57,7 +58,7 @@ export interface TriggerNow {
   /** Of `finishLaterThan`. */
   finish?: Measured<IsoDate> & { limit: IsoDate };
   /** Of `costAbove`. */
-  cost?: Measured<number> & { limit: number };
+  cost?: Measured<Money> & { limit: Money };
   /** Why it cannot be measured. */
   unknown?: string;
 }
@@ -65,6 +66,6 @@ export interface TriggerNow {
 /** All triggers of a plan at one forecast. */
 export interface TriggersNow {
   currency: string;
-  confidence: number;
+  confidence: Chance;
   triggers: TriggerNow[];
 }
