@@ -44,11 +44,13 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
       this.near = near;
     });
     sight.observe(this);
+    this.addEventListener("figure-drawn", this.#keepRoom);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     sight.unobserve(this);
+    this.removeEventListener("figure-drawn", this.#keepRoom);
     this.asker?.unwant(this.kind);
     this.#end?.();
     this.#end = undefined;
@@ -56,14 +58,20 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
 
   protected override updated(): void {
     const { asker, kind } = this;
-    // Until there is an answer its room is kept, so that nothing below jumps when it comes.
-    this.toggleAttribute("answered", this.asked?.answer !== undefined || this.question() === undefined);
+    this.#keepRoom();
     if (asker === undefined) return;
     this.#end ??= asker.subscribe(() => this.requestUpdate());
     const question = this.near && !this.stopped ? this.question() : undefined;
     if (question === undefined) asker.unwant(kind);
     else asker.want(question);
   }
+
+  /** Until there is an answer, its figures drawn, its room is kept, so that nothing below jumps when it comes. */
+  #keepRoom = (): void => {
+    const drawn = [...this.querySelectorAll("leeway-figure")].every((figure) => figure.hasAttribute("drawn"));
+    const answered = this.asked?.answer !== undefined && drawn;
+    this.toggleAttribute("answered", answered || this.question() === undefined);
+  };
 
   protected get asked(): Asked<K> | undefined {
     return this.asker?.get(this.kind);

@@ -100,6 +100,7 @@ export class LeewayFigure extends PageElement {
     plainEmptyHeaders(drawn);
     place.replaceChildren(drawn);
     this.figure = figure;
+    this.toggleAttribute("drawn", true);
     this.dispatchEvent(new Event("figure-drawn", { bubbles: true }));
   }
 

@@ -11,6 +11,7 @@ import { listen } from "./events.ts";
 import { fileKeys } from "./fileKeys.ts";
 import { countBySection } from "./findingSections.ts";
 import { Folding } from "./folding.ts";
+import { holdInPlace } from "./holdInPlace.ts";
 import { inView } from "./inView.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
@@ -167,6 +168,7 @@ export class LeewayPage extends PageElement {
     seen.observe(answer);
     this.#end.push(
       () => seen.disconnect(),
+      holdInPlace(this.querySelectorAll("section[id]")),
       inView(this.querySelectorAll("section[id]"), (id) => {
         this.current = id;
       }),
