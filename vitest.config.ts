@@ -14,6 +14,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
+          globalSetup: ["tests/browser/support/buildOnce.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,

@@ -1,11 +1,7 @@
-import { execFileSync } from "node:child_process";
-import { createReadStream, existsSync, mkdtempSync, rmSync, statSync } from "node:fs";
+import { createReadStream, existsSync, readdirSync, statSync } from "node:fs";
 import { createServer } from "node:http";
-import { tmpdir } from "node:os";
 import { extname, join, normalize } from "node:path";
-import { fileURLToPath } from "node:url";
-
-const root = fileURLToPath(new URL("../../..", import.meta.url));
+import { inject } from "vitest";
 
 const types: Record<string, string> = {
   ".html": "text/html; charset=utf-8",
@@ -18,29 +14,22 @@ const types: Record<string, string> = {
 export interface BuiltPage {
   /** Below a folder, so that the page is shown to work from any path. */
   address: string;
+  /** Every request that reached the server: its method and whole address. */
+  asked: string[];
+  /** Addresses of the files of the page. */
+  files: string[];
   stop: () => Promise<void>;
 }
 
 /**
- * Builds the notebook from its sources and serves it on loopback, below a path, with no headers of its own:
- * what protects the page must be in the page.
+ * Serves the notebook that was built for this run on loopback, below a path, with no headers of its own: what
+ * protects the page must be in the page.
  */
 export async function serveBuiltPage(): Promise<BuiltPage> {
-  const folder = mkdtempSync(join(tmpdir(), "leeway-page-"));
-  // Its own process, in production mode: the test runner sets NODE_ENV, and the build would follow it.
-  execFileSync(
-    process.execPath,
-    [
-      join(root, "node_modules/vite/bin/vite.js"),
-      "build",
-      "apps/notebook",
-      "--outDir",
-      folder,
-      "--emptyOutDir",
-    ],
-    { cwd: root, env: { ...process.env, NODE_ENV: "production" }, stdio: "pipe" },
-  );
+  const folder = inject("builtNotebook");
+  const asked: string[] = [];
   const server = createServer((request, response) => {
+    asked.push(`${request.method} http://${request.headers.host}${request.url}`);
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
     const inside = normalize(path.replace(/^\/some\/folder\//, "/"));
     const file = join(folder, inside === "/" ? "index.html" : inside);
@@ -54,12 +43,17 @@ export async function serveBuiltPage(): Promise<BuiltPage> {
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const at = server.address();
   if (at === null || typeof at === "string") throw new Error("The server has no port.");
+  const address = `http://127.0.0.1:${at.port}/some/folder/`;
+  const names = readdirSync(folder, { recursive: true, encoding: "utf8" }).map((name) =>
+    name.replaceAll("\\", "/"),
+  );
   return {
-    address: `http://127.0.0.1:${at.port}/some/folder/`,
+    address,
+    asked,
+    files: ["", ...names].map((name) => `${address}${name}`),
     async stop() {
       server.closeAllConnections();
       await new Promise((resolve) => server.close(resolve));
-      rmSync(folder, { recursive: true, force: true });
     },
   };
 }
