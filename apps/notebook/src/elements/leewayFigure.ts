@@ -62,11 +62,14 @@ export class LeewayFigure extends PageElement {
       ${
         this.figure === undefined
           ? nothing
-          : html`<button type="button" class="save" @click=${this.#save}>
-              Save as SVG<span class="unseen">: ${this.figure.title}</span></button
-            ><button type="button" class="save" @click=${this.#savePng}>
-              Save as PNG<span class="unseen">: ${this.figure.title}</span>
-            </button>`
+          : html`<div class="saves">
+              <button type="button" class="save" @click=${this.#save}>
+                Save as SVG<span class="unseen">: ${this.figure.title}</span>
+              </button>
+              <button type="button" class="save" @click=${this.#savePng}>
+                Save as PNG<span class="unseen">: ${this.figure.title}</span>
+              </button>
+            </div>`
       }`;
   }
 
