@@ -123,7 +123,7 @@ export function planOf(document: PlanDocument): Plan {
     commitment: { confidence: 0.8, funds: [], ...present({ finishOf: document.commitment?.finishOf }) },
     calendars: calendarsOf(document),
     calendar: planCalendar,
-    purpose: { goals: [], scopeIn: [], scopeOut: [], constraints: [] },
+    purpose: { goals: [], scopeIn: [], scopeOut: [], constraints: [], quality: [] },
     benefits: [],
     people: list(document.people).map((person) => ({
       id: person.id,
@@ -162,6 +162,7 @@ export function planOf(document: PlanDocument): Plan {
     objections: [],
     changes: [],
     returnTriggers: [],
+    texts: [],
     acceptedFindings: [],
     sha256: "",
     approvalSha256: "",

@@ -56,14 +56,16 @@ describe("planJsonSchema()", () => {
 const KEYS: Record<string, string> = {
   plan: `format title currency start statusDate seed iterations commitment lateness estimates calendars calendar
     purpose benefits appraisal people respectCapacity stakeholders phases tasks intervals assumptions risks
-    correlations overheads approvals objections changes decision acceptedFindings returnTriggers`,
+    correlations overheads approvals objections changes decision acceptedFindings returnTriggers texts`,
   commitment: "finishOf confidence finishBy budget reserve holder releaseRule funds",
+  "page-text": "after text",
   decision: "ask by recommend doNothing alternatives",
   alternative: "name text",
   lateness: "after perWeek once",
   estimates: "shape bounds",
   calendar: "like workdays holidays",
-  purpose: "problem goals scope constraints",
+  purpose: "problem goals scope constraints quality",
+  quality: "id statement atLeast atMost unit expected measured on owner",
   goal: "id statement measure target by owner",
   "scope-item": "id name optional lost",
   stakeholder: "id name role interest stance inform approvesUpTo delegate",
@@ -71,23 +73,26 @@ const KEYS: Record<string, string> = {
   phase: "name responsible accountable consulted informed calendar",
   task: `id name phase scope duration effort milestone target after notBefore holdToPlan calendar unbroken people
     cost due costPerDay priority detail chance onlyIf responsible accountable consulted informed estimatedBy basis
-    started finished remaining spent opinions detailOf`,
+    enteredBy started finished remaining spent opinions detailOf`,
   link: "task link lag",
   "task-person": "id share along",
   interval: "id name from to atMost",
   person: "id name role rate share capacity calendar away couldAdd",
   "could-add": "capacity cost from",
   absence: "from to share why",
-  risk: "id name cause owner probability impacts responses group status expires onlyIf",
-  assumption: `id statement owner reviewBy signpost tripped chanceWrong cause impacts responses group status expires onlyIf`,
+  risk: "id name cause owner probability impacts responses group status actual expires onlyIf",
+  actual: "cost days",
+  assumption: `id statement owner reviewBy signpost tripped chanceWrong cause impacts responses group status actual
+    expires onlyIf`,
   impact: "tasks phase delay factor wait cost",
   response: "id action owner due cost adopted probability scale",
   correlation: "between coefficient cause",
   overhead: "id name perDay from to",
-  benefit: "id kind name goal owner baseline target amount per starts ramp lasts until quantity unit worth",
+  benefit:
+    "id kind name goal owner baseline target amount per starts lag ramp lasts until quantity unit worth",
   appraisal: "years discountRate",
-  approval: "who decision date conditions plan by",
-  objection: "id who date text answer evidence state changedPlan acceptedBy",
+  approval: "who decision date conditions conditionsBy conditionsMet plan by",
+  objection: "id who date text answer evidence state changedPlan acceptedBy reopenedBy",
   change: "date who what why approvedBy",
   "return-trigger":
     "id name chanceOfDateBelow chanceOfBudgetBelow contingencyCoverBelow signpost finishLaterThan costAbove",

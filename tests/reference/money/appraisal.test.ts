@@ -175,3 +175,31 @@ describe("cost by month", () => {
     });
   });
 });
+
+// The same arithmetic by hand: 1 a month, 12 of them, the first a month after it begins, which is `lag` months after
+// the finish it hangs on. At no discount the months that fit are all that counts.
+describe("a benefit that begins some months after the finish it hangs on", () => {
+  const meanOf = (more: Record<string, unknown>, rate = 0) =>
+    forecastOf({
+      tasks: years(1),
+      benefits: [{ id: "b", name: "Gain", amount: 1, per: "month", starts: "year-1", ...more }],
+      appraisal: { years: 3, discountRate: rate },
+    }).forecast.appraisal?.benefits[0]?.mean;
+
+  it("counts the months that are left after it", () => {
+    expect(meanOf({})).toBeCloseTo(24, 9);
+    expect(meanOf({ lag: 6 })).toBeCloseTo(18, 9);
+    expect(meanOf({ lag: 24 })).toBeCloseTo(0, 9);
+  });
+  it("still lasts as long as it lasts, and is discounted for the wait", () => {
+    const discounted = Array.from({ length: 12 }, (_, k) => 1.035 ** -(1 + (6 + k + 1) / 12));
+    expect(meanOf({ lag: 6, lasts: 12 }, 0.035)).toBeCloseTo(
+      discounted.reduce((sum, part) => sum + part, 0),
+      6,
+    );
+  });
+  it("is paid once after it, and not at all beyond the years that count", () => {
+    expect(meanOf({ per: "once", lag: 12 }, 0.1)).toBeCloseTo(1.1 ** -2, 9);
+    expect(meanOf({ per: "once", lag: 25 })).toBe(0);
+  });
+});

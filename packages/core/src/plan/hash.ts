@@ -6,16 +6,23 @@ import type { Json } from "./source/toJson.ts";
 type JsonObject = { [key: string]: Json };
 
 const DECISIONS = ["approvals", "objections", "changes", "acceptedFindings"];
-const TASK_PROGRESS = ["started", "finished", "remaining", "spent"];
+/** Talk: what people said, and who wrote it down. */
+const TASK_TALK = ["opinions", "enteredBy"];
+const QUALITY_PROGRESS = ["measured", "on"];
+const LIST_PROGRESS = [
+  ["tasks", ["started", "finished", "remaining", "spent"]],
+  ["risks", ["status", "actual"]],
+  ["assumptions", ["status", "actual", "tripped"]],
+] as const;
 
 /**
  * SHA-256, in hex, of a plan document as written: RFC 8785 JSON without approvals, objections, changes, accepted
- * findings and opinions, defaults not filled in, every list of objects with `id` sorted by it (code units) at every
- * depth.
+ * findings, opinions and who entered what, defaults not filled in, every list of objects with `id` sorted by it (code
+ * units) at every depth.
  * YAML and JSON of the same content, comments and key order aside, give the same hash.
  */
 export function planHash(document: Json): string {
-  return hash(sorted(withoutOpinions(without(document, DECISIONS))));
+  return hash(sorted(withoutTalk(without(document, DECISIONS))));
 }
 
 /** The hash an approval is bound to: as `planHash`, with progress left out too. */
@@ -31,34 +38,30 @@ export function planHashes(document: Json): { sha256: string; approvalSha256: st
 }
 
 /** What people said before an estimate was settled is talk; what was settled counts. */
-function withoutOpinions(document: Json): Json {
-  if (!isObject(document) || document.tasks === undefined) return document;
-  const { tasks } = document;
-  const bare = Array.isArray(tasks)
-    ? tasks.map((task) => without(task, ["opinions"]))
-    : without(tasks, ["opinions"]);
-  return Object.assign(Object.create(null), document, { tasks: bare });
+function withoutTalk(document: Json): Json {
+  return at(document, "tasks", (tasks) => each(tasks, TASK_TALK));
 }
 
 /** The document itself where it holds no progress. */
 function withoutProgress(document: Json): Json {
-  const bare = without(document, ["statusDate"]);
-  if (!isObject(bare)) return bare;
-  const result: JsonObject = Object.assign(Object.create(null), bare);
-  let same = bare === document;
-  const strip = (list: string, keys: string[]) => {
-    const value = result[list];
-    if (value === undefined) return;
-    const stripped = Array.isArray(value) ? value.map((item) => without(item, keys)) : without(value, keys);
-    result[list] = stripped;
-    same &&= Array.isArray(value)
-      ? Array.isArray(stripped) && value.every((item, index) => item === stripped[index])
-      : value === stripped;
-  };
-  strip("tasks", TASK_PROGRESS);
-  strip("risks", ["status"]);
-  strip("assumptions", ["status", "tripped"]);
-  return same ? document : result;
+  let bare = without(document, ["statusDate"]);
+  for (const [list, keys] of LIST_PROGRESS) bare = at(bare, list, (items) => each(items, keys));
+  return at(bare, "purpose", (purpose) => at(purpose, "quality", (bars) => each(bars, QUALITY_PROGRESS)));
+}
+
+/** The value with what stands under a key changed; itself where that stays the same. */
+function at(value: Json, key: string, change: (item: Json) => Json): Json {
+  const item = isObject(value) ? value[key] : undefined;
+  if (item === undefined) return value;
+  const changed = change(item);
+  return changed === item ? value : Object.assign(Object.create(null), value, { [key]: changed });
+}
+
+/** The items of a list, or a lone one, without these keys; itself where none has them. */
+function each(list: Json, keys: readonly string[]): Json {
+  if (!Array.isArray(list)) return without(list, keys);
+  const items = list.map((item) => without(item, keys));
+  return items.every((item, index) => item === list[index]) ? list : items;
 }
 
 /** SHA-256 of the RFC 8785 form. The document holds JSON values only, so canonicalize always answers. */

@@ -1,4 +1,5 @@
 export { nearest } from "./definition/nearest.ts";
+export { PAGE_SECTIONS } from "./definition/pageText.ts";
 export { STRUCTURAL_CODES } from "./definition/reading.ts";
 export {
   addToPlan,

@@ -1,3 +1,4 @@
+import type { Chance, InUnitOfEstimate } from "../units.ts";
 /**
  * The plan, as the rest of the program sees it: read, checked, defaults filled in.
  *
@@ -8,6 +9,8 @@
  * Dates stay ISO 8601 calendar dates (`2027-02-01`); they become day numbers in `compile`.
  * Money is a plain number in the plan's currency.
  */
+
+import type { PAGE_SECTIONS } from "./definition/pageText.ts";
 
 /** An ISO 8601 calendar date, e.g. `2027-02-01`, known to exist. */
 export type IsoDate = string;
@@ -21,15 +24,15 @@ export type TimeUnit = "days" | "weeks";
 /** A value that is certain. `unit` counts only where the estimate is of time. */
 export interface FixedEstimate {
   kind: "fixed";
-  value: number;
+  value: InUnitOfEstimate;
   unit: TimeUnit;
 }
 /** low <= likely <= high with low < high; `likely` is absent for uniform, normal and lognormal. */
 export interface RangeEstimate {
   kind: "range";
-  low: number;
-  likely?: number;
-  high: number;
+  low: InUnitOfEstimate;
+  likely?: InUnitOfEstimate;
+  high: InUnitOfEstimate;
   shape: Shape;
   bounds: Bounds;
   unit: TimeUnit;
@@ -37,7 +40,7 @@ export interface RangeEstimate {
 /** Distinct values in ascending order; chances above 0 that sum to 1. */
 export interface OutcomesEstimate {
   kind: "outcomes";
-  outcomes: { value: number; chance: number }[];
+  outcomes: { value: InUnitOfEstimate; chance: Chance }[];
   unit: TimeUnit;
 }
 export type Estimate = FixedEstimate | RangeEstimate | OutcomesEstimate;
@@ -92,6 +95,8 @@ export interface Task extends Noted {
   informed: Id[];
   estimatedBy: Id[];
   basis?: string;
+  /** Who put it, or its estimate, into the plan; changes no number and no hash. */
+  enteredBy?: Id[];
   started?: IsoDate;
   finished?: IsoDate;
   remaining?: Estimate;
@@ -112,6 +117,8 @@ export interface Opinion extends Noted {
   /** The questions in the order they were asked. */
   order?: ("basis" | "high" | "low" | "likely" | "dissent")[];
   dissent?: string;
+  /** Who wrote it down, where that was somebody else. */
+  enteredBy?: Id[];
 }
 
 export interface Interval extends Noted {
@@ -193,6 +200,13 @@ export interface RegisterEntry extends Noted {
   responses: Response[];
   group?: string;
   status: "open" | "occurred" | "closed";
+  /** What it did in fact, once occurred: takes the place of its impacts' ranges. */
+  actual?: {
+    /** Money in all. */
+    cost?: number;
+    /** Working days, of each task that its impacts delay or make wait. */
+    days?: number;
+  };
   expires?: IsoDate;
   onlyIf?: Id;
 }
@@ -248,6 +262,8 @@ export interface Benefit extends Noted {
   worth?: number;
   per: "day" | "week" | "month" | "year" | "once";
   starts?: Id;
+  /** Months from that finish until it begins. */
+  lag?: number;
   ramp?: number;
   lasts?: number;
   until?: IsoDate;
@@ -267,12 +283,27 @@ export interface ScopeItem extends Noted {
   optional: boolean;
   lost?: string;
 }
+/** A bar the result has to clear: exactly one of `atLeast` and `atMost`. */
+export interface QualityBar extends Noted {
+  id: Id;
+  statement: string;
+  atLeast?: number;
+  atMost?: number;
+  /** In words. */
+  unit?: string;
+  expected?: Estimate;
+  /** Counts in place of `expected`. */
+  measured?: number;
+  on?: IsoDate;
+  owner?: Id;
+}
 export interface Purpose {
   problem?: string;
   goals: Goal[];
   scopeIn: ScopeItem[];
   scopeOut: string[];
   constraints: string[];
+  quality: QualityBar[];
 }
 
 export type InformEvery = "week" | "two-weeks" | "month" | "quarter" | "milestone";
@@ -336,6 +367,9 @@ export interface Approval extends Noted {
   decision: "pending" | "approve" | "approve-subject-to" | "rework";
   date?: IsoDate;
   conditions?: string;
+  /** The day by which the conditions have to be met, and the day on which they were. */
+  conditionsBy?: IsoDate;
+  conditionsMet?: IsoDate;
   plan?: string;
   /** Who signed in their place. */
   by?: Id;
@@ -350,6 +384,8 @@ export interface Objection extends Noted {
   state: "open" | "answered" | "accepted";
   changedPlan: boolean;
   acceptedBy?: Id;
+  /** Who opened it again. */
+  reopenedBy?: Id;
 }
 export interface Change extends Noted {
   date?: IsoDate;
@@ -376,6 +412,14 @@ export interface ReturnTrigger extends Noted {
   /** The committed sum is above this. */
   costAbove?: number;
 }
+
+/** Free text in Markdown below a section of the page; changes no number. */
+export interface PageText extends Noted {
+  after: PageSection;
+  text: string;
+}
+/** A section of the page that free text may stand below. */
+export type PageSection = (typeof PAGE_SECTIONS)[number];
 
 /** A finding of `check` that was looked at and accepted; absent `ids`: every finding of that code. */
 export interface AcceptedFinding extends Noted {
@@ -418,6 +462,7 @@ export interface Plan extends Noted {
   objections: Objection[];
   changes: Change[];
   returnTriggers: ReturnTrigger[];
+  texts: PageText[];
   acceptedFindings: AcceptedFinding[];
   /** SHA-256 of the document (plan-format "The plan's hash"), hex. */
   sha256: string;

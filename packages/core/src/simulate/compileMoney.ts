@@ -66,6 +66,7 @@ export function compileMoney(
       worth: monthly(benefit) * (benefit.amount !== undefined ? 1 : (benefit.worth ?? 0)),
       once: benefit.per === "once",
       starts: index(benefit.starts),
+      lag: ((benefit.lag ?? 0) * 365.25) / 12,
       ramp: benefit.ramp ?? 0,
       lasts: benefit.lasts ?? Number.POSITIVE_INFINITY,
       untilDay:

@@ -168,6 +168,8 @@ export interface ModelBenefit {
   worth: number;
   once: boolean;
   starts: number;
+  /** Calendar days from that finish until it begins. */
+  lag: number;
   ramp: number;
   lasts: number;
   untilDay: number;

@@ -29,7 +29,7 @@ interface Stream {
 /**
  * Net value and payback of each iteration of the block, from its finish and its cost.
  *
- * A benefit begins at the finish b of its task (default the plan's); month k pays at b + k months, ramped up,
+ * A benefit begins at b, the finish of its task (default the plan's) and its `lag` later; month k pays at b + k months, ramped up,
  * as long as `lasts`, `until` and the appraisal's years allow, discounted from day 0 (plan format, "Benefits").
  * `benefitSums`: by benefit, the sum of its discounted worth over the block.
  * Cost: one power per benefit and iteration.
@@ -49,7 +49,7 @@ export function appraise(
   const valued = model.benefits.filter((benefit) => benefit.worth !== 0);
   const streams = valued.map((benefit): Stream => {
     const payments = paymentsOf(benefit, appraisal.discountRate, appraisal.years);
-    const begins = benefit.starts < 0 ? block.planFinish : (block.finish[benefit.starts] as Float64Array);
+    const begins = beginsOf(benefit, block);
     const worth = new Float64Array(n);
     const last = new Int32Array(n);
     fillAmount(benefit.amount, block, worth);
@@ -74,6 +74,12 @@ export function appraise(
     benefitSums[at] = sum;
   });
   for (let k = 0; k < n; k++) into.payback[first + k] = paybackOf(streams, k, block.cost[k] as number);
+}
+
+/** When a benefit begins in each iteration, length n: the finish it hangs on, and its own lag after that. */
+export function beginsOf({ starts, lag }: ModelBenefit, block: Block): Float64Array {
+  const finish = starts < 0 ? block.planFinish : (block.finish[starts] as Float64Array);
+  return lag === 0 ? finish : finish.map((moment) => moment + lag);
 }
 
 function paymentsOf(benefit: ModelBenefit, rate: number, years: number): Float64Array {

@@ -3,6 +3,7 @@ import { power } from "../../sampling/math/power.ts";
 import type { Block } from "../../simulate/block.ts";
 import type { Model, ModelBenefit } from "../../simulate/model.ts";
 import { fillAmount } from "../../simulate/money.ts";
+import { beginsOf } from "../../simulate/worth.ts";
 import { rateWhereNought } from "./returnRate.ts";
 
 const month = 365.25 / 12;
@@ -35,7 +36,7 @@ export function returnRates(model: Model, block: Block, first: number, into: Flo
 
 function streamOf(benefit: ModelBenefit, block: Block, horizon: number): Stream {
   const { n } = block;
-  const begins = benefit.starts < 0 ? block.planFinish : (block.finish[benefit.starts] as Float64Array);
+  const begins = beginsOf(benefit, block);
   const worth = new Float64Array(n);
   const last = new Int32Array(n);
   fillAmount(benefit.amount, block, worth);

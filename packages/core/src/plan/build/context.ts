@@ -1,6 +1,16 @@
 import type { PlanDraft } from "../definition/draft.ts";
 import type { EstimateDraft } from "../definition/estimate.ts";
-import type { Benefit, Goal, Person, Phase, Purpose, ScopeItem, Stakeholder } from "../types.ts";
+import type {
+  Benefit,
+  Estimate,
+  Goal,
+  Person,
+  Phase,
+  Purpose,
+  QualityBar,
+  ScopeItem,
+  Stakeholder,
+} from "../types.ts";
 import { toEstimate } from "./estimate.ts";
 import { must, present } from "./must.ts";
 
@@ -91,6 +101,7 @@ export function buildContext(plan: PlanDraft) {
         worth: benefit.worth,
         per: benefit.per ?? "year",
         starts: benefit.starts,
+        lag: benefit.lag,
         ramp: benefit.ramp,
         lasts: benefit.lasts,
         until: benefit.until,
@@ -99,10 +110,13 @@ export function buildContext(plan: PlanDraft) {
       }),
   );
 
-  return { people, stakeholders, phases, benefits, purpose: buildPurpose(plan.purpose) };
+  return { people, stakeholders, phases, benefits, purpose: buildPurpose(plan.purpose, maybe) };
 }
 
-function buildPurpose(draft: PlanDraft["purpose"]): Purpose {
+function buildPurpose(
+  draft: PlanDraft["purpose"],
+  maybe: (estimate: EstimateDraft | undefined) => Estimate | undefined,
+): Purpose {
   return present({
     problem: draft?.problem,
     goals: (draft?.goals ?? []).map(
@@ -131,5 +145,21 @@ function buildPurpose(draft: PlanDraft["purpose"]): Purpose {
     }),
     scopeOut: draft?.scope?.out ?? [],
     constraints: draft?.constraints ?? [],
+    quality: (draft?.quality ?? []).map(
+      (bar): QualityBar =>
+        present({
+          id: must(bar.id),
+          statement: must(bar.statement),
+          atLeast: bar.atLeast,
+          atMost: bar.atMost,
+          unit: bar.unit,
+          expected: maybe(bar.expected),
+          measured: bar.measured,
+          on: bar.on,
+          owner: bar.owner,
+          note: bar.note,
+          was: bar.was,
+        }),
+    ),
   });
 }

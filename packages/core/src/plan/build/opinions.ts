@@ -15,6 +15,7 @@ export function buildOpinions(task: TaskDraft, defaults: EstimateDefaults): Opin
       basis: draft.basis,
       order: draft.order,
       dissent: draft.dissent,
+      enteredBy: draft.enteredBy,
       note: draft.note,
       was: draft.was,
     });

@@ -6,6 +6,7 @@ import { buildContext } from "./context.ts";
 import { buildDecision } from "./decision.ts";
 import { toEstimate } from "./estimate.ts";
 import { must, present } from "./must.ts";
+import { buildPageTexts } from "./pageTexts.ts";
 import { buildRegister } from "./register.ts";
 import { buildReturnTriggers } from "./returnTriggers.ts";
 import { buildTasks } from "./tasks.ts";
@@ -83,6 +84,7 @@ export function buildPlan(draft: PlanDraft, hashes: Pick<Plan, "sha256" | "appro
         }),
     ),
     returnTriggers: buildReturnTriggers(draft.returnTriggers),
+    texts: buildPageTexts(draft.texts),
     ...buildDecisions(draft),
     note: draft.note,
     was: draft.was,
@@ -98,6 +100,8 @@ function buildDecisions(draft: PlanDraft) {
         decision: approval.decision ?? "pending",
         date: approval.date,
         conditions: approval.conditions,
+        conditionsBy: approval.conditionsBy,
+        conditionsMet: approval.conditionsMet,
         plan: approval.plan,
         by: approval.by,
         note: approval.note,
@@ -116,6 +120,7 @@ function buildDecisions(draft: PlanDraft) {
         state: objection.state ?? "open",
         changedPlan: objection.changedPlan ?? false,
         acceptedBy: objection.acceptedBy,
+        reopenedBy: objection.reopenedBy,
         note: objection.note,
         was: objection.was,
       }),

@@ -8,6 +8,7 @@ import type {
 import type { EstimateDraft } from "../definition/estimate.ts";
 import type { Assumption, Impact, Response, Risk, Task } from "../types.ts";
 import { toEstimate } from "./estimate.ts";
+import { withFacts } from "./facts.ts";
 import { must, present } from "./must.ts";
 
 /** Risks and assumptions with impacts resolved to tasks. */
@@ -56,6 +57,7 @@ export function buildRegister(
     responses: (draft.responses ?? []).map(response),
     group: draft.group,
     status: draft.status ?? ("open" as const),
+    actual: draft.actual && present({ cost: draft.actual.cost, days: draft.actual.days }),
     expires: draft.expires,
     onlyIf: draft.onlyIf,
     note: draft.note,
@@ -65,24 +67,28 @@ export function buildRegister(
   return {
     risks: (plan.risks ?? []).map(
       (draft): Risk =>
-        present({
-          kind: "risk" as const,
-          name: must(draft.name),
-          probability: must(draft.probability),
-          ...shared(draft),
-        }),
+        withFacts(
+          present({
+            kind: "risk" as const,
+            name: must(draft.name),
+            probability: must(draft.probability),
+            ...shared(draft),
+          }),
+        ),
     ),
     assumptions: (plan.assumptions ?? []).map(
       (draft): Assumption =>
-        present({
-          kind: "assumption" as const,
-          name: must(draft.statement),
-          probability: must(draft.chanceWrong),
-          reviewBy: draft.reviewBy,
-          signpost: draft.signpost,
-          tripped: draft.tripped,
-          ...shared(draft),
-        }),
+        withFacts(
+          present({
+            kind: "assumption" as const,
+            name: must(draft.statement),
+            probability: must(draft.chanceWrong),
+            reviewBy: draft.reviewBy,
+            signpost: draft.signpost,
+            tripped: draft.tripped,
+            ...shared(draft),
+          }),
+        ),
     ),
   };
 }

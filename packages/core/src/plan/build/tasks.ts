@@ -45,6 +45,7 @@ export function buildTasks(plan: PlanDraft): Task[] {
       informed: task.informed ?? phase?.informed ?? [],
       estimatedBy: task.estimatedBy ?? [],
       basis: task.basis,
+      enteredBy: task.enteredBy,
       started: task.started,
       finished: task.finished,
       remaining: maybe(task.remaining),

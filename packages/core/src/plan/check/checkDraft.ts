@@ -4,6 +4,7 @@ import { checkBenefits } from "./benefits.ts";
 import { checkCalendars } from "./calendars.ts";
 import { checkCorrelations } from "./correlations.ts";
 import { checkEstimates } from "./estimates.ts";
+import { checkFacts } from "./facts.ts";
 import { checkLinks } from "./links.ts";
 import { checkPeople } from "./people.ts";
 import { checkProgress } from "./progress.ts";
@@ -22,6 +23,7 @@ export function checkDraft(plan: PlanDraft, reading: Reading): void {
   checkPeople(plan, reading);
   checkProgress(plan, reading);
   checkRegister(plan, reading);
+  checkFacts(plan, reading);
   checkReturnTriggers(plan, reading);
   checkCorrelations(plan, reading);
   checkBenefits(plan, reading);

@@ -17,6 +17,12 @@ export const ROLES = {
   informed: people("Ids of those who are told after."),
 };
 
+/** Who wrote something down, told apart from who said it. */
+export const enteredBy = (about: string): Key<string[]> =>
+  optional(listOf(looseReference(WHO)), about, {
+    mistakenFor: ["contributedBy", "contributor", "writtenBy"],
+  });
+
 export const estimatedBy = (): Key<string[]> =>
   optional(listOf(looseReference(WHO)), "Who said so: ids of people or stakeholders.", {
     mistakenFor: ["estimator", "estimated-by"],

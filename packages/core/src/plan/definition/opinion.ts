@@ -1,5 +1,5 @@
 import type { Place } from "../source/place.ts";
-import { who } from "./common.ts";
+import { enteredBy, who } from "./common.ts";
 import { BOUNDS, SHAPES, UNITS } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { object } from "./object.ts";
@@ -34,6 +34,7 @@ export const opinion = object(
     }),
     basis: optional(text("text"), "Why they would know.", { mistakenFor: ["why", "reason", "source"] }),
     order: optional(listOf(choice(...OPINION_QUESTIONS)), "The questions in the order they were asked."),
+    enteredBy: enteredBy("Who wrote it down, where that was somebody else: ids."),
     dissent: optional(text("text"), "What they do not agree with.", { mistakenFor: ["objection"] }),
   },
   (draft, place: Place, reading: Reading) => {

@@ -5,6 +5,7 @@ import { BOUNDS, estimate, SHAPES } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { id, label, reference } from "./names.ts";
 import { object } from "./object.ts";
+import { pageText } from "./pageText.ts";
 import { calendars, person, phase, stakeholder } from "./people.ts";
 import { appraisal, benefit, purpose } from "./purpose.ts";
 import { assumption, correlation, risk } from "./register.ts";
@@ -77,6 +78,10 @@ const approval = object("approval", "an approval", {
   }),
   date: optional(date(), "When it was taken."),
   conditions: optional(text("text"), "What it is subject to."),
+  conditionsBy: optional(date(), "The day by which the conditions have to be met.", {
+    mistakenFor: ["until", "expires"],
+  }),
+  conditionsMet: optional(date(), "The day on which they were met."),
   plan: optional(text("a hash"), "Hash of the plan it is bound to."),
   by: optional(who(), "Who signed in their place."),
 });
@@ -91,6 +96,7 @@ const objection = object("objection", "an objection", {
   state: optional(choice("open", "answered", "accepted"), "Where it stands.", { fallback: "open" }),
   changedPlan: optional(flag(), "Whether it changed the plan.", { fallback: false }),
   acceptedBy: optional(who(), "Who accepted that it stands."),
+  reopenedBy: optional(who(), "Who opened it again after it was answered or accepted."),
 });
 
 const change = object("change", "a change", {
@@ -147,6 +153,7 @@ export const planDocument = object("plan", "a plan", {
   returnTriggers: optional(listOf(returnTrigger), "When it comes back to those who approved it.", {
     mistakenFor: ["triggers", "returnTrigger"],
   }),
+  texts: optional(listOf(pageText), "Free text between the sections of the page; changes no number."),
   acceptedFindings: optional(
     listOf(acceptedFinding),
     "Findings of `check` that were looked at and accepted.",

@@ -22,6 +22,27 @@ const scopeItem = object("scope-item", "a scope item", {
   lost: optional(text("text"), "What is lost without it."),
 });
 
+/** A bar the result has to clear: what is expected today is held against it, and once measured, what was measured. */
+const quality = object("quality", "a quality bar", {
+  id: required(id("quality bar"), "its id."),
+  statement: required(text("a statement"), "what has to hold.", ["name", "title", "text"]),
+  atLeast: optional(number("a number"), "The least that will do; exactly one of `atLeast` and `atMost`.", {
+    mistakenFor: ["min", "minimum"],
+  }),
+  atMost: optional(number("a number"), "The most that will do, in place of `atLeast`.", {
+    mistakenFor: ["max", "maximum"],
+  }),
+  unit: optional(text("text"), "The unit of these numbers, in words."),
+  expected: optional(estimate("plain"), "What is expected today, an estimate.", {
+    mistakenFor: ["forecast", "likely"],
+  }),
+  measured: optional(number("a number"), "What was measured; it counts in place of `expected`.", {
+    mistakenFor: ["actual", "value"],
+  }),
+  on: optional(date(), "The day it was measured.", { mistakenFor: ["date", "measuredOn"] }),
+  owner: optional(who(), "Who sees that it holds."),
+});
+
 export const purpose = object("purpose", "the purpose", {
   problem: optional(text("text"), "What is wrong today."),
   goals: optional(listOf(goal), "What is to be reached."),
@@ -33,6 +54,9 @@ export const purpose = object("purpose", "the purpose", {
     "What is in and what is out.",
   ),
   constraints: optional(listOf(text("text")), "What cannot be changed."),
+  quality: optional(listOf(quality), "Bars the result has to clear, each with a number.", {
+    mistakenFor: ["criteria", "acceptance"],
+  }),
 });
 
 const KINDS = ["revenue", "cost-saving", "time-saving", "process", "efficiency", "risk-reduction"] as const;
@@ -57,6 +81,10 @@ export const benefit = object("benefit", "a benefit", {
     mistakenFor: ["every"],
   }),
   starts: optional(reference(["task"]), "Begins at this task's finish; by default the plan's."),
+  lag: optional(months(), "Months from that finish until it begins.", {
+    fallback: 0,
+    mistakenFor: ["startLag", "delay", "after"],
+  }),
   ramp: optional(months(), "Months until it is there in full."),
   lasts: optional(months(), "Months it lasts."),
   until: optional(date(), "Last day it counts."),

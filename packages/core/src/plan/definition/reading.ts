@@ -16,6 +16,7 @@ export type IdKind =
   | "overhead"
   | "benefit"
   | "goal"
+  | "quality bar"
   | "scope item"
   | "interval"
   | "objection"

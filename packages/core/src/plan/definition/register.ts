@@ -3,7 +3,7 @@ import { estimate } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { drawName, id, label, reference } from "./names.ts";
 import { object } from "./object.ts";
-import { choice, date, flag, number, probability, text } from "./scalars.ts";
+import { choice, date, flag, money, number, probability, text } from "./scalars.ts";
 import { optional, required } from "./type.ts";
 
 const impact = object("impact", "an impact", {
@@ -30,6 +30,18 @@ const response = object("response", "a response", {
   }),
 });
 
+/** What an occurred entry did in fact: a fact takes the place of the range. */
+const actual = object("actual", "what an occurred entry did in fact", {
+  cost: optional(money(), "Money it cost in all, in place of its impacts' `cost`.", {
+    mistakenFor: ["spent", "money"],
+  }),
+  days: optional(
+    number("working days"),
+    "Working days it took of each task that its impacts delay or make wait, in place of these.",
+    { mistakenFor: ["delay", "wait"] },
+  ),
+});
+
 const shared = {
   cause: optional(text("text"), "What would bring it about."),
   owner: optional(who(), "Who watches it."),
@@ -43,6 +55,7 @@ const shared = {
   status: optional(choice("open", "occurred", "closed"), "Whether it can still happen.", {
     fallback: "open",
   }),
+  actual: optional(actual, "What it did in fact, once it has occurred.", { mistakenFor: ["actuals"] }),
   expires: optional(date(), "Last day it can happen."),
   onlyIf: optional(reference(["response"]), "Exists only while this response is adopted."),
 };

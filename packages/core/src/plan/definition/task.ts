@@ -1,6 +1,6 @@
 import type { Place } from "../source/place.ts";
 import { shorthand } from "./choose.ts";
-import { estimatedBy, ROLES } from "./common.ts";
+import { enteredBy, estimatedBy, ROLES } from "./common.ts";
 import { type EstimateDraft, estimate } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { id, label, reference } from "./names.ts";
@@ -124,6 +124,7 @@ export const task = object("task", "a task", {
   ...ROLES,
   estimatedBy: estimatedBy(),
   basis: optional(text("text"), "Why they would know."),
+  enteredBy: enteredBy("Who put it, or its estimate, into the plan: ids; changes no number."),
   started: optional(date(), "Day it started.", { mistakenFor: ["actualStart", "begun"] }),
   finished: optional(date(), "Day it finished.", { mistakenFor: ["actualFinish", "done", "completed"] }),
   remaining: optional(estimate("time"), "Working days that remain of a started task."),

@@ -29,6 +29,7 @@ export function alsoChanged(pair: Pair, renamed: readonly (readonly [string, str
       problem: "problem",
       scopeOut: "what is left out",
       constraints: "constraints",
+      quality: "quality bars",
     }),
     ...items("Goal ", named(older.purpose.goals), named(newer.purpose.goals), goalTexts, false),
     ...items("Scope ", older.purpose.scopeIn, newer.purpose.scopeIn, scopeTexts, false),
@@ -75,6 +76,7 @@ const taskTexts: Words = {
   consulted: "who is consulted",
   informed: "who is informed",
   estimatedBy: "who estimated it",
+  enteredBy: "who entered it",
 };
 const personTexts: Words = {
   name: "name",
@@ -104,6 +106,7 @@ const benefitTexts: Words = {
   worth: "worth",
   per: "period",
   starts: "when it starts",
+  lag: "lag after that",
   ramp: "ramp",
   lasts: "how long it lasts",
   until: "end",
@@ -210,6 +213,7 @@ function lists(older: Plan, newer: Plan): string[] {
   say("Approvals", older.approvals, newer.approvals);
   say("Objections", older.objections, newer.objections);
   say("List of changes", older.changes, newer.changes);
+  say("Texts between the sections", older.texts, newer.texts);
   say("Return triggers", older.returnTriggers, newer.returnTriggers);
   return texts;
 }

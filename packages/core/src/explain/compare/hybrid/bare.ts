@@ -11,7 +11,7 @@ export function barePlan(plan: Plan): Plan {
   return {
     ...rest,
     commitment: present({ confidence, finishOf, funds: [] }),
-    purpose: { goals: [], scopeIn: [], scopeOut: [], constraints: [] },
+    purpose: { goals: [], scopeIn: [], scopeOut: [], constraints: [], quality: [] },
     benefits: [],
     stakeholders: [],
     phases: plan.phases.map(({ name, calendar }) =>
@@ -24,6 +24,7 @@ export function barePlan(plan: Plan): Plan {
     approvals: [],
     objections: [],
     changes: [],
+    texts: [],
   };
 }
 
