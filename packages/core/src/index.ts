@@ -85,6 +85,7 @@ export * from "./models/index.ts";
 export { applyScenario } from "./plan/applyScenario.ts";
 export * from "./plan/index.ts";
 export { type ScenarioChoice, scenarioNotes } from "./plan/scenarioProblems.ts";
+export * from "./problems/index.ts";
 export * from "./sampling/index.ts";
 export * from "./signoff/index.ts";
 export { type AsWritten, planAsWritten } from "./simulate/asWritten.ts";

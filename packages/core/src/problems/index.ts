@@ -1,0 +1,2 @@
+export { problemFamilies } from "./problemFamilies.ts";
+export type { ProblemFamily, ProblemRule } from "./types.ts";

@@ -1,0 +1,96 @@
+import type { ProblemRule } from "../types.ts";
+
+/** The text. */
+export const textProblems: readonly ProblemRule[] = [
+  {
+    code: "not-text",
+    what: "The file is no text: it holds bytes no text has, or it is a workbook or a packed file.",
+    rule: "A plan is YAML or JSON text in UTF-8; a table is comma-separated text.",
+    why: "Read as text, it would give names and numbers nobody wrote.",
+    remedy: "Save or export it as text, encoded as UTF-8.",
+  },
+  {
+    code: "empty",
+    what: "Nothing stands in the file, or only comments; of a table, not even headings.",
+    rule: "A document has a beginning.",
+    why: "An empty plan has no date to forecast.",
+    remedy: "Begin with `leeway new`, or with a row of headings.",
+  },
+  {
+    code: "encoding",
+    what: "Bytes or half characters that UTF-8 does not have.",
+    rule: "A plan is encoded as UTF-8.",
+    why: "Read in another encoding, names would change silently.",
+    remedy: "Save the file as UTF-8 and type again what is damaged.",
+  },
+  {
+    code: "lost-character",
+    what: "A replacement character stands where a letter was lost earlier.",
+    rule: "A text holds what was typed.",
+    why: "Whoever saved the file last lost a letter; what it was is not to be guessed.",
+    remedy: "Type the word again and save as UTF-8.",
+  },
+  {
+    code: "yaml-syntax",
+    what: "The text breaks the rules of YAML at the place named.",
+    rule: "A plan is YAML 1.2 or JSON.",
+    why: "What cannot be parsed cannot be guessed.",
+    remedy: "Mend the line; often it is an indent, a bracket left open or a quote.",
+  },
+  {
+    code: "json-syntax",
+    what: "The text begins as JSON and breaks its rules at the place named.",
+    rule: "JSON after RFC 8259.",
+    why: "What cannot be parsed cannot be guessed.",
+    remedy: "Mend the place, or write the plan as YAML.",
+  },
+  {
+    code: "several-documents",
+    what: "A line of three hyphens begins a second document.",
+    rule: "A file holds one plan.",
+    why: "Taking the first and dropping the rest would hide half a plan.",
+    remedy: "Keep one document in a file.",
+  },
+  {
+    code: "colon-in-text",
+    what: "A text holds a colon followed by a space, which YAML takes for a key.",
+    rule: "Such a text stands between quotes.",
+    why: "Otherwise the rest of the line becomes a key nobody meant.",
+    remedy: "Put quotes around the text.",
+  },
+  {
+    code: "odd-key",
+    what: "A key is a list, an object or empty.",
+    rule: "A key is plain text.",
+    why: "No key of the format looks so.",
+    remedy: "Write `key: value`.",
+  },
+  {
+    code: "alias",
+    what: "A YAML alias stands for something that is not complete before it.",
+    rule: "An alias repeats what was marked earlier.",
+    why: "It would contain itself.",
+    remedy: "Write the value out.",
+  },
+  {
+    code: "alias-growth",
+    what: "Aliases of aliases make the document far larger than its text.",
+    rule: "A document is about as large as its text.",
+    why: "A few lines could fill the memory of whoever opens them.",
+    remedy: "Write the values out.",
+  },
+  {
+    code: "too-deep",
+    what: "Brackets or indents nest deeper than any plan does.",
+    rule: "A plan nests at most so many levels.",
+    why: "Deeper nesting is damage, or meant to exhaust the reader.",
+    remedy: "Close the brackets.",
+  },
+  {
+    code: "not-json",
+    what: "A value handed over as data has no form in JSON: a function, a date object, an endless number.",
+    rule: "Data is what `JSON.parse` can give.",
+    why: "It could be neither saved nor hashed.",
+    remedy: "Hand over texts, numbers, booleans, lists and plain objects.",
+  },
+];
