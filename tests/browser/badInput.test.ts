@@ -58,7 +58,7 @@ describe("input that cannot be right", () => {
   it("refuses a link that would close a loop, and one to a task that is not there", async () => {
     const notebook = await openNotebook(browser, built.address);
     const { page } = notebook;
-    const waits = cell(page, "Lease terms agreed: waits for these task ids");
+    const waits = cell(page, "Lease terms agreed: waits for these tasks, by id or name");
     await waits.fill("lease-signed");
     await waits.press("Enter");
     expect(await page.locator(".message").textContent()).toMatch(/loop/i);

@@ -9,6 +9,8 @@ import "./styles/figures.css";
 import "./styles/keeping.css";
 import "./styles/answering.css";
 import "./styles/handing.css";
+import "./styles/suggest.css";
+import "./styles/entries.css";
 import "./styles/folding.css";
 import "./styles/narrow.css";
 import "./styles/print.css";

@@ -21,6 +21,7 @@ import "./leewayPurpose.ts";
 import "./leewayReach.ts";
 import "./leewayRegister.ts";
 import "./leewayStamp.ts";
+import "./leewaySuggest.ts";
 import "./leewayTasks.ts";
 import "./leewayTornado.ts";
 import "./leewayWorth.ts";

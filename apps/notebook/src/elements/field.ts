@@ -1,6 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { keepTyping } from "./keepTyping.ts";
 
+/** What an input names, see `leeway-suggest`. */
+export interface Suggests {
+  of: "tasks" | "who";
+  as: "id" | "name";
+  /** Left out: a task does not wait for itself. */
+  not?: string;
+}
+
 export interface FieldOptions {
   /** What the input is for, in full: read out, and asked for by tests. */
   label: string;
@@ -16,6 +24,8 @@ export interface FieldOptions {
   row?: number;
   column?: number;
   readonly?: boolean;
+  /** What is named in it, so that names are suggested; `as`: what is put in for one. */
+  suggest?: Suggests;
   /** The reader finished an entry that differs from what was there. */
   commit: (text: string) => void;
   /** The reader is typing: what the entry would be now. */
@@ -43,6 +53,13 @@ export function field(options: FieldOptions): TemplateResult {
     data-row=${options.row ?? nothing}
     data-column=${options.column ?? nothing}
     data-shown=${shown}
+    role=${options.suggest === undefined ? nothing : "combobox"}
+    aria-autocomplete=${options.suggest === undefined ? nothing : "list"}
+    aria-expanded=${options.suggest === undefined ? nothing : "false"}
+    aria-controls=${options.suggest === undefined ? nothing : "suggestions"}
+    data-suggest=${options.suggest?.of ?? nothing}
+    data-suggest-as=${options.suggest?.as ?? nothing}
+    data-suggest-not=${options.suggest?.not ?? nothing}
     ?readonly=${options.readonly ?? false}
     ${keepTyping(shown)}
     @input=${(event: Event) => {

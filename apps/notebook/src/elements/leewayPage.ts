@@ -218,6 +218,7 @@ export class LeewayPage extends PageElement {
           ${this.#folding.section("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>`)}
           ${this.#folding.section("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
           ${this.#folding.section("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
+          <leeway-suggest .stated=${state.stated}></leeway-suggest>
         </main>
         <footer>
           <h2>Run stamp</h2>

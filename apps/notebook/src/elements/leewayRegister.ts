@@ -1,11 +1,13 @@
 import { formatDays, formatMoney, roundSignificant } from "@leeway/charts";
 import type { Assumption, Forecast, Plan, Risk } from "@leeway/core";
 import { html, nothing } from "lit";
+import { type EffectCells, newEffect } from "../plan/newEffect.ts";
 import { type EntryCells, newEntry, newResponse, type ResponseCells } from "../plan/newEntry.ts";
 import { readChance } from "../plan/readChance.ts";
 import { removeEntry } from "../plan/removeEntry.ts";
 import { delayUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
+import { entryDetails } from "./entryDetails.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
 import { field } from "./field.ts";
@@ -29,6 +31,7 @@ export class LeewayRegister extends LongElement {
     fading: { type: Boolean },
     told: { state: true },
     draft: { state: true },
+    open: { state: true },
   };
   plan: Plan | undefined;
   stated: unknown;
@@ -40,6 +43,8 @@ export class LeewayRegister extends LongElement {
   told = "";
   /** What is being added: to the risks, the assumptions, or the responses of one of them; and what is missing in it. */
   draft: { list: string; words?: string | undefined } | undefined;
+  /** Ids of the entries whose details are open. */
+  open: ReadonlySet<string> = new Set();
   #tools = new RowTools(this, {
     move: (path, by) => this.#move(path, by),
     remove: (path) => {
@@ -65,7 +70,7 @@ export class LeewayRegister extends LongElement {
             row += Math.max(1, entry.impacts.length);
             return this.#entry(plan, entry, `${key}[${at}]`, stated, first, most);
           })}
-          ${this.draft?.list === key ? this.#newEntry(plan, key, this.draft.words) : nothing}
+          ${this.draft?.list === key ? this.#newEntry(key, this.draft.words) : nothing}
           ${this.readonly ? nothing : this.#addsRow(key, list.length === 0)}`;
     return html`<table class="stated register" role="table" @keydown=${this.#keys}>
       <thead role="rowgroup">
@@ -131,7 +136,7 @@ export class LeewayRegister extends LongElement {
         ${
           this.readonly
             ? nothing
-            : html`<button type="button" class="adds-button" data-adds="${path}.responses" @click=${() => this.#open(`${path}.responses`)}>Add a response<span class="unseen"> to ${entry.name}</span></button>`
+            : html`<button type="button" class="adds-button" data-adds="${path}.responses" @click=${() => this.#openDraft(`${path}.responses`)}>Add a response<span class="unseen"> to ${entry.name}</span></button>`
         }
       </th>
       <td role="cell" class="number"><span class="cell-label">Chance, %</span>${field({
@@ -176,6 +181,7 @@ export class LeewayRegister extends LongElement {
         </select>
       </td>
       ${this.#adds(entry, most)}
+      ${this.#details(plan, entry, path)}
       ${
         waits
           ? html`<td role="cell" class="messages">
@@ -185,6 +191,38 @@ export class LeewayRegister extends LongElement {
           : nothing
       }
     </tr>`;
+  }
+
+  /** Made only while they are open: a long register does not carry a form for each of its rows. */
+  #details(plan: Plan, entry: Entry, path: string) {
+    const list = `${path}.impacts`;
+    return html`<td role="cell" class="more"><details
+      @toggle=${(event: Event) => {
+        const details = event.target;
+        if (!(details instanceof HTMLDetailsElement) || details.open === this.open.has(entry.id)) return;
+        const open = new Set(this.open);
+        if (details.open) open.add(entry.id);
+        else open.delete(entry.id);
+        this.open = open;
+      }}>
+      <summary>Owner, dates, effects<span class="unseen"> of ${entry.name}</span></summary>
+      ${
+        this.open.has(entry.id)
+          ? entryDetails({
+              host: this,
+              plan,
+              stated: this.stated,
+              pending: this.pending,
+              readonly: this.readonly,
+              entry,
+              path,
+              draft: this.draft?.list === list ? this.draft : undefined,
+              effect: { add: (cells) => this.#addEffect(list, cells), drop: () => this.#drop(list) },
+              addEffect: () => this.#openDraft(list),
+            })
+          : nothing
+      }
+    </details></td>`;
   }
 
   #response(plan: Plan, response: Entry["responses"][number], path: string) {
@@ -223,11 +261,10 @@ export class LeewayRegister extends LongElement {
     </td>`;
   }
 
-  #newEntry(plan: Plan, list: "risks" | "assumptions", words: string | undefined) {
+  #newEntry(list: "risks" | "assumptions", words: string | undefined) {
     return newEntryRow({
       kind: list === "risks" ? "risk" : "assumption",
       words,
-      tasks: plan.tasks.map((task) => task.name),
       add: (cells) => this.#addEntry(list, cells),
       drop: () => this.#drop(list),
     });
@@ -239,10 +276,10 @@ export class LeewayRegister extends LongElement {
         ? "No risk yet: an event that may hit the plan, with its chance and what it delays. "
         : "No assumption yet: something the plan counts on, and the chance that it proves wrong. ";
     return html`<tr role="row" class="adds-row"><td role="cell">${empty ? html`<span class="quiet">${teach}</span>` : nothing}<button
-      type="button" class="adds-button" data-adds=${list} @click=${() => this.#open(list)}>${list === "risks" ? "Add a risk" : "Add an assumption"}</button></td></tr>`;
+      type="button" class="adds-button" data-adds=${list} @click=${() => this.#openDraft(list)}>${list === "risks" ? "Add a risk" : "Add an assumption"}</button></td></tr>`;
   }
 
-  #open(list: string): void {
+  #openDraft(list: string): void {
     this.draft = { list };
     this.told = "";
     void this.updateComplete.then(() => this.querySelector<HTMLInputElement>(".new-row input")?.focus());
@@ -263,6 +300,18 @@ export class LeewayRegister extends LongElement {
 
   #addResponse(list: string, cells: ResponseCells): keyof ResponseCells | undefined {
     return this.#add(list, () => newResponse(cells, this.stated, this.plan?.currency ?? ""));
+  }
+
+  #addEffect(list: string, cells: EffectCells): keyof EffectCells | undefined {
+    const { plan } = this;
+    if (plan === undefined) return undefined;
+    const missing = this.#add(list, () => {
+      const made = newEffect(cells, plan.tasks, plan.currency);
+      return "words" in made ? made : { ...made, name: `an effect on ${cells.tasks.trim()}` };
+    });
+    // Effects are few: a second one is asked for by its button.
+    if (missing === undefined) this.draft = undefined;
+    return missing;
   }
 
   #add<C>(
@@ -321,7 +370,7 @@ export class LeewayRegister extends LongElement {
       ) {
         event.preventDefault();
         target.dispatchEvent(new Event("change", { bubbles: true }));
-        this.#open(list);
+        this.#openDraft(list);
         return;
       }
     }

@@ -207,13 +207,14 @@ export class LeewayTasks extends LongElement {
       ${cells}
       <td role="cell" class="after" data-tools>
         ${field({
-          label: `${task.name}: waits for these task ids`,
+          label: `${task.name}: waits for these tasks, by id or name`,
           committed: linksCell(task.after),
           shown: this.pending.get(linksPath)?.cells.value,
           message: this.pending.has(linksPath) ? `message-${task.id}-after` : undefined,
           row: at,
           column: 4,
           readonly: this.readonly,
+          suggest: { of: "tasks", as: "id", not: task.id },
           commit: (text) => this.#commitLinks(linksPath, stated, text, known, task.id),
           drop: () => send(this, "plan-drop", { field: linksPath }),
         })}
@@ -284,8 +285,7 @@ export class LeewayTasks extends LongElement {
   #add = (cells: TaskCells): keyof TaskCells | undefined => {
     const { draft, plan } = this;
     if (draft === undefined || plan === undefined) return undefined;
-    const known = new Set(plan.tasks.map((task) => task.id));
-    const made = newTask(cells, this.stated, known, draft.phase);
+    const made = newTask(cells, this.stated, plan.tasks, draft.phase);
     if ("words" in made) {
       this.draft = { ...draft, words: made.words };
       return made.cell;
@@ -294,7 +294,7 @@ export class LeewayTasks extends LongElement {
     this.#tools.act((): RowAction | { refused: string } => {
       const { draft: now, plan: then } = this;
       if (then === undefined) return { refused: "" };
-      const again = newTask(cells, this.stated, new Set(then.tasks.map((task) => task.id)), draft.phase);
+      const again = newTask(cells, this.stated, then.tasks, draft.phase);
       if ("words" in again) return { refused: `“${cells.name}” was not added. ${again.words}` };
       const at = now?.at ?? draft.at;
       return {
@@ -369,7 +369,7 @@ export class LeewayTasks extends LongElement {
 
   #commitLinks(path: string, stated: unknown, text: string, known: ReadonlySet<string>, self: string): void {
     const cells = { value: text };
-    const result = readLinksCell(text, path, statedAt(stated, path), known, self);
+    const result = readLinksCell(text, path, statedAt(stated, path), known, self, this.plan?.tasks);
     if ("words" in result)
       send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(this, "plan-edit", { field: path, cells, edits: result.edits });

@@ -5,8 +5,6 @@ import { type DraftRow, draftRow } from "./draftRow.ts";
 interface NewEntryRow extends DraftRow<keyof EntryCells> {
   kind: "risk" | "assumption";
   words: string | undefined;
-  /** Names of tasks to choose from. */
-  tasks: readonly string[];
 }
 
 const entryKeys = ["name", "chance", "low", "likely", "high", "tasks"] as const;
@@ -26,14 +24,15 @@ const input = (
   label: string,
   kind: "text" | "number",
   message: string | undefined,
-  list?: string,
+  names = false,
 ) =>
   html`<input class="field ${kind}" type="text" autocomplete="off" spellcheck="false"
     inputmode=${kind === "number" ? "decimal" : nothing} aria-label=${label} placeholder=${places[cell] ?? nothing} data-cell=${cell}
-    list=${list ?? nothing} aria-describedby=${message ?? nothing} />`;
+    role=${names ? "combobox" : nothing} aria-autocomplete=${names ? "list" : nothing} aria-expanded=${names ? "false" : nothing}
+    aria-controls=${names ? "suggestions" : nothing} data-suggest=${names ? "tasks" : nothing} aria-describedby=${message ?? nothing} />`;
 
 /** The row of a risk or an assumption that is not in the plan yet. */
-export function newEntryRow({ kind, words, tasks, ...does }: NewEntryRow): TemplateResult {
+export function newEntryRow({ kind, words, ...does }: NewEntryRow): TemplateResult {
   const { keydown, focusout } = draftRow<keyof EntryCells>(entryKeys, does);
   const message = words === undefined ? undefined : `message-new-${kind}`;
   const of = `New ${kind}`;
@@ -41,8 +40,7 @@ export function newEntryRow({ kind, words, tasks, ...does }: NewEntryRow): Templ
     <th role="rowheader" scope="row" class="name">
       ${input("name", `${of}: ${kind === "risk" ? "what may happen" : "what the plan counts on"}`, "text", message)}
       <label class="touches"><span class="by">delays this task</span>
-        ${input("tasks", `${of}: task it delays, by name; several parted by semicolons`, "text", message, "task-names")}</label>
-      <datalist id="task-names">${tasks.map((name) => html`<option value=${name}></option>`)}</datalist>
+        ${input("tasks", `${of}: task it delays, by name; several parted by semicolons`, "text", message, true)}</label>
     </th>
     <td role="cell" class="number"><span class="cell-label">Chance, %</span>${input("chance", `${of}: chance, in per cent`, "number", message)}</td>
     ${(["low", "likely", "high"] as const).map((key) => html`<td role="cell" class="number">${input(key, `${of}: delay: ${key}, in working days`, "number", message)}</td>`)}

@@ -13,13 +13,13 @@ const certain: Estimate = { kind: "fixed", value: 0, unit: "days" };
 /**
  * A task for the document from the cells of a new row.
  *
- * @param tasks  Ids of the tasks there are.
+ * @param tasks  The tasks there are.
  * @returns The task; or the cell that is missing or cannot be read, and why.
  */
 export function newTask(
   cells: TaskCells,
   stated: unknown,
-  tasks: ReadonlySet<string>,
+  tasks: readonly { id: string; name: string }[],
   phase: string | undefined,
 ): { task: Record<string, unknown> & { id: string } } | { cell: keyof TaskCells; words: string } {
   const name = cells.name.trim();
@@ -30,7 +30,14 @@ export function newTask(
     return { cell, words: estimate.words };
   }
   const id = newId(name, idsIn(stated), "task");
-  const links = readLinksCell(cells.after, "after", undefined, tasks, id);
+  const links = readLinksCell(
+    cells.after,
+    "after",
+    undefined,
+    new Set(tasks.map((task) => task.id)),
+    id,
+    tasks,
+  );
   if ("words" in links) return { cell: "after", words: links.words };
   const after = links.edits[0]?.value;
   return {
