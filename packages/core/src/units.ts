@@ -37,6 +37,8 @@ export type ChanceChange = number;
  * @maximum 1
  */
 export type Portion = number;
+/** Per cent. */
+export type Percent = number;
 /** A ratio, without a unit. */
 export type Ratio = number;
 /** A yearly rate: 0.03 is 3 % a year. */

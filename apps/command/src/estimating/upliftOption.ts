@@ -4,18 +4,13 @@ import {
   type StageKind,
   stageUplift,
   UPLIFT_BOUNDS,
-  type Uplift,
+  type UpliftAsked,
   type UpliftKind,
   type UpliftMix,
   upliftFor,
 } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { nearest } from "../call/nearest.ts";
-
-/** What the uplift is of: kinds with their parts, or one kind at a stage. */
-export type UpliftAsked =
-  | { table: "bounds"; mix: UpliftMix[]; mitigated: number; uplift: Uplift }
-  | { table: "stages"; kind: StageKind; stage: 1 | 2 | 3; capital: number };
 
 const isKind = (word: string): word is UpliftKind => Object.hasOwn(UPLIFT_BOUNDS, word);
 const isStageKind = (word: string): word is StageKind => Object.hasOwn(STAGE_UPLIFTS, word);

@@ -11,9 +11,11 @@ import {
   milestoneEvents,
   type Plan,
   type Table,
+  type TableRow,
   tableOf,
   writeCalendar,
 } from "@leeway/core";
+import { jsonText } from "../output.ts";
 import { csvText } from "./csvText.ts";
 
 export const OF_PLAN = ["tasks", "estimates", "register", "people"] as const;
@@ -49,7 +51,10 @@ export function exportOfPlan(
   const table = what === "estimates" ? estimateTable(document) : tableOf(document, what);
   if (format === "csv") return { text: csvText(table), said: rows(table.rows.length) };
   const { title, sha256 } = plan;
-  return { text: json({ plan: { title, sha256 }, [what]: records(table) }), said: rows(table.rows.length) };
+  return {
+    text: jsonText({ plan: { title, sha256 }, [what]: records(table) }),
+    said: rows(table.rows.length),
+  };
 }
 
 /** Part of a forecast; `stamp` is when the file is made. */
@@ -61,7 +66,7 @@ export function exportOfForecast(
   stamp: string,
 ): Exported {
   if (what === "forecast") {
-    if (format === "json") return { text: json(forecast), said: "the forecast" };
+    if (format === "json") return { text: jsonText(forecast), said: "the forecast" };
     const table = forecastTable(forecast);
     return { text: csvText(table), said: rows(table.rows.length) };
   }
@@ -72,25 +77,21 @@ export function exportOfForecast(
   if (format === "ics")
     return events(`${plan.title}: communication`, dueEvents(plan, list), format, stamp, run);
   const said = rows(list.due.length);
-  return { text: format === "csv" ? csvText(dueTable(list)) : json({ ...run, ...list }), said };
+  return { text: format === "csv" ? csvText(dueTable(list)) : jsonText({ ...run, ...list }), said };
 }
 
 function events(name: string, all: CalendarEvent[], format: Format, stamp: string, run: object): Exported {
   const said = all.length === 1 ? "1 event" : `${all.length} events`;
   if (format === "ics") return { text: writeCalendar(all, { name, stamp }), said };
-  return { text: format === "csv" ? csvText(eventTable(all)) : json({ ...run, events: all }), said };
+  return { text: format === "csv" ? csvText(eventTable(all)) : jsonText({ ...run, events: all }), said };
 }
 
-function records({ header, rows: all }: Table): object[] {
+function records({ header, rows: all }: Table): TableRow[] {
   return all.map((row) =>
     Object.fromEntries(
       header.map((key, k) => [key, row[k] ?? ""] as const).filter(([, value]) => value !== ""),
     ),
   );
-}
-
-function json(value: unknown): string {
-  return `${JSON.stringify(value, undefined, 2)}\n`;
 }
 
 function rows(count: number): string {

@@ -1,4 +1,4 @@
-import type { ScenarioChoice } from "@leeway/core";
+import type { Scenario, ScenarioChoice } from "@leeway/core";
 import { wrap } from "./page.ts";
 
 /** What was switched, so that a page on the table says that it is not the plan as it stands. */
@@ -11,7 +11,7 @@ export function scenarioLines(choice: ScenarioChoice, width: number): string[] {
 }
 
 /** For JSON: the same as a key of its own, or nothing where the plan is as it stands. */
-export function scenarioKey(choice: ScenarioChoice): { scenario?: ScenarioChoice } {
+export function scenarioKey(choice: ScenarioChoice): Scenario {
   const { with: taken, without: left } = choice;
   if (taken === undefined && left === undefined) return {};
   return {

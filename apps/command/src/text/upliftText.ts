@@ -1,6 +1,5 @@
 import { formatDate, formatMoney, formatPercent, roundSignificant, roundToLimits } from "@leeway/charts";
-import { STAGE_UPLIFTS, UPLIFT_BOUNDS, type UpliftedPlan } from "@leeway/core";
-import type { UpliftAnswer } from "../verbs/uplift.ts";
+import { STAGE_UPLIFTS, UPLIFT_BOUNDS, type UpliftAnswer, type UpliftedPlan } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, table, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";

@@ -1,4 +1,4 @@
-import { type Plan, type Problem, readPlan, scenarioNotes } from "@leeway/core";
+import { type AnswersByVerb, type Plan, type Problem, readPlan, scenarioNotes } from "@leeway/core";
 import type { EngineOptions } from "../call/engineOptions.ts";
 import type { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -13,6 +13,20 @@ import { hearStops } from "../stopping.ts";
 import { type Page, pageOf } from "../text/page.ts";
 import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
+
+/** What the verbs that come through here print as JSON. */
+type OfOnePlan = AnswersByVerb[
+  | "explain"
+  | "confidence"
+  | "responses"
+  | "reach"
+  | "people"
+  | "paths"
+  | "why"
+  | "future"
+  | "money"
+  | "brief"
+  | "uplift"];
 
 /** What one verb asks of a plan, and how its answer reads. */
 export interface Question<A extends object> {
@@ -46,7 +60,7 @@ export function drawing<V extends keyof Drawn>(
  * What every verb about one plan does: all problems of the call at once, the plan and its problems, whether there is
  * memory, the answer, its charts, and then text or JSON. Answers the exit code.
  */
-export async function answerVerb<A extends object>(
+export async function answerVerb<A extends OfOnePlan>(
   call: Call,
   values: OptionValues,
   question: Question<A>,
@@ -78,7 +92,7 @@ export async function answerVerb<A extends object>(
   if (told.length > 0) printProblems(told, document.name);
   if (answer === undefined) return exitCodes.invalid;
   if (question.draw !== undefined && !(await question.draw(answer))) return exitCodes.invalid;
-  if (values.has("json")) printJson({ ...scenarioKey(options), ...answer });
+  if (values.has("json")) printJson<OfOnePlan>({ ...scenarioKey(options), ...answer });
   else {
     const page = pageOf(process.env, process.stdout);
     printAnswer(question.text(answer, page, shellWord(document.name)));

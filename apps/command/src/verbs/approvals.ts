@@ -1,4 +1,11 @@
-import { approvalsState, type Comparison, errorsInTheWay, type Plan, readPlan } from "@leeway/core";
+import {
+  type ApprovalsAnswer,
+  approvalsState,
+  type Comparison,
+  errorsInTheWay,
+  type Plan,
+  readPlan,
+} from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -61,7 +68,7 @@ export async function approvalsVerb(call: Call): Promise<number> {
   const errors = errorsInTheWay(plan, { today: today.value, forecast });
   if (values.has("json")) {
     const { seed, iterations, design, version } = forecast;
-    printJson({
+    printJson<ApprovalsAnswer>({
       ...state,
       errors,
       ...{ seed, iterations, design, version },

@@ -1,5 +1,5 @@
 import { formatDate, plainName } from "@leeway/charts";
-import { type Change, logChange } from "@leeway/core";
+import { type Change, type ChangeAnswer, logChange } from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -48,7 +48,7 @@ export async function changeVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   }
   if (!(await writeEntry(file, logged.text))) return exitCodes.invalid;
-  if (values.has("json")) printJson({ plan: { title: file.plan.title }, change: entry });
+  if (values.has("json")) printJson<ChangeAnswer>({ plan: { title: file.plan.title }, change: entry });
   else {
     const agreed =
       approvedBy === undefined ? "Nobody is named who agreed." : `${nameOf(file.plan, approvedBy)} agreed.`;

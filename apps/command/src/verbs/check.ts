@@ -1,4 +1,12 @@
-import { type CheckAnswer, checkPlan, type Finding, type Plan, type Problem, readPlan } from "@leeway/core";
+import {
+  type CheckAnswer,
+  type CheckedAnswer,
+  checkPlan,
+  type Finding,
+  type Plan,
+  type Problem,
+  readPlan,
+} from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -42,7 +50,7 @@ export async function checkVerb(call: Call): Promise<number> {
   if (problems.length > 0) printProblems(problems, document.name);
   const read = problems.map(findingOf);
   if (plan === undefined) {
-    if (values.has("json")) printJson({ findings: read });
+    if (values.has("json")) printJson<CheckedAnswer>({ findings: read });
     return exitCodes.invalid;
   }
   const ran = values.has("as-written")
@@ -56,7 +64,7 @@ export async function checkVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   }
   const answer = answerOf(plan, today.value, [...read, ...unrun.map(findingOf)], ran?.forecast);
-  if (values.has("json")) printJson(answer);
+  if (values.has("json")) printJson<CheckedAnswer>(answer);
   else printAnswer(checkText(answer, pageOf(process.env, process.stdout), shellWord(document.name)));
   const worst = failOn === undefined ? -1 : SEVERITIES.indexOf(failOn);
   const found = answer.findings.some(

@@ -1,4 +1,4 @@
-import { type Plan, readPlan } from "@leeway/core";
+import { type CompareAnswer, type Plan, readPlan } from "@leeway/core";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -48,7 +48,7 @@ export async function compareVerb(call: Call): Promise<number> {
   for (const problem of problems) printProblems([problem], problem.of === "old" ? older.name : newer.name);
   if (comparison === undefined) return exitCodes.invalid;
   if (!(await chartsWritten("compare", comparison, charts))) return exitCodes.invalid;
-  if (values.has("json")) printJson(comparison);
+  if (values.has("json")) printJson<CompareAnswer>(comparison);
   else {
     const page = pageOf(process.env, process.stdout);
     printAnswer(compareText(comparison, page, shellWord(newer.name)));

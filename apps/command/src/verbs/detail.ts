@@ -1,4 +1,4 @@
-import { type Plan, version, waveCompare } from "@leeway/core";
+import { type DetailAnswer, type Plan, version, waveCompare } from "@leeway/core";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -34,7 +34,7 @@ export async function detailVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   if (values.has("json")) {
     const { problems: _problems, ...told } = comparison;
-    printJson({ plan: { title: newer.plan.title, sha256: newer.plan.sha256 }, stamp, ...told });
+    printJson<DetailAnswer>({ plan: { title: newer.plan.title, sha256: newer.plan.sha256 }, stamp, ...told });
   } else {
     const { title, currency } = newer.plan;
     const about = { title, currency, stamp: explanationStamp(stamp) };

@@ -1,4 +1,4 @@
-import type { ForecastOptions } from "@leeway/core";
+import type { ForecastAnswer, ForecastOptions } from "@leeway/core";
 import { engineOptions, given } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -59,7 +59,7 @@ export async function forecastVerb(call: Call): Promise<number> {
   if (result.problems.length > 0) printProblems(result.problems, document.name);
   if (result.forecast === undefined) return exitCodes.invalid;
   if (!(await chartsWritten("forecast", result.forecast, wanted.charts))) return exitCodes.invalid;
-  if (wanted.json) printJson({ ...scenarioKey(wanted.engine), ...result.forecast });
+  if (wanted.json) printJson<ForecastAnswer>({ ...scenarioKey(wanted.engine), ...result.forecast });
   else {
     const page = pageOf(process.env, process.stdout);
     const next = { planName: shellWord(document.name), responses: result.responses };

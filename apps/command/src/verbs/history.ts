@@ -1,4 +1,11 @@
-import { type Comparison, driftOf, historyFacts, type Plan } from "@leeway/core";
+import {
+  type Comparison,
+  driftOf,
+  type HistoryAnswer,
+  type HistoryStep,
+  historyFacts,
+  type Plan,
+} from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -66,7 +73,7 @@ export async function historyVerb(call: Call): Promise<number> {
     return exitCodes.invalid;
   if (values.has("json")) {
     const { entries, breaks, torn } = kept;
-    printJson({
+    printJson<HistoryAnswer>({
       plan: { title: plan.title, sha256: plan.sha256, approvalSha256: plan.approvalSha256 },
       entries,
       chain: {
@@ -127,7 +134,7 @@ async function stepsOf(file: PlanFile, { entries }: Kept, workers: number | unde
   return steps;
 }
 
-function stepJson({ from, to, comparison }: Step) {
+function stepJson({ from, to, comparison }: Step): HistoryStep {
   return {
     from: from.sha256,
     to: to.sha256,

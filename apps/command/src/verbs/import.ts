@@ -1,4 +1,4 @@
-import { importEstimates, importTable, type Problem } from "@leeway/core";
+import { type ImportAnswer, importEstimates, importTable, type Problem } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -48,7 +48,7 @@ export async function importVerb(call: Call): Promise<number> {
   if (write && !(await writeBack(given, result.text))) return exitCodes.invalid;
   const { changes, unchanged } = result;
   if (values.has("json")) {
-    if (!streamed || dry) printJson({ changes, unchanged, written: write });
+    if (!streamed || dry) printJson<ImportAnswer>({ changes, unchanged, written: write });
     return exitCodes.done;
   }
   const end = dry

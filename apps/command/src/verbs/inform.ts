@@ -1,4 +1,4 @@
-import { dueEvents, dueList, writeCalendar } from "@leeway/core";
+import { dueEvents, dueList, type InformAnswer, writeCalendar } from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -50,7 +50,8 @@ export async function informVerb(call: Call): Promise<number> {
     if (code !== exitCodes.done) return code;
   }
   const { seed, iterations, version, design } = forecast;
-  if (values.has("json")) printJson({ plan: forecast.plan, seed, iterations, version, design, ...list });
+  if (values.has("json"))
+    printJson<InformAnswer>({ plan: forecast.plan, seed, iterations, version, design, ...list });
   else printAnswer(informText(list, forecast, pageOf(process.env, process.stdout)));
   return exitCodes.done;
 }

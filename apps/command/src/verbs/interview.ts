@@ -2,6 +2,7 @@ import {
   addOpinion,
   askableOf,
   beginInterview,
+  type InterviewAnswer,
   type InterviewSubject,
   impliedBy,
   type Opinion,
@@ -76,7 +77,7 @@ export async function interviewVerb(call: Call): Promise<number> {
   if (!dry && !(await writeBack(given, edit.text))) return exitCodes.invalid;
   const implied = impliedBy(opinion.estimate);
   if (values.has("json")) {
-    printJson({ task: task.id, opinion, implied, written: !dry });
+    printJson<InterviewAnswer>({ task: task.id, opinion, implied, written: !dry });
     return exitCodes.done;
   }
   const { width } = pageOf(process.env, process.stdout);

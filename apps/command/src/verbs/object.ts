@@ -3,6 +3,7 @@ import {
   answerObjection,
   type Logged,
   logObjection,
+  type ObjectionsAnswer,
   type Plan,
   reopenObjection,
 } from "@leeway/core";
@@ -91,7 +92,11 @@ function only(plan: Plan, id: string | undefined): Plan {
 }
 
 function tell({ plan }: PlanFile, json: boolean): number {
-  if (json) printJson({ plan: { title: plan.title, sha256: plan.sha256 }, objections: plan.objections });
+  if (json)
+    printJson<ObjectionsAnswer>({
+      plan: { title: plan.title, sha256: plan.sha256 },
+      objections: plan.objections,
+    });
   else printAnswer(objectionsText(plan, pageOf(process.env, process.stdout)));
   return exitCodes.done;
 }

@@ -1,4 +1,12 @@
-import { type Pooling, type Problem, poolOpinions, settlePooling, type Task } from "@leeway/core";
+import {
+  type PoolAnswer,
+  type PooledTask,
+  type Pooling,
+  type Problem,
+  poolOpinions,
+  settlePooling,
+  type Task,
+} from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -40,7 +48,7 @@ export async function poolVerb(call: Call): Promise<number> {
     const drawn = { pooled, name: nameIn(plan) };
     if (!(await chartsWritten("pool", drawn, charts))) return exitCodes.invalid;
     if (values.has("json"))
-      printJson({ plan: { title: plan.title, sha256: plan.sha256 }, tasks: pooled.map(json) });
+      printJson<PoolAnswer>({ plan: { title: plan.title, sha256: plan.sha256 }, tasks: pooled.map(json) });
     else printAnswer(poolText(plan.title, pooled, page, { name: nameIn(plan), file: shellWord(name) }));
     return exitCodes.done;
   }
@@ -61,7 +69,7 @@ async function settle(given: GivenPlan, { task, pooling }: Pooled, values: Optio
   if (!dry && !(await writeBack(given, edit.text))) return exitCodes.invalid;
   const told = { task: task.id, ...json({ task, pooling, unitWords: "" }), written: !dry, basis: edit.basis };
   if (values.has("json")) {
-    printJson(told);
+    printJson<PoolAnswer>(told);
     return exitCodes.done;
   }
   const lines = [
@@ -94,7 +102,7 @@ function poolingsOf({ plan }: GivenPlan, task: Task, only: Pooling["of"] | undef
   });
 }
 
-function json({ task, pooling }: Pooled): object {
+function json({ task, pooling }: Pooled): PooledTask {
   return { id: task.id, name: task.name, ...pooling };
 }
 

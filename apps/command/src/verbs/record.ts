@@ -1,4 +1,10 @@
-import { type HistoryEntry, type HistoryFacts, historyFacts, recordProgress } from "@leeway/core";
+import {
+  type HistoryEntry,
+  type HistoryFacts,
+  historyFacts,
+  type RecordedAnswer,
+  recordProgress,
+} from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -82,7 +88,8 @@ export async function recordVerb(call: Call): Promise<number> {
     ...(why === undefined ? {} : { why }),
   };
   const { standing } = now;
-  const facts: HistoryFacts[] = [historyFacts(after, standing.forecast, standing.left, occasion)];
+  const kept = historyFacts(after, standing.forecast, standing.left, occasion);
+  const facts: HistoryFacts[] = [kept];
   const start = then?.standing;
   if (start !== undefined) {
     const first = { date: today.value, what: "as planned before progress was first recorded here" };
@@ -103,7 +110,7 @@ export async function recordVerb(call: Call): Promise<number> {
     last,
     versions: [...new Set([...(first === undefined ? [] : [first]), older, file.plan])],
   };
-  if (values.has("json")) printJson(jsonOf(answer, facts));
+  if (values.has("json")) printJson<RecordedAnswer>(jsonOf(answer, kept));
   else printAnswer(recordText(answer, pageOf(process.env, process.stdout), shellWord(file.path)));
   return exitCodes.done;
 }
@@ -149,18 +156,18 @@ async function write(file: PlanFile, text: string, facts: readonly HistoryFacts[
 
 function jsonOf(
   { dry, recorded, after, standing, comparison }: RecordAnswer,
-  facts: readonly HistoryFacts[],
-) {
+  forecast: HistoryFacts,
+): RecordedAnswer {
   const { missing, changed, finished } = recorded;
   const { from, to, difference, moves, confidence } = comparison;
   return {
     plan: { title: after.title, sha256: after.sha256, approvalSha256: after.approvalSha256 },
-    statusDate: after.statusDate,
+    ...(after.statusDate === undefined ? {} : { statusDate: after.statusDate }),
     written: !dry,
     changed,
     finished,
     missing,
-    forecast: facts.at(-1),
+    forecast,
     moved: { confidence, from, to, difference, moves },
     triggers: standing.triggers.triggers,
   };

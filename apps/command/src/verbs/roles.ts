@@ -1,4 +1,4 @@
-import { roleMatrix } from "@leeway/core";
+import { type RolesAnswer, roleMatrix } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -36,7 +36,7 @@ export async function rolesVerb(call: Call): Promise<number> {
     const text = format === "csv" ? csvText(rolesSheet(matrix)) : rolesMarkdown(matrix);
     return putOut(text, out, values.has("force"), `${matrix.rows.length} rows`);
   }
-  if (values.has("json")) printJson(matrix);
+  if (values.has("json")) printJson<RolesAnswer>(matrix);
   else printAnswer(rolesText(matrix, pageOf(process.env, process.stdout)));
   return exitCodes.done;
 }

@@ -2,7 +2,7 @@ import { jsonSchemaOf, SCHEMA_NAMES } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { nearest } from "../call/nearest.ts";
 import { exitCodes } from "../exitCodes.ts";
-import { printJson, printProblems } from "../output.ts";
+import { jsonText, printAnswer, printProblems } from "../output.ts";
 
 /** Prints the JSON Schema of the plan document, or of what a verb prints with `--json`. */
 export function schemaVerb(what = "plan"): number {
@@ -13,6 +13,6 @@ export function schemaVerb(what = "plan"): number {
     printProblems([callProblem("unknown-schema", what, "There is no schema of that.", remedy)]);
     return exitCodes.invalid;
   }
-  printJson(jsonSchemaOf(name));
+  printAnswer(jsonText(jsonSchemaOf(name)));
   return exitCodes.done;
 }

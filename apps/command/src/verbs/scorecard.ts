@@ -1,4 +1,12 @@
-import { type Adjustment, applyAdjustment, type Forecast, type Plan, scorecard } from "@leeway/core";
+import {
+  type Adjustment,
+  applyAdjustment,
+  type Forecast,
+  type ForecastInShort,
+  type Plan,
+  type ScorecardAnswer,
+  scorecard,
+} from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -63,14 +71,23 @@ export async function scorecardVerb(call: Call): Promise<number> {
     scenario = { adjustment, plain, adjusted };
   }
   if (!(await chartsWritten("scorecard", card, charts))) return exitCodes.invalid;
-  if (values.has("json")) printJson({ ...card, ...(scenario && { scenario: brief(scenario) }) });
+  if (values.has("json"))
+    printJson<ScorecardAnswer>({ ...card, ...(scenario && { scenario: brief(scenario) }) });
   else printAnswer(scorecardText(card, scenario, pageOf(process.env, process.stdout)));
   return exitCodes.done;
 }
 
 /** Of two forecasts what the scenario is about. */
-function brief({ adjustment, plain, adjusted }: AdjustedScenario): object {
-  const of = ({ plan, seed, iterations, version, design, committed, asWritten }: Forecast) => ({
+function brief({ adjustment, plain, adjusted }: AdjustedScenario): NonNullable<ScorecardAnswer["scenario"]> {
+  const of = ({
+    plan,
+    seed,
+    iterations,
+    version,
+    design,
+    committed,
+    asWritten,
+  }: Forecast): ForecastInShort => ({
     plan,
     seed,
     iterations,

@@ -4,6 +4,7 @@ import {
   type Problem,
   readCsv,
   readSheet,
+  type SheetAnswer,
   sheetCells,
   sheetOf,
   writeCsv,
@@ -133,7 +134,7 @@ async function takeIn(
   if (write && !(await writeBack(given, text))) return exitCodes.invalid;
   const counts = { taken: opinions.length, unchanged, empty, written: write };
   if (values.has("json")) {
-    printJson({ ...counts, opinions });
+    printJson<SheetAnswer>({ ...counts, opinions });
     return exitCodes.done;
   }
   const said = `${opinions.length} new, ${unchanged} as before, ${empty} without an answer.`;

@@ -1,4 +1,4 @@
-import { type Approval, errorsInTheWay, type Signature, signPlan } from "@leeway/core";
+import { type Approval, errorsInTheWay, type SignAnswer, type Signature, signPlan } from "@leeway/core";
 import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
@@ -70,7 +70,7 @@ export async function signVerb(call: Call): Promise<number> {
   }
   if (values.has("json")) {
     const { seed, iterations, design, version, committed, chance } = forecast;
-    printJson({
+    printJson<SignAnswer>({
       plan: { title: file.plan.title, sha256: file.plan.sha256, approvalSha256: file.plan.approvalSha256 },
       signature,
       written: !dry,

@@ -1,4 +1,4 @@
-import { readPlan } from "@leeway/core";
+import { readPlan, type TriggersAnswer } from "@leeway/core";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -40,7 +40,7 @@ export async function triggersVerb(call: Call): Promise<number> {
     const { seed, iterations, design, version } = standing.forecast;
     const { confidence, currency, triggers } = standing.triggers;
     const { title, sha256, approvalSha256, statusDate } = plan;
-    printJson({
+    printJson<TriggersAnswer>({
       plan: { title, sha256, approvalSha256, ...(statusDate === undefined ? {} : { statusDate }) },
       ...{ seed, iterations, design, version, confidence, currency, triggers },
     });

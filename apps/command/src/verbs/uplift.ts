@@ -1,31 +1,13 @@
-import { type Forecast, type Plan, type UpliftedPlan, upliftedPlan } from "@leeway/core";
+import { type Plan, type UpliftAnswer, type UpliftAsked, upliftedPlan } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { moneyOption } from "../call/moneyOption.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { forecastEach } from "../estimating/forecastBoth.ts";
-import { type UpliftAsked, upliftOption } from "../estimating/upliftOption.ts";
+import { upliftOption } from "../estimating/upliftOption.ts";
 import { upliftText } from "../text/upliftText.ts";
 import { answerVerb } from "./answerVerb.ts";
-
-/** An early estimate with an uplift from past projects, beside the forecast of the plan. */
-export interface UpliftAnswer {
-  plan: Forecast["plan"];
-  seed: string;
-  iterations: number;
-  version: string;
-  design: Forecast["design"];
-  asked: UpliftAsked;
-  management: number;
-  /** The plan as written with the uplift as it is now. */
-  uplifted: UpliftedPlan;
-  /** ... and with nothing mitigated, where that is another. */
-  upper?: UpliftedPlan;
-  committed: Forecast["committed"];
-  asWritten: Forecast["asWritten"];
-  hasMoney: boolean;
-}
 
 /** Shows what an uplift for optimism would make of the plan as written, beside what the forecast says. */
 export function upliftVerb(call: Call): Promise<number> {

@@ -63,7 +63,7 @@ export interface Brief {
   outcome: BriefOutcome;
   warnings: string[];
   /** What the run took in and left out; absent where the plan is as it stands. */
-  scenario?: { with?: string[]; without?: string[] };
+  scenario?: { with?: readonly string[]; without?: readonly string[] };
 }
 
 /** What is asked. `ask` is the plan's own sentence; without it the sentence is made from the commitment. */

@@ -2,6 +2,7 @@ import type { Finding } from "../findings/types.ts";
 import { addToPlan, setInPlan } from "../plan/edit/editPlan.ts";
 import type { Problem } from "../plan/problem.ts";
 import type { Approval, Id, IsoDate, Plan } from "../plan/types.ts";
+import type { Money } from "../units.ts";
 import { isAbove, limitOf, personOf } from "./approvalsState.ts";
 import type { Refusal } from "./types.ts";
 
@@ -16,7 +17,7 @@ export interface Signature {
   accepts: readonly Id[];
   date: IsoDate;
   /** Money they sign for: the committed cost, else the budget. */
-  sum?: number;
+  sum?: Money;
   /** Findings that keep it from being approved (`errorsInTheWay`); left out where it is signed despite them. */
   errors?: readonly Finding[];
 }

@@ -24,8 +24,14 @@ export const UPLIFT_BOUNDS = {
   "standard-civil-engineering": { name: "Standard civil engineering", duration: [20, 1], capital: [44, 3] },
   "equipment-or-development": { name: "Equipment or development", duration: [54, 10], capital: [200, 10] },
   outsourcing: { name: "Outsourcing", running: [41, 0] },
-} as const satisfies Record<string, UpliftBounds>;
-export type UpliftKind = keyof typeof UPLIFT_BOUNDS;
+} as const satisfies Record<UpliftKind, UpliftBounds>;
+export type UpliftKind =
+  | "non-standard-buildings"
+  | "standard-buildings"
+  | "non-standard-civil-engineering"
+  | "standard-civil-engineering"
+  | "equipment-or-development"
+  | "outsourcing";
 
 /**
  * Per cent on the capital cost by stage of appraisal, the third stage having the firmest design; no value where the
@@ -37,5 +43,5 @@ export const STAGE_UPLIFTS = {
   "fixed-links": { name: "Fixed links (bridges, tunnels)", capital: [66, 23, 6] },
   "building-projects": { name: "Building projects", capital: [51, undefined, 4] },
   "it-projects": { name: "IT projects", capital: [200, undefined, 10] },
-} as const satisfies Record<string, { name: string; capital: readonly (number | undefined)[] }>;
-export type StageKind = keyof typeof STAGE_UPLIFTS;
+} as const satisfies Record<StageKind, { name: string; capital: readonly (number | undefined)[] }>;
+export type StageKind = "roads" | "fixed-links" | "building-projects" | "it-projects";

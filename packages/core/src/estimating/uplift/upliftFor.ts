@@ -1,3 +1,4 @@
+import type { Percent, Portion } from "../../units.ts";
 import {
   STAGE_UPLIFTS,
   type StageKind,
@@ -10,7 +11,7 @@ import {
 export interface UpliftMix {
   kind: UpliftKind;
   /** Parts sum to 1. */
-  part: number;
+  part: Portion;
 }
 
 /** Per cent to be added to an early estimate that holds neither contingency nor priced risks. */
@@ -21,10 +22,10 @@ export interface Uplift {
   running?: UpliftSide;
 }
 export interface UpliftSide {
-  upper: number;
-  lower: number;
+  upper: Percent;
+  lower: Percent;
   /** upper * (1 - mitigated). */
-  result: number;
+  result: Percent;
   /** The result is below what the best managed projects of the sample still needed. */
   belowLower: boolean;
 }

@@ -4,14 +4,15 @@ import { finishMoment } from "../../calendar/workCalendar.ts";
 import type { Plan } from "../../plan/types.ts";
 import { planAsWritten } from "../../simulate/asWritten.ts";
 import { compile } from "../../simulate/compile.ts";
+import type { Money, WorkingDays } from "../../units.ts";
 
 /** The plan as written and the same with an uplift on its length and its cost. */
 export interface UpliftedPlan {
-  asWritten: { date: string; workingDays: number; cost: number };
+  asWritten: { date: string; workingDays: WorkingDays; cost: Money };
   /** Absent without an uplift of duration. */
-  finish?: { date: string; workingDays: number };
+  finish?: { date: string; workingDays: WorkingDays };
   /** Absent without an uplift of cost; `management` included. */
-  cost?: number;
+  cost?: Money;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { dayNumber, isoDate } from "../../calendar/dates.ts";
 import type { IsoDate } from "../../plan/types.ts";
+import type { Count } from "../../units.ts";
 import { version } from "../../version.ts";
 import { contentLine, textValue } from "./contentLine.ts";
 
@@ -17,9 +18,9 @@ export interface CalendarEvent {
 export interface Recurrence {
   unit: "week" | "month";
   /** Every how many units. */
-  interval: number;
+  interval: Count;
   /** How often altogether, the first counted. */
-  count: number;
+  count: Count;
 }
 export interface CalendarWriting {
   /** What it is called where it is opened. */

@@ -7,9 +7,9 @@ export type SchemaName = "plan" | keyof typeof ANSWER_SCHEMAS;
 export const SCHEMA_NAMES = ["plan", ...Object.keys(ANSWER_SCHEMAS)] as readonly SchemaName[];
 
 /**
- * The JSON Schema (draft 2020-12) of the plan document or of an answer. Numbers in it have the units that the type of
- * the answer states: days since the plan's start, working days of its calendar, money in its currency.
+ * The JSON Schema (draft 2020-12) of the plan document or of an answer. Every number of an answer has
+ * its unit in its description, by the words of `units.ts`; no answer has a key that its schema does not name.
  */
 export function jsonSchemaOf(name: SchemaName): Record<string, unknown> {
-  return name === "plan" ? planJsonSchema() : ANSWER_SCHEMAS[name];
+  return name === "plan" ? planJsonSchema() : JSON.parse(ANSWER_SCHEMAS[name]);
 }

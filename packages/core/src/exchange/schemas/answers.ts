@@ -13,22 +13,36 @@ import type {
   Why,
 } from "../../explain/types.ts";
 import type { Forecast } from "../../forecast/types.ts";
+import type {
+  DetailAnswer,
+  InterviewAnswer,
+  PoolAnswer,
+  ScorecardAnswer,
+  SheetAnswer,
+  UpliftAnswer,
+} from "./answersOfEstimating.ts";
+import type {
+  ApprovalsAnswer,
+  BriefAnswer,
+  ChangeAnswer,
+  CheckedAnswer,
+  ObjectionsAnswer,
+  SignAnswer,
+} from "./answersOfSigning.ts";
+import type { ExportAnswer, ImportAnswer } from "./answersOfTables.ts";
+import type { HistoryAnswer, RecordedAnswer, TriggersAnswer } from "./answersUnderWay.ts";
+import type { DrawnOf, Scenario } from "./parts.ts";
 
-/** What was left out of the plan or taken in for this answer, by id. */
-export interface Scenario {
-  scenario?: { with?: string[]; without?: string[] };
-}
+export type * from "./answersOfEstimating.ts";
+export type * from "./answersOfSigning.ts";
+export type * from "./answersOfTables.ts";
+export type * from "./answersUnderWay.ts";
+export type * from "./parts.ts";
 
-/** How a forecast was drawn: with it the same figures come again. */
-export interface Drawn {
-  plan: { title: string; sha256: string; currency: string; start: string };
-  seed: string;
-  iterations: number;
-  version: string;
-  design: "latin-hypercube" | "plain";
-}
-
-/** What `--json` prints, by verb. The published schemas are made from these types: see `packages/core/schemas`. */
+/**
+ * What `--json` prints, by verb: here of what is computed from a plan, in the files beside it of the rest. The published
+ * schemas are made from these types: see `packages/core/schemas`.
+ */
 export type ForecastAnswer = Forecast & Scenario;
 export type ExplainAnswer = Explanation & Scenario;
 export type ResponsesAnswer = Responses & Scenario;
@@ -41,4 +55,38 @@ export type FutureAnswer = Future & Scenario;
 export type WhyAnswer = Why & Scenario;
 export type CompareAnswer = Comparison;
 export type RolesAnswer = RoleMatrix;
-export type InformAnswer = DueList & Drawn;
+export type InformAnswer = DueList & DrawnOf;
+
+/** Everything that is printed as JSON, by verb: what is not here has no schema, and the command cannot print it. */
+export interface AnswersByVerb {
+  forecast: ForecastAnswer;
+  explain: ExplainAnswer;
+  responses: ResponsesAnswer;
+  reach: ReachAnswer;
+  people: PeopleAnswer;
+  paths: PathsAnswer;
+  confidence: ConfidenceAnswer;
+  money: MoneyAnswer;
+  future: FutureAnswer;
+  why: WhyAnswer;
+  compare: CompareAnswer;
+  brief: BriefAnswer;
+  sign: SignAnswer;
+  approvals: ApprovalsAnswer;
+  object: ObjectionsAnswer;
+  change: ChangeAnswer;
+  record: RecordedAnswer;
+  history: HistoryAnswer;
+  triggers: TriggersAnswer;
+  check: CheckedAnswer;
+  interview: InterviewAnswer;
+  pool: PoolAnswer;
+  sheet: SheetAnswer;
+  detail: DetailAnswer;
+  scorecard: ScorecardAnswer;
+  uplift: UpliftAnswer;
+  export: ExportAnswer;
+  import: ImportAnswer;
+  inform: InformAnswer;
+  roles: RolesAnswer;
+}
