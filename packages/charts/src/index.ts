@@ -5,11 +5,18 @@ export { contingencyLeftDays } from "./contingencyLeftDays.ts";
 export { contingencyLeftMoney } from "./contingencyLeftMoney.ts";
 export { costCurve } from "./costCurve.ts";
 export { type CurvePlace, curvePlace } from "./curves/curvePlace.ts";
+export {
+  type EstimateAbout,
+  type EstimateReading,
+  estimateReading,
+  oneInTenSentence,
+} from "./curves/estimateReading.ts";
 export { dayToIso, finishDate, isoToMs, startDate } from "./dates/dayToIso.ts";
 export { daysWords, driftSentence, keptSum, largestSentence, termsWords } from "./drift/driftSentences.ts";
 export { driftDates } from "./driftDates.ts";
 export { driftSums } from "./driftSums.ts";
 export { driversBars } from "./driversBars.ts";
+export { estimateCurve } from "./estimateCurve.ts";
 export { fiftyFutures } from "./fiftyFutures.ts";
 export { figureSvg } from "./figure/figureSvg.ts";
 export { renderFigure } from "./figure/renderFigure.ts";

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { type ChartOptions, figureSvg, opinionsBars, scorecardBars } from "@leeway/charts";
+import { type ChartOptions, estimateCurve, figureSvg, opinionsBars, scorecardBars } from "@leeway/charts";
 import { describe, expect, it } from "vitest";
 import { newDocument } from "../../contract/charts/newDocument.ts";
 import { sampleAbout, samplePooling, sampleScorecard } from "../../contract/estimating/sampleEstimates.ts";
@@ -10,7 +10,18 @@ import { lineByLine } from "./lineByLine.ts";
 //   LEEWAY_WRITE_GOLDEN=1 npx vitest run --project unit tests/golden/charts/estimating.test.ts
 const writing = process.env.LEEWAY_WRITE_GOLDEN === "1";
 const document = newDocument();
+const range = {
+  kind: "range",
+  low: 5,
+  likely: 9,
+  high: 22,
+  shape: "pert",
+  bounds: "p10-p90",
+  unit: "days",
+} as const;
+const permit = { name: "Permit decided", unitWords: "working days", of: "takes" } as const;
 const charts = {
+  estimateCurve: (options: ChartOptions) => estimateCurve(range, permit, options),
   opinionsBars: (options: ChartOptions) => opinionsBars(samplePooling(), sampleAbout, options),
   scorecardBars: (options: ChartOptions) => scorecardBars(sampleScorecard(), options),
 };
