@@ -8,6 +8,7 @@ export default defineConfig({
           name: "unit",
           include: ["tests/{reference,contract,property,golden,types,hostile}/**/*.test.ts"],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {
