@@ -5,6 +5,7 @@
  * @param own  Address of the page.
  */
 export async function tries(own: string): Promise<Record<string, string>> {
+  const code = "data:text/javascript,export{}";
   const elsewhere = "http://127.0.0.1:9/leak";
   const of = (work: () => unknown): Promise<string> =>
     Promise.resolve()
@@ -95,7 +96,7 @@ export async function tries(own: string): Promise<Record<string, string>> {
     }),
     // biome-ignore lint/security/noGlobalEval: that it is refused is what is tried
     evaluation: await of(() => eval("1")),
-    module: await of(() => import(/* @vite-ignore */ "data:text/javascript,export{}")),
+    module: await of(() => import(/* @vite-ignore */ code)),
     worker: await of(() => new Worker("data:text/javascript,1")),
     "foreign worker": await of(() => new Worker(`${elsewhere}.js`)),
   };
