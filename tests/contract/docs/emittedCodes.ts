@@ -42,11 +42,16 @@ function sourceFiles(folder: string): ts.SourceFile[] {
 /** Functions that take a `code`, and as which argument; -1 for one of the same name that takes none. */
 class Takers {
   private readonly methods = new Map<string, number>();
+  private readonly types = new Map<string, number>();
   private readonly exported = new Map<string, number>();
   private readonly scopes = new Map<ts.Node, Map<string, number>>();
 
   constructor(files: readonly ts.SourceFile[]) {
-    for (const file of files) each(file, (node) => ts.isFunctionLike(node) && this.note(node));
+    for (const file of files) {
+      // A function handed over by the name of its type comes after that type.
+      each(file, (node) => ts.isFunctionLike(node) && this.note(node));
+      each(file, (node) => (ts.isParameter(node) || ts.isPropertySignature(node)) && this.noteTyped(node));
+    }
   }
 
   /** Which argument of a call is a code; -1 when none is. */
@@ -60,8 +65,17 @@ class Takers {
     return this.exported.get(name) ?? -1;
   }
 
+  private noteTyped(node: ts.ParameterDeclaration | ts.PropertySignature): void {
+    const at = node.type === undefined ? undefined : this.types.get(node.type.getText());
+    if (at !== undefined) this.keep(node, at);
+  }
+
   private note(node: ts.SignatureDeclaration): void {
     const at = node.parameters.findIndex((parameter) => parameter.name.getText() === "code");
+    if (ts.isTypeAliasDeclaration(node.parent)) {
+      if (at >= 0) this.types.set(node.parent.name.text, at);
+      return;
+    }
     const held = ts.isVariableDeclaration(node.parent) || ts.isParameter(node.parent) ? node.parent : node;
     const name = held.name?.getText();
     if (name === undefined) return;
@@ -70,8 +84,13 @@ class Takers {
       return;
     }
     if (at >= 0 && ts.isSourceFile(node.parent)) this.exported.set(name, at);
+    this.keep(held, at);
+  }
+
+  private keep(held: ts.NamedDeclaration, at: number): void {
     const scope = scopeOf(held);
-    this.scopes.set(scope, (this.scopes.get(scope) ?? new Map<string, number>()).set(name, at));
+    const names = this.scopes.get(scope) ?? new Map<string, number>();
+    this.scopes.set(scope, names.set(held.name?.getText() ?? "", at));
   }
 }
 
@@ -103,7 +122,7 @@ function codesIn(file: ts.SourceFile, takers: Takers): Emitted[] {
 
 /** The words an expression can come to: both sides of a choice. */
 function leaves(value: ts.Node): string[] {
-  if (ts.isStringLiteralLike(value)) return [value.text];
+  if (ts.isStringLiteralLike(value)) return value.text === "" ? [] : [value.text];
   if (ts.isParenthesizedExpression(value)) return leaves(value.expression);
   if (ts.isConditionalExpression(value)) return [...leaves(value.whenTrue), ...leaves(value.whenFalse)];
   return [];

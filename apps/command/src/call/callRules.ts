@@ -75,6 +75,20 @@ export const callRules: ProblemFamily = {
       remedy: "Leave one out.",
     },
     {
+      code: "option-both",
+      what: "Two options that choose the same thing.",
+      rule: "One of them chooses.",
+      why: "They may name different ones.",
+      remedy: "Keep one of them.",
+    },
+    {
+      code: "option-alone",
+      what: "An option that belongs to another one, without it.",
+      rule: "The message names the other.",
+      why: "By itself it says nothing.",
+      remedy: "Add the other, or leave it out.",
+    },
+    {
       code: "output-clash",
       what: "Text and JSON on the same output.",
       rule: "One answer on standard output.",

@@ -270,6 +270,8 @@ export const verbs: readonly VerbRule[] = [
         help: "approve (default), approve-subject-to, or rework to send it back",
       },
       { name: "conditions", value: "TEXT", help: "what the approval is subject to" },
+      { name: "conditions-by", value: "DATE", help: "... and the day by which that has to be met" },
+      { name: "conditions-met", help: "say that these conditions were met; nothing is signed anew" },
       { name: "accept", value: "IDS", help: "open objections the signer accepts as they stand" },
       { name: "despite-errors", help: "approve although the check finds an error" },
       { name: "dry-run", help: "write nothing; show what would be signed" },
@@ -306,11 +308,17 @@ export const verbs: readonly VerbRule[] = [
       { name: "evidence", value: "TEXT", help: "... what supports the answer" },
       { name: "changed-plan", help: "... and it changed the plan" },
       { name: "accept", value: "ID", help: "--as WHO accepts that it stands" },
-      { name: "reopen", value: "ID", help: "it is open again" },
+      {
+        name: "reopen",
+        value: "ID",
+        help: "--as WHO opens it again: who raised or accepted it, or who decides on the plan",
+      },
       { name: "today", value: "DATE", help: "the day it is written on (default: today)" },
       common.json,
     ],
-    notes: "Without --text, --answer, --accept and --reopen it lists them.",
+    notes:
+      "Without --text, --answer, --accept and --reopen it lists them. An answer may be bettered by another; what somebody " +
+      "accepted stands by their name until it is opened again.",
   },
   {
     name: "change",
@@ -320,7 +328,7 @@ export const verbs: readonly VerbRule[] = [
       { name: "what", value: "TEXT", help: "what changed (always needed)" },
       { name: "why", value: "TEXT", help: "the reason (always needed)" },
       { name: "as", value: "WHO", help: "who decided it: an id of the plan (always needed)" },
-      { name: "approved-by", value: "WHO", help: "who agreed to it" },
+      { name: "approved-by", value: "WHO", help: "who agreed to it: an approver, or their delegate (always needed)" },
       { name: "today", value: "DATE", help: "the day it is written on (default: today)" },
       common.json,
     ],
@@ -404,6 +412,7 @@ export const verbs: readonly VerbRule[] = [
     plans: 1,
     options: [
       { name: "fail", help: "end with code 1 when one has tripped" },
+      { name: "today", value: "DATE", help: "the day it is looked at (default: today)" },
       common.json,
       common.confidence,
       ...drawn,
@@ -411,7 +420,8 @@ export const verbs: readonly VerbRule[] = [
     ],
     notes:
       "What was agreed is the plan's key `returnTriggers`. Chances and cover are measured against what the signed " +
-      "version commits to, else against the plan's `finishBy` and `budget`.",
+      "version commits to, else against the plan's `finishBy` and `budget`. The conditions of an approval stand among them " +
+      "where they have a day (`conditionsBy`).",
   },
   {
     name: "check",
@@ -662,5 +672,10 @@ export const verbs: readonly VerbRule[] = [
       "It serves on 127.0.0.1 only, at an address with a token that is new each time, and until you stop it. " +
       "What another program writes to the file meanwhile shows on the page.",
   },
-  { name: "help", summary: "this list, or one verb: help VERB", plans: 0, options: [] },
+  {
+    name: "help",
+    summary: "this list, one verb: help VERB, or what is behind a problem or finding: help CODE",
+    plans: 0,
+    options: [],
+  },
 ];

@@ -36,7 +36,8 @@ export function overviewText(): string {
     ),
     list,
     paragraph(
-      "`leeway help VERB` lists the options of a verb; `leeway --version` prints the version.",
+      "`leeway help VERB` lists the options of a verb, `leeway help CODE` says what is behind a problem or finding (its " +
+        "code stands in brackets); `leeway --version` prints the version.",
       width,
     ),
     paragraph(
@@ -66,17 +67,25 @@ export function verbText(verb: VerbRule): string {
     .concat("\n");
 }
 
-/** `help` and `help VERB`. */
-export function helpVerb(about: string | undefined): number {
+/** `help`, `help VERB` and `help CODE`. */
+export async function helpVerb(about: string | undefined): Promise<number> {
   const verb = verbs.find(({ name }) => name === about);
   if (about === undefined || verb?.name === "help") printAnswer(overviewText());
   else if (verb !== undefined) printAnswer(verbText(verb));
   else {
-    const names = verbs.map(({ name }) => name);
-    const near = nearest(about, names);
-    const remedy = near === undefined ? `Verbs: ${names.join(", ")}.` : `Did you mean \`${near}\`?`;
-    printProblems([callProblem("unknown-verb", about, "There is no such verb.", remedy)]);
-    return exitCodes.invalid;
+    // Read when asked for only: the tables are long, and no other verb needs them.
+    const { codeHelp, codes } = await import("../call/codeHelp.ts");
+    const text = codeHelp(about, pageWidth());
+    if (text === undefined) return refuse(about, codes);
+    printAnswer(text);
   }
   return exitCodes.done;
+}
+
+function refuse(about: string, codes: readonly string[]): number {
+  const names = verbs.map(({ name }) => name);
+  const near = nearest(about, names) ?? nearest(about, codes);
+  const remedy = near === undefined ? `Verbs: ${names.join(", ")}.` : `Did you mean \`${near}\`?`;
+  printProblems([callProblem("unknown-verb", about, "There is no such verb, and no such code.", remedy)]);
+  return exitCodes.invalid;
 }

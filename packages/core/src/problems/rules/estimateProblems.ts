@@ -5,7 +5,7 @@ export const estimateProblems: readonly ProblemRule[] = [
   {
     code: "estimate-order",
     what: "Low, likely and high are not in rising order.",
-    rule: "low <= likely <= high.",
+    rule: "Low is at most likely, and likely at most high.",
     why: "Most often two numbers were exchanged; which two is not to be guessed.",
     remedy: "Put the smallest first.",
   },

@@ -17,6 +17,20 @@ export const signingProblems: readonly ProblemRule[] = [
     remedy: "Name an approver, or make them one in the plan first.",
   },
   {
+    code: "no-approver",
+    what: "A change that nobody agreed to.",
+    rule: "A change names who agreed to it.",
+    why: "An approved plan would change by itself.",
+    remedy: "Add who agreed; the message names who may.",
+  },
+  {
+    code: "not-a-party",
+    what: "Somebody who neither raised the objection nor accepted it, and does not decide on the plan.",
+    rule: "An objection is withdrawn or opened again by those it concerns.",
+    why: "Anybody could put away another's objection.",
+    remedy: "Ask one of those the message names.",
+  },
+  {
     code: "no-conditions",
     what: "Approved subject to conditions, without conditions.",
     rule: "Conditions are written down.",
