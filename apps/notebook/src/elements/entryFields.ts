@@ -44,7 +44,10 @@ export function entryField(on: FieldsOf, { path, label, of, ...one }: OneField):
       const result = one.read(text);
       if ("words" in result)
         send(on.host, "plan-refuse", { field: path, pending: { cells, words: result.words } });
-      else send(on.host, "plan-edit", { field: path, cells, edits: [{ path, value: result.value }] });
+      else {
+        const edits = "edits" in result ? result.edits : [{ path, value: result.value }];
+        send(on.host, "plan-edit", { field: path, cells, edits });
+      }
     },
     drop: () => send(on.host, "plan-drop", { field: path }),
   })}</label>${fieldMessage(messageId(path), waits)}</div>`;

@@ -4,6 +4,7 @@ import { repeat } from "lit/directives/repeat.js";
 import { linksCell, readLinksCell } from "../plan/linksEntry.ts";
 import { newTask, type TaskCells } from "../plan/newTask.ts";
 import { pasteTasks } from "../plan/pasteTasks.ts";
+import { moveToPhase, phasesIn, renamePhase } from "../plan/phases.ts";
 import { removeTask } from "../plan/removeTask.ts";
 import { statedAt } from "../plan/stated.ts";
 import { taskUnit } from "../plan/unitWords.ts";
@@ -14,6 +15,8 @@ import { send } from "./events.ts";
 import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { LongElement } from "./longElement.ts";
+import { messageId } from "./messageId.ts";
+import { newPhaseLine } from "./newPhaseLine.ts";
 import { newTaskRow } from "./newTaskRow.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
@@ -36,6 +39,8 @@ interface Part {
   heads?: boolean;
   /** A button that adds to the end of this phase, in place of a task. */
   adds?: { phase: string | undefined };
+  /** That phase has no task yet: its heading stands before the button. */
+  empty?: true;
 }
 
 /** The work: what is stated about each task, and beside it when it finishes and how often it is critical. */
@@ -69,6 +74,12 @@ export class LeewayTasks extends LongElement {
       return "refused" in removal ? removal : { edits: removal.edits, told: removal.words };
     },
     name: (path) => this.plan?.tasks[placeOf(path)]?.name ?? "",
+    into: {
+      label: "Phase",
+      choices: () => ["", ...phasesIn(this.stated)],
+      at: (path) => this.plan?.tasks[placeOf(path)]?.phase ?? "",
+      move: (path, to) => this.#moveInto(placeOf(path), to === "" ? undefined : to),
+    },
   });
 
   /** The new row stays behind the task it was behind, and behind those that came from it: it is never moved itself. */
@@ -114,13 +125,16 @@ export class LeewayTasks extends LongElement {
         ${repeat(
           this.#parts(plan),
           ({ key }) => key,
-          ({ task, at, heads, adds }) => {
+          ({ task, at, heads, adds, empty }) => {
+            if (adds !== undefined && empty)
+              return html`<tr role="row" class="phase"><th role="rowheader" scope="rowgroup" colspan="8">${adds.phase}</th></tr>
+                <tr role="row" class="adds-row"><td role="cell"><span class="quiet">No task yet. </span>${this.#addButton(at, adds.phase)}</td></tr>`;
             if (adds !== undefined) return this.#adds(at, adds.phase);
             if (task === undefined) return draft === undefined ? nothing : this.#newRow(draft);
             return html`${
               heads
                 ? html`<tr role="row" class="phase">
-                  <th role="rowheader" scope="rowgroup" colspan="8">${task.phase}</th>
+                  <th role="rowheader" scope="rowgroup" colspan="8">${this.#phaseName(task.phase, at)}</th>
                 </tr>`
                 : nothing
             }${this.#row(plan, task, at, stated, known, names, scale)}`;
@@ -128,13 +142,50 @@ export class LeewayTasks extends LongElement {
         )}
       </tbody>
     </table>
+    ${newPhaseLine({
+      host: this,
+      plan,
+      stated: this.stated,
+      readonly: this.readonly,
+      told: (words) => {
+        this.told = words;
+      },
+    })}
     <p class="rows-told" role="status">${this.told}</p>`;
+  }
+
+  /** The heading of a phase is its name, to be written over: it changes wherever the phase is named. */
+  #phaseName(name: string | undefined, at: number) {
+    if (name === undefined) return nothing;
+    const path = `tasks[${at}].phase`;
+    return html`${field({
+      label: `Name of the phase ${name}`,
+      committed: name,
+      shown: this.pending.get(path)?.cells.value,
+      message: this.pending.has(path) ? messageId(path) : undefined,
+      readonly: this.readonly,
+      commit: (text) => {
+        const cells = { value: text };
+        const result = renamePhase(name, text, this.stated);
+        if ("words" in result)
+          send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
+        else send(this, "plan-edit", { field: path, cells, edits: result.edits });
+      },
+      drop: () => send(this, "plan-drop", { field: path }),
+    })}${fieldMessage(messageId(path), this.pending.get(path))}`;
   }
 
   /** The rows in order, each with a key of its own: a row that comes leaves the others, and what is typed there, alone. */
   #parts(plan: Plan): Part[] {
     const { draft } = this;
-    return plan.tasks.slice(0, this.#rows).flatMap((task, at): Part[] => {
+    const end = plan.tasks.length;
+    const empty = this.#rows < end ? [] : emptyPhases(plan);
+    const after = empty.flatMap((phase): Part[] => [
+      { key: `empty ${phase}`, at: end, adds: { phase }, empty: true },
+      ...(draft?.at === end && draft.phase === phase ? [{ key: "new row", at: end }] : []),
+    ]);
+    const elsewhere = draft?.phase !== undefined && empty.includes(draft.phase);
+    const parts = plan.tasks.slice(0, this.#rows).flatMap((task, at): Part[] => {
       const next = plan.tasks[at + 1];
       const parts: Part[] = [
         {
@@ -144,11 +195,12 @@ export class LeewayTasks extends LongElement {
           heads: task.phase !== undefined && task.phase !== plan.tasks[at - 1]?.phase,
         },
       ];
-      if (draft?.at === at + 1) parts.push({ key: "new row", at: at + 1 });
+      if (draft?.at === at + 1 && !elsewhere) parts.push({ key: "new row", at: at + 1 });
       if (!this.readonly && (next === undefined || next.phase !== task.phase))
         parts.push({ key: `adds ${next?.id ?? ""}`, at: at + 1, adds: { phase: task.phase } });
       return parts;
     });
+    return [...parts, ...after];
   }
 
   #row(
@@ -245,8 +297,12 @@ export class LeewayTasks extends LongElement {
   }
 
   #adds(at: number, phase: string | undefined) {
-    return html`<tr role="row" class="adds-row"><td role="cell"><button type="button" class="adds-button" data-adds=${at}
-      @click=${() => this.#open(at, phase)}>Add a task<span class="unseen">${phase === undefined ? " at the end" : ` to ${phase}${this.#again(at, phase)}`}</span></button></td></tr>`;
+    return html`<tr role="row" class="adds-row"><td role="cell">${this.#addButton(at, phase)}</td></tr>`;
+  }
+
+  #addButton(at: number, phase: string | undefined) {
+    return html`<button type="button" class="adds-button" data-adds=${at}
+      @click=${() => this.#open(at, phase)}>Add a task<span class="unseen">${phase === undefined ? " at the end" : ` to ${phase}${this.#again(at, phase)}`}</span></button>`;
   }
 
   /** A phase whose tasks do not stand together has more than one end. */
@@ -334,6 +390,18 @@ export class LeewayTasks extends LongElement {
     });
   };
 
+  #moveInto(at: number, phase: string | undefined): RowAction | undefined {
+    const task = this.plan?.tasks[at];
+    if (task === undefined || task.phase === phase) return undefined;
+    const moved = moveToPhase(at, phase, this.stated);
+    const where = phase === undefined ? "no phase" : `“${phase}”`;
+    return {
+      edits: moved.edits,
+      at: `tasks[${moved.at}]`,
+      told: `“${task.name}” now belongs to ${where}.`,
+    };
+  }
+
   #move(at: number, by: -1 | 1): RowAction | undefined {
     const tasks = this.plan?.tasks ?? [];
     const [task, other] = [tasks[at], tasks[at + by]];
@@ -374,6 +442,12 @@ export class LeewayTasks extends LongElement {
       send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
     else send(this, "plan-edit", { field: path, cells, edits: result.edits });
   }
+}
+
+/** Phases that are declared and have no task. */
+function emptyPhases(plan: Plan): string[] {
+  const used = new Set(plan.tasks.map(({ phase }) => phase));
+  return plan.phases.flatMap(({ name }) => (used.has(name) ? [] : [name]));
 }
 
 function placeOf(path: string): number {

@@ -1,19 +1,22 @@
 import type { Forecast, Plan } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
+import type { Edit } from "../plan/edit.ts";
 import { namedBy } from "../plan/namedBy.ts";
 import { idsIn, newId } from "../plan/newId.ts";
+import { phaseNeeded } from "../plan/phases.ts";
 import { data, leave, listAt } from "../plan/removeTask.ts";
 import { statedAt } from "../plan/stated.ts";
 import type { Pending } from "../store/state.ts";
 import { draftRow } from "./draftRow.ts";
 import { send } from "./events.ts";
-import { field } from "./field.ts";
+import { field, type Suggests } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { LongElement } from "./longElement.ts";
 import { RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
 
-export type Reading = { value: unknown } | { words: string };
+/** `edits`: more than the cell itself changes. */
+export type Reading = { value: unknown } | { edits: readonly Edit[] } | { words: string };
 
 /** One column of a list: what it shows of an item, and how an entry in it is read. */
 export interface Column<T> {
@@ -25,7 +28,9 @@ export interface Column<T> {
   size?: "main" | "narrow" | "short" | "of";
   committed: (item: T) => string;
   /** Left out: a text, and an empty one takes the key away. */
-  read?: (text: string, path: string) => Reading;
+  read?: (text: string, path: string, item: T) => Reading;
+  /** Names are suggested while it is typed in. */
+  suggest?: Suggests;
   /** Value and words; then it is chosen, not typed. */
   choices?: readonly (readonly [string, string])[];
   /** The cells themselves, where one field does not do; as many as `span` says. */
@@ -41,18 +46,20 @@ export interface ListSpec<T> {
   /** The button for a new one; by default "Add a goal". */
   adds?: string;
   title: string;
+  /** Its rows come and go elsewhere. */
+  fixed?: true;
   /** What such a list is for, in one sentence, while it is empty. */
   empty: string;
   items: readonly T[];
   name: (item: T) => string;
   columns: readonly Column<T>[];
   /** The inputs of a new row: the first is its name. */
-  asks: readonly { key: string; label: string; kind?: "number" }[];
+  asks: readonly { key: string; label: string; kind?: "number"; suggest?: "who" }[];
   /** The new item, or what is missing in which input. */
   make: (
     cells: Record<string, string>,
     id: (name: string) => string,
-  ) => { item: unknown } | { cell: string; words: string };
+  ) => { item: unknown } | { edits: readonly Edit[] } | { cell: string; words: string };
 }
 
 /** The base of sections that are lists of things in the plan: each a table of fields whose rows come, go and move. */
@@ -92,6 +99,8 @@ export abstract class ListsElement extends LongElement {
       const { id } = data(listAt(this.stated, list)[at]);
       const where = typeof id === "string" ? namedBy(this.stated, id) : undefined;
       const name = this.#nameAt(path);
+      const needed = list === "phases" ? phaseNeeded(name, this.stated) : undefined;
+      if (needed !== undefined) return { refused: `“${name}” stays: ${needed}` };
       return where === undefined
         ? { edits: leave(this.stated, list, [at]), told: `Removed “${name}”. Undo brings it back.` }
         : { refused: `“${name}” stays: it is named in ${where}. Put something else there first.` };
@@ -117,7 +126,10 @@ export abstract class ListsElement extends LongElement {
     const result = read(text, path);
     if ("words" in result)
       send(this, "plan-refuse", { field: path, pending: { cells, words: result.words } });
-    else send(this, "plan-edit", { field: path, cells, edits: [{ path, value: result.value }] });
+    else {
+      const edits = "edits" in result ? result.edits : [{ path, value: result.value }];
+      send(this, "plan-edit", { field: path, cells, edits });
+    }
   }
 
   protected list<T>(spec: ListSpec<T>): TemplateResult {
@@ -134,7 +146,7 @@ export abstract class ListsElement extends LongElement {
       ${items.length === 0 ? html`<p class="quiet">${spec.empty}</p>` : table}
       ${open ? this.#newRow(spec) : nothing}
       ${
-        this.readonly
+        this.readonly || spec.fixed
           ? nothing
           : html`<button type="button" class="adds-button" data-adds=${path} @click=${() => this.#open(path)}>${spec.adds ?? `Add ${/^[aeiou]/.test(one) ? "an" : "a"} ${one}`}</button>`
       }
@@ -174,11 +186,13 @@ export abstract class ListsElement extends LongElement {
               row: at,
               column: from,
               readonly: this.readonly,
-              commit: (text) => this.commit(own, text, read),
+              ...(one.suggest === undefined ? {} : { suggest: one.suggest }),
+              commit: (text) => this.commit(own, text, (typed, at) => read(typed, at, item)),
               drop: () => send(this, "plan-drop", { field: own }),
             })
           : html`<select aria-label=${unique} ?disabled=${this.readonly} @change=${(event: Event) => {
-              if (event.target instanceof HTMLSelectElement) this.commit(own, event.target.value, read);
+              if (event.target instanceof HTMLSelectElement)
+                this.commit(own, event.target.value, (typed, at) => read(typed, at, item));
             }}>${one.choices.map(
               ([value, words]) =>
                 html`<option value=${value} .selected=${one.committed(item) === value}>${words}</option>`,
@@ -188,10 +202,14 @@ export abstract class ListsElement extends LongElement {
         html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""} ${sole}">${label}${input}</td>`,
       ];
     });
-    const waiting = [...this.pending].filter(([own]) => own === path || own.startsWith(`${path}.`));
-    return html`<tr role="row" data-item=${path} class=${waiting.length > 0 ? "waits" : ""}>
+    const waiting = [...this.pending].filter(([own]) =>
+      spec.columns.some(
+        ({ key, span }) => own === fieldOf(key) || (span !== undefined && own.startsWith(`${path}.`)),
+      ),
+    );
+    return html`<tr role="row" data-item=${spec.fixed ? nothing : path} class=${waiting.length > 0 ? "waits" : ""}>
       ${cells}
-      <td role="cell" class="tools-cell" data-tools></td>
+      ${spec.fixed ? nothing : html`<td role="cell" class="tools-cell" data-tools></td>`}
     </tr>${
       waiting.length === 0
         ? nothing
@@ -217,8 +235,10 @@ export abstract class ListsElement extends LongElement {
     });
     return html`<div class="new-row new-item" role="group" aria-label="New ${one}" @keydown=${keydown} @focusout=${focusout}>
       ${asks.map(
-        ({ key, label, kind }) => html`<label><span>${label}</span>
+        ({ key, label, kind, suggest }) => html`<label><span>${label}</span>
           <input class="field ${kind ?? "text"}" type="text" autocomplete="off" spellcheck="false" data-cell=${key}
+            role=${suggest === undefined ? nothing : "combobox"} aria-autocomplete=${suggest === undefined ? nothing : "list"}
+            aria-expanded=${suggest === undefined ? nothing : "false"} aria-controls=${suggest === undefined ? nothing : "suggestions"} data-suggest=${suggest ?? nothing}
             aria-label="New ${one}: ${label.slice(0, 1).toLowerCase()}${label.slice(1)}"
             aria-describedby=${words === undefined ? nothing : "message-new-item"} /></label>`,
       )}
@@ -248,7 +268,7 @@ export abstract class ListsElement extends LongElement {
       if ("words" in again) return { refused: again.words };
       const first = spec.asks[0]?.key ?? "";
       return {
-        edits: [{ path: spec.path, value: again.item, add: "last" }],
+        edits: "edits" in again ? again.edits : [{ path: spec.path, value: again.item, add: "last" }],
         told: `Added “${cells[first]?.trim()}”.`,
       };
     });

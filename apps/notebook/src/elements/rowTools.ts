@@ -26,6 +26,13 @@ interface Does {
   move: (path: string, by: -1 | 1) => RowAction | undefined;
   remove: (path: string) => RowAction | { refused: string };
   name: (path: string) => string;
+  /** What a row may be moved into, and where it is; undefined: there is no such choice. */
+  into?: {
+    label: string;
+    choices: () => readonly string[];
+    at: (path: string) => string;
+    move: (path: string, to: string) => RowAction | undefined;
+  };
 }
 
 const waitsAt = "rows";
@@ -42,6 +49,7 @@ export class RowTools implements ReactiveController {
   #does: Does;
   #strip = document.createElement("span");
   #buttons: { up: HTMLButtonElement; down: HTMLButtonElement; remove: HTMLButtonElement };
+  #into: HTMLSelectElement | undefined;
   #queue: (() => void)[] = [];
   #under: { plan: unknown; done: () => void } | undefined;
   #path = "";
@@ -66,7 +74,52 @@ export class RowTools implements ReactiveController {
     };
     this.#buttons.up.setAttribute("aria-keyshortcuts", "Alt+ArrowUp");
     this.#buttons.down.setAttribute("aria-keyshortcuts", "Alt+ArrowDown");
+    if (does.into !== undefined) this.#into = this.#makeInto(does.into);
     host.addController(this);
+  }
+
+  #makeInto({ label, move }: NonNullable<Does["into"]>): HTMLSelectElement {
+    const holder = document.createElement("label");
+    const select = document.createElement("select");
+    const unseen = document.createElement("span");
+    unseen.className = "unseen";
+    holder.append(`${label} `, unseen, select);
+    select.addEventListener("change", () => {
+      const { value } = select;
+      let to = this.#path;
+      this.act(
+        () => {
+          const made = move(this.#path, value);
+          to = made?.at ?? to;
+          return made;
+        },
+        () => {
+          const item = this.#host.querySelector<HTMLElement>(`[data-item="${CSS.escape(to)}"]`);
+          if (item === null) return;
+          this.#mount(item);
+          select.focus();
+          item.scrollIntoView({ block: "nearest" });
+        },
+      );
+    });
+    this.#strip.prepend(holder);
+    return select;
+  }
+
+  /** The choices as they are now, and where the row is among them. */
+  #fillInto(): void {
+    const { into } = this.#does;
+    const select = this.#into;
+    if (into === undefined || select === undefined) return;
+    const choices = into.choices();
+    const holder = select.closest("label");
+    if (holder !== null) holder.hidden = choices.length < 2;
+    if (choices.join("\n") !== [...select.options].map(({ value }) => value).join("\n"))
+      select.replaceChildren(...choices.map((name) => new Option(name === "" ? "none" : name, name)));
+    select.value = into.at(this.#path);
+    select.disabled = this.#host.readonly;
+    const unseen = holder?.querySelector("span");
+    if (unseen) unseen.textContent = `of ${this.#does.name(this.#path)}`;
   }
 
   hostConnected(): void {
@@ -155,6 +208,7 @@ export class RowTools implements ReactiveController {
       if (label !== null) label.textContent = `: ${name}`;
       button.disabled = this.#host.readonly;
     }
+    this.#fillInto();
     if (this.#strip.parentElement !== place) place?.append(this.#strip);
   }
 
