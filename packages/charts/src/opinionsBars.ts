@@ -3,6 +3,7 @@ import type { ChartOptions, Figure } from "./figure/types.ts";
 import { drawRanges } from "./ranges/drawRanges.ts";
 import { plainName, quoteName } from "./words/plainName.ts";
 
+/** Whose estimates of what are drawn. */
 export interface OpinionsAbout {
   /** Name of the task. */
   task: string;

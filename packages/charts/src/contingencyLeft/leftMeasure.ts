@@ -34,6 +34,7 @@ export function leftMoney({ money, plan, ahead }: ContingencyLeft): LeftMeasure 
   };
 }
 
+/** The working days of contingency, as the chart of what is left reads them. */
 export function leftDays({ days }: ContingencyLeft): LeftMeasure {
   return {
     cover: days,

@@ -1,7 +1,9 @@
 import type { Forecast } from "@leeway/core";
 
+/** Light or dark. */
 export type Theme = "light" | "dark";
 
+/** What every chart is told: the document to draw in, width in px, theme. */
 export interface ChartOptions {
   /** Where the elements are made: the page's document, or jsdom's in Node. */
   document: Document;

@@ -8,10 +8,12 @@ import type { TornadoBar } from "../forecast/types.ts";
 import type { Problem } from "../plan/problem.ts";
 import type { Plan } from "../plan/types.ts";
 
+/** Which run the assumptions are tried on. */
 export interface AssumptionBarsOptions extends ExplainingOptions {
   /** Default: the plan's own. */
   confidence?: number;
 }
+/** What the commitment loses if an assumption fails, or why that cannot be told. */
 export interface AssumptionBarsResult {
   bars?: TornadoBar[];
   problems: Problem[];

@@ -10,12 +10,14 @@ import { briefOf } from "./briefOf.ts";
 import { briefParts } from "./briefParts.ts";
 import type { Brief, BriefAnswers } from "./types.ts";
 
+/** The answers a brief is put together from, and for which day. */
 export interface BriefOptions extends ExplainingOptions {
   /** The day the brief is written on. */
   today: IsoDate;
   /** Default: the plan's own. */
   confidence?: number;
 }
+/** A brief, or the problems for which there is none. */
 export interface BriefResult {
   brief?: Brief;
   /** What it was put together from, for charts and pre-briefs. */

@@ -22,7 +22,9 @@ import { fundsCure } from "./fundsCure.ts";
 import { type ContingencyLeftOptions, contingencyLeft } from "./left/contingencyLeft.ts";
 import type { Budget, Component, MonthMoney, PhaseMoney } from "./types.ts";
 
+/** Which run the money is read from, and of which day. */
 export type BudgetOptions = ContingencyLeftOptions;
+/** The plan's money, or the problems for which it cannot be told. */
 export interface BudgetResult {
   budget?: Budget;
   problems: Problem[];

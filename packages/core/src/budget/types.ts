@@ -14,6 +14,7 @@ export interface Spread {
   p50: Money;
   p80: Money;
 }
+/** A part of the cost; the parts sum to the whole in every future. */
 export interface Component extends Spread {
   kind: ComponentKind;
   asWritten: Money;
@@ -21,6 +22,7 @@ export interface Component extends Spread {
   split: Money;
   error: Money;
 }
+/** Money of one phase. */
 export interface PhaseMoney extends Spread {
   /** Absent for money of no phase: responses, overheads, risks that name no task. */
   phase?: string;
@@ -29,6 +31,7 @@ export interface PhaseMoney extends Spread {
   /** Means, which add up to the phase's. */
   components: { kind: ComponentKind; mean: Money }[];
 }
+/** Money of one calendar month, and up to its end. */
 export interface MonthMoney {
   /** `2027-03`. */
   month: string;
@@ -64,6 +67,7 @@ export interface WorthSpread<Value extends number = number> {
   p50?: Value;
   p90?: Value;
 }
+/** Benefits against cost over time, discounted, in the plan's currency. */
 export interface Worth {
   appraisal: NonNullable<Forecast["appraisal"]>;
   /** Discounted benefits over the total cost (not discounted); only futures that cost something. */
@@ -102,6 +106,7 @@ export interface DelayCost {
   benefitsPerWeek?: Money;
 }
 
+/** Where the money goes, by kind, phase and month, and how likely funds cover it. Currency of the plan. */
 export interface Budget {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };

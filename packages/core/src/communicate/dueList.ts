@@ -5,6 +5,7 @@ import type { Id, IsoDate, Plan, Stakeholder } from "../plan/types.ts";
 import { rhythm } from "./rhythm.ts";
 import type { Due, DueList } from "./types.ts";
 
+/** From which day, and how far ahead. */
 export interface DueOptions {
   /** Only what this person or stakeholder sees to. */
   owner?: Id;

@@ -32,6 +32,7 @@ export interface Standing extends Effect {
   cost: Money;
 }
 
+/** What kind of thing contingency is held for. */
 export type CauseKind = "spread" | "risk" | "assumption" | "cause" | "people";
 
 /** One cause's part of the contingency; the parts add up to it. */
@@ -64,6 +65,7 @@ export interface WalkStep extends Effect {
   text: string;
 }
 
+/** What the contingency is held for and how it comes about, in working days and money; shares sum to the whole. */
 export interface Explanation {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };
@@ -95,6 +97,7 @@ export interface ResponseWorth {
   /** ... when it is taken (or, adopted, dropped) with the adopted ones as they are: with less without it. */
   given: ResponseEffect;
 }
+/** What a response changes: working days, money and chances. */
 export interface ResponseEffect extends Effect {
   /** Changes of chances, -1 to 1, of what the plan's commitment asks for. */
   finishBy?: ChanceChange;
@@ -382,6 +385,7 @@ export interface Loss {
   goOn: string[];
 }
 
+/** What kind of change moved the commitment. */
 export type MoveKind =
   | "actuals"
   | "estimates"

@@ -18,6 +18,7 @@ const rows = [
   ...commitmentRules,
   ...signOffRules,
 ];
+/** The code of a finding of the check, as in FINDINGS.md. */
 export type FindingCode = (typeof rows)[number]["code"];
 
 /** The table of all checks, family by family: what the checks, the page and the tests read. */

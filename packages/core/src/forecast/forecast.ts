@@ -10,6 +10,7 @@ import { simulate } from "../simulate/simulate.ts";
 import { summarise } from "./summarise.ts";
 import type { Forecast } from "./types.ts";
 
+/** How a plan is lived through: what stands in for the plan's own settings, and which scenario of it. */
 export interface ForecastOptions {
   /** Defaults: the plan's own. */
   iterations?: number;
@@ -35,6 +36,7 @@ export interface ForecastOptions {
   clock?: () => number;
 }
 
+/** The forecast, or the problems for which there is none; warnings may stand beside a forecast. */
 export interface ForecastResult {
   forecast?: Forecast;
   problems: Problem[];

@@ -1,5 +1,6 @@
 import type { KnownPercentile, TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface AirVehicleAnswer {
   /** Every element at its most likely value. */
   asWritten: number;

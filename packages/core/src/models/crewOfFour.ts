@@ -1,6 +1,7 @@
 import { networkDocument } from "./network.ts";
 import type { PlanData, TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface CrewOfFourAnswer {
   /** The finish, and each task's start, when tasks are placed in the order b, d, a, f, c, e. */
   finish: number;

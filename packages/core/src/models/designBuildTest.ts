@@ -1,5 +1,6 @@
 import type { KnownPercentile, PlanData, TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface DesignBuildTestAnswer {
   /** Every duration at its most likely value. */
   asWritten: number;

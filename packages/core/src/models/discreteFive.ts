@@ -2,6 +2,7 @@ import type { Json } from "../plan/source/toJson.ts";
 import { networkDocument } from "./network.ts";
 import type { PlanData, TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface DiscreteFiveAnswer {
   /** `[days, chance]`, all of them. */
   finish: readonly (readonly [days: number, chance: number])[];

@@ -1,6 +1,7 @@
 import { networkDocument } from "./network.ts";
 import type { PlanData, TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface GrahamNineAnswer {
   /** When whoever is free takes the first task of the list that is ready: published. */
   takingTurns: number;

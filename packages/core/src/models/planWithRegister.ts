@@ -1,6 +1,7 @@
 import { discreteFive } from "./discreteFive.ts";
 import type { TestModel } from "./testModel.ts";
 
+/** Which entries of the register occur. */
 export interface PlanWithRegisterState {
   finish: { mean: number; sd: number; percentiles: readonly (readonly [p: number, days: number])[] };
   cost: { mean: number; sd: number; percentiles: readonly (readonly [p: number, money: number])[] };
@@ -10,6 +11,7 @@ export interface PlanWithRegisterState {
   both: number;
 }
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface PlanWithRegisterAnswer {
   /** Without the two risks. */
   bare: PlanWithRegisterState;

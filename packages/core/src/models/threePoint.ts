@@ -4,6 +4,7 @@ import type { NetworkAnswer, PlanData, SimulatedAnswer, TestModel } from "./test
 /** What the durations of a three-point network are: certain at (a + 4m + b) / 6, or drawn from one shape. */
 export type ThreePointDurations = "expected" | "pert" | "triangular";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface ThreePointAnswer {
   /** With every duration at its expected value. */
   expected: NetworkAnswer;

@@ -1,6 +1,7 @@
 import { designBuildTest } from "./designBuildTest.ts";
 import type { TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface TimeDependentCostAnswer {
   asWritten: number;
   mean: number;

@@ -1,6 +1,7 @@
 import { networkDocument } from "./network.ts";
 import type { PlanData, TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface TimingAnomalyAnswer {
   /** With the durations as they stand, and with each one day shorter: later. */
   finish: number;

@@ -1,5 +1,6 @@
 import type { TestModel } from "./testModel.ts";
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface TwoDriversAnswer {
   asWritten: number;
   mean: number;

@@ -3,12 +3,14 @@ import type { TestModel } from "./testModel.ts";
 /** Standard normal quantile of 0.9: what makes a normal estimate's P10 and P90 out of its mean and deviation. */
 const z90 = 1.2815515655446004;
 
+/** Two strands of normal length that meet. */
 export interface TwoNormals {
   mean: readonly [number, number];
   sd: readonly [number, number];
   correlation: number;
 }
 
+/** What is known of this model, to check a run against; see its source beside the plan. */
 export interface TwoNormalsAnswer {
   /** Of the later of the two. */
   mean: number;

@@ -10,6 +10,7 @@ import { readSource } from "./source/readSource.ts";
 import { toJson } from "./source/toJson.ts";
 import type { Plan } from "./types.ts";
 
+/** A correct plan, or none; and every problem found. */
 export interface PlanReading {
   /** Present only where no problem is an error. */
   plan?: Plan;

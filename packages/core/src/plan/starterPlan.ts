@@ -1,6 +1,7 @@
 import { stringify } from "yaml";
 import type { IsoDate } from "./types.ts";
 
+/** What a plan to begin with is about. */
 export interface StarterOptions {
   title: string;
   /** First day on which work may happen. */

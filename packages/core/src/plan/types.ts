@@ -14,11 +14,16 @@ import type { PAGE_SECTIONS } from "./definition/pageText.ts";
 
 /** An ISO 8601 calendar date, e.g. `2027-02-01`, known to exist. */
 export type IsoDate = string;
+/** Small letters, digits and hyphens, a letter first; unique in a plan. */
 export type Id = string;
+/** A day of the week, as the plan writes it. */
 export type Weekday = "mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun";
 
+/** A family of distributions. */
 export type Shape = "pert" | "triangular" | "uniform" | "normal" | "lognormal";
+/** What the low and high of an estimate mean. */
 export type Bounds = "extremes" | "p10-p90" | "p5-p95";
+/** The unit of durations and lags. */
 export type TimeUnit = "days" | "weeks";
 
 /** A value that is certain. `unit` counts only where the estimate is of time. */
@@ -43,9 +48,12 @@ export interface OutcomesEstimate {
   outcomes: { value: InUnitOfEstimate; chance: Chance }[];
   unit: TimeUnit;
 }
+/** A value that is certain, a range, or outcomes with their chances. */
 export type Estimate = FixedEstimate | RangeEstimate | OutcomesEstimate;
 
+/** Which end of a task waits for which end of the other. */
 export type LinkKind = "finish-to-start" | "start-to-start" | "finish-to-finish" | "start-to-finish";
+/** One task waiting for another. */
 export interface Link {
   task: Id;
   link: LinkKind;
@@ -54,17 +62,20 @@ export interface Link {
   lagCalendar?: string;
 }
 
+/** What may stand at every part of a plan and changes no figure. */
 export interface Noted {
   note?: string;
   was?: Id;
 }
 
+/** Somebody working on a task, with their share of a full day. */
 export interface TaskPerson {
   id: Id;
   share: number;
   along: boolean;
 }
 
+/** A piece of work, or a milestone. */
 export interface Task extends Noted {
   id: Id;
   name: string;
@@ -121,6 +132,7 @@ export interface Opinion extends Noted {
   enteredBy?: Id[];
 }
 
+/** Time from one milestone to another that is asked about. */
 export interface Interval extends Noted {
   id: Id;
   name: string;
@@ -129,10 +141,12 @@ export interface Interval extends Noted {
   atMost?: number;
 }
 
+/** From one ISO date to another, both included. */
 export interface DateRange {
   from: IsoDate;
   to: IsoDate;
 }
+/** Days off of a calendar. */
 export interface Holiday extends DateRange {
   name?: string;
 }
@@ -143,6 +157,7 @@ export interface CalendarDefinition {
   holidays: Holiday[];
 }
 
+/** Days on which a person is away, wholly or in part. */
 export interface Absence extends DateRange {
   /** The part of the capacity that is away, 0 to 1. */
   share: number;
@@ -157,6 +172,7 @@ export interface ExtraCapacity {
   /** First day on which it would be there; absent: the plan's start. */
   from?: IsoDate;
 }
+/** Somebody who works, with capacity, calendar and rate. */
 export interface Person extends Noted {
   id: Id;
   name: string;
@@ -169,6 +185,7 @@ export interface Person extends Noted {
   couldAdd?: ExtraCapacity;
 }
 
+/** What may be done about a risk: its cost, and the chance and effects it leaves. */
 export interface Response extends Noted {
   id: Id;
   action: string;
@@ -179,6 +196,7 @@ export interface Response extends Noted {
   probability?: number;
   scale: number;
 }
+/** What a register entry does when it occurs: delay, factor, wait or cost. */
 export interface Impact {
   /** The tasks it touches; `phase` is already resolved to its tasks, milestones excluded. */
   tasks: Id[];
@@ -188,6 +206,7 @@ export interface Impact {
   wait?: Estimate;
   cost?: Estimate;
 }
+/** What risks and assumptions have in common. */
 export interface RegisterEntry extends Noted {
   kind: "risk" | "assumption";
   id: Id;
@@ -210,10 +229,12 @@ export interface RegisterEntry extends Noted {
   expires?: IsoDate;
   onlyIf?: Id;
 }
+/** Something that may happen. */
 export interface Risk extends RegisterEntry {
   kind: "risk";
   cause?: string;
 }
+/** Something taken to be true, with what happens if it is not. */
 export interface Assumption extends RegisterEntry {
   kind: "assumption";
   cause?: string;
@@ -223,6 +244,7 @@ export interface Assumption extends RegisterEntry {
   tripped?: IsoDate;
 }
 
+/** Estimates that move together. */
 export interface Correlation {
   /** Task ids for duration (effort) draws, `cost:TASK` for a task's cost draw. */
   between: string[];
@@ -230,6 +252,7 @@ export interface Correlation {
   cause?: string;
 }
 
+/** Money for every working day of a span. */
 export interface Overhead extends Noted {
   id: Id;
   name: string;
@@ -238,6 +261,7 @@ export interface Overhead extends Noted {
   to?: Id;
 }
 
+/** Whether a benefit comes once or again and again. */
 export type BenefitKind =
   | "revenue"
   | "cost-saving"
@@ -245,6 +269,7 @@ export type BenefitKind =
   | "process"
   | "efficiency"
   | "risk-reduction";
+/** What the finished work brings, in money or in its own unit. */
 export interface Benefit extends Noted {
   id: Id;
   name: string;
@@ -269,6 +294,7 @@ export interface Benefit extends Noted {
   until?: IsoDate;
 }
 
+/** What is to be reached, measured how, by when. */
 export interface Goal extends Noted {
   id: Id;
   statement: string;
@@ -277,6 +303,7 @@ export interface Goal extends Noted {
   by?: IsoDate;
   owner?: Id;
 }
+/** What is delivered, or expressly not. */
 export interface ScopeItem extends Noted {
   id: Id;
   name: string;
@@ -297,6 +324,7 @@ export interface QualityBar extends Noted {
   on?: IsoDate;
   owner?: Id;
 }
+/** The problem, the goals, what is in scope and what is out. */
 export interface Purpose {
   problem?: string;
   goals: Goal[];
@@ -306,6 +334,7 @@ export interface Purpose {
   quality: QualityBar[];
 }
 
+/** How often somebody is told. */
 export type InformEvery = "week" | "two-weeks" | "month" | "quarter" | "milestone";
 /** How a stakeholder is kept informed; changes no number. */
 export interface Inform {
@@ -318,6 +347,7 @@ export interface Inform {
   from?: IsoDate;
 }
 
+/** Somebody who decides, is asked or is told. */
 export interface Stakeholder extends Noted {
   id: Id;
   name: string;
@@ -330,6 +360,7 @@ export interface Stakeholder extends Noted {
   delegate?: Id;
 }
 
+/** A part of the plan that tasks belong to. */
 export interface Phase extends Noted {
   name: string;
   responsible: Id[];
@@ -339,6 +370,7 @@ export interface Phase extends Noted {
   calendar?: string;
 }
 
+/** The level committed to, and the date and sum asked for. */
 export interface Commitment {
   finishOf?: Id;
   confidence: number;
@@ -362,6 +394,7 @@ export interface DecisionAsked extends Noted {
   alternatives: (Noted & { name: string; text?: string })[];
 }
 
+/** One approver's decision, bound to the plan as it was. */
 export interface Approval extends Noted {
   who: Id;
   decision: "pending" | "approve" | "approve-subject-to" | "rework";
@@ -374,6 +407,7 @@ export interface Approval extends Noted {
   /** Who signed in their place. */
   by?: Id;
 }
+/** An objection, with its state and answer. */
 export interface Objection extends Noted {
   id: Id;
   who?: Id;
@@ -387,6 +421,7 @@ export interface Objection extends Noted {
   /** Who opened it again. */
   reopenedBy?: Id;
 }
+/** An entry of the change log. */
 export interface Change extends Noted {
   date?: IsoDate;
   who?: Id;
@@ -430,6 +465,7 @@ export interface AcceptedFinding extends Noted {
   why: string;
 }
 
+/** A correct plan: every reference resolves, every default is filled in. Made by `readPlan` and `planFromData` only. */
 export interface Plan extends Noted {
   format: 1;
   title: string;

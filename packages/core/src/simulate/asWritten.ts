@@ -24,6 +24,7 @@ export interface AsWritten {
   beyond: number;
 }
 
+/** The plan with every estimate at its likely value and no risk occurring: finish (days since the start) and cost (currency of the plan). */
 export function planAsWritten(model: Model): AsWritten {
   const block = newBlock(model, 1, undrawnKernel(model, 1));
   fillAsWritten(model, block);

@@ -10,6 +10,7 @@ import { reachedTasks } from "./reached.ts";
 import { runBlocks } from "./runBlocks.ts";
 import { addSums, newTrials, type TrialSums, type Trials } from "./trials.ts";
 
+/** How many futures, from which seed, by which design. */
 export interface SimulateOptions {
   /** Defaults: the plan's. */
   seed?: string;
@@ -31,6 +32,7 @@ export interface SimulateOptions {
   onProgress?: (done: number, total: number) => void;
 }
 
+/** A finished run: model, plan as written and every future's figures. */
 export interface Simulation {
   trials?: Trials;
   asWritten?: AsWritten;

@@ -47,6 +47,7 @@ export interface Moments {
   /** One of each runner. */
   parts: MomentRanks[];
 }
+/** Exact order statistics of a moment, days since the start. */
 export interface MomentRanks {
   starts: KeptRanks;
   finishes: KeptRanks;

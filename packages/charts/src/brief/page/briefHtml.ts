@@ -10,6 +10,7 @@ import { page } from "./page.ts";
 import { driversHtml } from "./shareBars.ts";
 import type { PageFonts } from "./style.ts";
 
+/** How a brief's page is written. */
 export interface BriefHtmlOptions {
   /** The type it carries; without it the reader's own serif and sans are used. */
   fonts?: PageFonts;
@@ -48,6 +49,7 @@ export function briefHtml(brief: Brief, forecast: Forecast, { fonts }: BriefHtml
   });
 }
 
+/** One section of a brief as HTML, every text escaped. */
 export function sectionHtml({ key, title, blocks }: Section, more = ""): string {
   return `<section class="${`${key} ${more}`.trim()}"><h2>${escapeHtml(title)}</h2>${blocks.map(blockHtml).join("")}</section>`;
 }

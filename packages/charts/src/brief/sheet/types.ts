@@ -9,12 +9,14 @@ export type Span = string | { strong: string };
 /** A sentence as spans. */
 export type Line = readonly Span[];
 
+/** A piece of a section: a paragraph, a list, a table or a picture. */
 export type Block =
   | { kind: "text"; line: Line; quiet?: boolean }
   | { kind: "list"; items: readonly Line[] }
   | { kind: "table"; caption: string; head: readonly Cell[]; rows: readonly Row[] }
   | { kind: "boxes"; caption: string; rows: readonly BoxRow[] };
 
+/** A cell of a table, as text. */
 export interface Cell {
   text: string;
   align: "start" | "end";
@@ -31,6 +33,7 @@ export interface BoxRow {
   remark: string;
 }
 
+/** Which section of a brief it is. */
 export type SectionKey =
   | "decision"
   | "recommendation"
@@ -49,6 +52,7 @@ export type SectionKey =
   | "raised"
   | "expected";
 
+/** A section of a brief: heading and pieces. */
 export interface Section {
   key: SectionKey;
   title: string;
@@ -69,6 +73,7 @@ export interface Room {
   benefits: number;
 }
 
+/** A brief in words, before it is written as Markdown or HTML. */
 export interface Sheet {
   title: string;
   /** What sort of sheet it is, for whom and of which day. */

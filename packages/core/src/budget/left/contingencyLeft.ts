@@ -12,6 +12,7 @@ import { exposureAhead } from "./exposureAhead.ts";
 import { settled } from "./settled.ts";
 import type { AgreedFrom, ContingencyLeft } from "./types.ts";
 
+/** What was signed, and of which day the rest is asked. */
 export interface ContingencyLeftOptions extends ExplainingOptions {
   /** Default: the plan's own. */
   confidence?: number;
@@ -26,6 +27,7 @@ export interface ContingencyLeftOptions extends ExplainingOptions {
   /** false: leave out what settled entries held, which costs most of the runs; `held` and `release` are nothing then. */
   settled?: boolean;
 }
+/** Contingency left against the exposure ahead, or why it cannot be told. */
 export interface ContingencyLeftResult {
   left?: ContingencyLeft;
   problems: Problem[];

@@ -32,6 +32,7 @@ export interface Cover {
   /** Chance that what was agreed holds, as things stand. */
   chance: Chance;
 }
+/** Whether the working days left cover those that may be needed. */
 export interface CoverOfDays extends Cover {
   agreedDate: string;
   asWrittenDate: string;
@@ -67,6 +68,7 @@ export interface ExposureAhead {
   settles: { work: string[]; register: string[] };
 }
 
+/** Contingency agreed, used and left, in working days and money, beside what may still be needed. */
 export interface ContingencyLeft {
   stamp: RunStamp;
   plan: { title: string; currency: string; start: string };

@@ -1,6 +1,7 @@
 import type { Id, Plan } from "../../plan/types.ts";
 import type { Role, RoleFault, RoleLoad, RoleMatrix, RoleRow } from "./types.ts";
 
+/** Which rows and columns the matrix has. */
 export interface RoleOptions {
   /** What the rows are; default tasks. */
   rows?: "tasks" | "phases";

@@ -4,6 +4,7 @@ import type { Count, Portion } from "../../units.ts";
 /** Responsible: does it. Accountable: answers for it. Consulted before, informed after. */
 export type Role = "R" | "A" | "C" | "I";
 
+/** One task of the matrix. */
 export interface RoleRow {
   kind: "task" | "phase";
   /** The id of a task, the name of a phase. */
@@ -36,6 +37,7 @@ export interface RoleLoad {
   part: Portion;
 }
 
+/** Who does, answers for, is asked about and is told of each task. */
 export interface RoleMatrix {
   plan: { title: string; sha256: string };
   rows: RoleRow[];

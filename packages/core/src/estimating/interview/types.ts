@@ -11,6 +11,7 @@ export interface InterviewSubject extends Askable {
   date: IsoDate;
 }
 
+/** What is asked next, in words, with the unit of the answer. */
 export interface InterviewQuestion {
   key: InterviewKey | "confirm";
   text: string;

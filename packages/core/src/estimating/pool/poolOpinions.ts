@@ -6,6 +6,7 @@ import { disagreementOf } from "./disagreement.ts";
 import { commonTerms, inUnit, threePoints } from "./restate.ts";
 import type { PooledVoice, Pooling } from "./types.ts";
 
+/** How opinions are put together. */
 export interface PoolOptions {
   /** Default `duration`. */
   of?: OpinionOf;

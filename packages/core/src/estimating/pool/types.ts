@@ -36,6 +36,7 @@ export interface Pooling {
   disagreement: Disagreement;
 }
 
+/** How far apart the opinions are. */
 export interface Disagreement {
   /** `one`: a single voice. `apart`: ranges of two people have no value in common. */
   level: "one" | "agree" | "differ" | "apart";

@@ -65,6 +65,7 @@ export interface Adjustment {
   n: Count;
 }
 
+/** How often past ranges held what happened, per estimator. */
 export interface Scorecard {
   /** Settled estimates of time of finished tasks. */
   overall?: Score;

@@ -1,5 +1,6 @@
 import type { InterviewKey } from "../interview/types.ts";
 
+/** A column of the sheet for one person's estimates. */
 export type SheetKey = "task" | "name" | "needs" | "aside" | "of" | "unit" | InterviewKey;
 
 /** The columns of a sheet, in the order in which the interview asks, so that a row is filled from left to right. */

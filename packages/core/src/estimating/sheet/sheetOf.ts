@@ -7,6 +7,7 @@ import { latestOpinions } from "../latestOpinions.ts";
 import { inUnit } from "../pool/restate.ts";
 import { SHEET_COLUMNS, type SheetKey } from "./columns.ts";
 
+/** Which tasks the sheet asks about. */
 export interface SheetOptions {
   /** Everything that can be asked for: not only tasks the person has to do with, and certain costs too. */
   all?: boolean;

@@ -25,6 +25,7 @@ export const UPLIFT_BOUNDS = {
   "equipment-or-development": { name: "Equipment or development", duration: [54, 10], capital: [200, 10] },
   outsourcing: { name: "Outsourcing", running: [41, 0] },
 } as const satisfies Record<UpliftKind, UpliftBounds>;
+/** A kind of project with published uplifts for optimism. */
 export type UpliftKind =
   | "non-standard-buildings"
   | "standard-buildings"
@@ -44,4 +45,5 @@ export const STAGE_UPLIFTS = {
   "building-projects": { name: "Building projects", capital: [51, undefined, 4] },
   "it-projects": { name: "IT projects", capital: [200, undefined, 10] },
 } as const satisfies Record<StageKind, { name: string; capital: readonly (number | undefined)[] }>;
+/** A kind of project with uplifts by stage. */
 export type StageKind = "roads" | "fixed-links" | "building-projects" | "it-projects";

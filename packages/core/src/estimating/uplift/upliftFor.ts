@@ -21,6 +21,7 @@ export interface Uplift {
   capital?: UpliftSide;
   running?: UpliftSide;
 }
+/** An uplift of time or money, as a share of the estimate. */
 export interface UpliftSide {
   upper: Percent;
   lower: Percent;

@@ -24,6 +24,7 @@ export interface Wave {
   reasons: Change[];
 }
 
+/** An outline task beside the detail that replaced it: finish and cost before and after. */
 export interface WaveComparison {
   waves: Wave[];
   /** Tasks of the old plan marked `outline` that are gone without detail, and those that are still there. */

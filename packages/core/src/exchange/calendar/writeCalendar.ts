@@ -15,6 +15,7 @@ export interface CalendarEvent {
   /** How it recurs, `date` being the first. */
   every?: Recurrence;
 }
+/** How an entry of a calendar repeats. */
 export interface Recurrence {
   unit: "week" | "month";
   /** Every how many units. */
@@ -22,6 +23,7 @@ export interface Recurrence {
   /** How often altogether, the first counted. */
   count: Count;
 }
+/** A calendar to be written (RFC 5545). */
 export interface CalendarWriting {
   /** What it is called where it is opened. */
   name: string;

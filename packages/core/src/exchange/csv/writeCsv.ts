@@ -2,8 +2,10 @@
 import Papa from "papaparse";
 import { neutralised } from "./formulaCell.ts";
 
+/** A cell to be written. */
 export type CsvCell = string | number | boolean | null | undefined;
 
+/** How a table is written. */
 export interface CsvWriting {
   /** A byte order mark ahead, which some spreadsheets need to see UTF-8. */
   byteOrderMark?: boolean;

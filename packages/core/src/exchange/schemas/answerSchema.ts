@@ -1,6 +1,7 @@
 import { planJsonSchema } from "../../plan/schema.ts";
 import { ANSWER_SCHEMAS } from "./answerSchemas.ts";
 
+/** An answer whose JSON Schema is published. */
 export type SchemaName = "plan" | keyof typeof ANSWER_SCHEMAS;
 
 /** What has a published schema: the plan document, and what each of these verbs prints with `--json`. */

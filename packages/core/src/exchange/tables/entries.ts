@@ -2,6 +2,7 @@ import { isObject } from "../../plan/edit/model.ts";
 import type { Json } from "../../plan/source/toJson.ts";
 import { type Column, PERSON_COLUMNS, REGISTER_COLUMNS, TASK_COLUMNS } from "./columns.ts";
 
+/** A table that can be taken out of a plan and back in. */
 export type TableOfPlan = "tasks" | "people" | "register";
 export type EntryKind = "task" | "person" | keyof typeof REGISTER_COLUMNS;
 export type JsonObject = { [key: string]: Json };

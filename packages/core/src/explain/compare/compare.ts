@@ -16,6 +16,7 @@ import { type Asked, type Chances, type Standpoint, standpointOf } from "./run/s
 import type { Terms } from "./run/terms.ts";
 import { valuesOfPlans } from "./run/valuesOfPlans.ts";
 
+/** What of two versions is compared, and on how many futures. */
 export interface CompareOptions {
   /** Defaults: the new plan's own. */
   iterations?: number;
@@ -30,6 +31,7 @@ export interface CompareOptions {
 export interface ComparedProblem extends Problem {
   of: "old" | "new";
 }
+/** What moved between two versions, or why that cannot be told. */
 export interface CompareResult {
   comparison?: Comparison;
   problems: ComparedProblem[];

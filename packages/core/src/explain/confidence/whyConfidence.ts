@@ -17,6 +17,7 @@ const notPriced =
   "The plan does not say what finishing late costs, so it cannot say which step is worth its money. " +
   "Add `lateness: { perWeek: ..., once: ... }`: what each week late costs the organisation, and being late at all.";
 
+/** Which run the levels are compared on. */
 export interface WhyConfidenceOptions extends ExplainingOptions {
   /** Default: the plan's own. */
   confidence?: number;
@@ -24,6 +25,7 @@ export interface WhyConfidenceOptions extends ExplainingOptions {
   joint?: number;
 }
 
+/** The levels side by side, or why they cannot be told. */
 export interface WhyConfidenceResult {
   confidence?: Confidence;
   problems: Problem[];

@@ -10,6 +10,7 @@ import type { Explanation } from "../types.ts";
 import { BeyondCalendarError } from "../variants.ts";
 import { type Ask, type Explained, explainSteps } from "./explainSteps.ts";
 
+/** Which run is explained, and how many orders of causes are averaged over. */
 export interface ExplainOptions {
   /** Defaults: the plan's own. */
   iterations?: number;
@@ -24,6 +25,7 @@ export interface ExplainOptions {
   onProgress?: (done: number, total: number) => void;
 }
 
+/** What the contingency is held for, or why that cannot be told. */
 export interface ExplainResult {
   explanation?: Explanation;
   problems: Problem[];

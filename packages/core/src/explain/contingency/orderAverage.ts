@@ -4,6 +4,7 @@ import { fillSfc32 } from "../../sampling/streams/fillSfc32.ts";
 /** A value function's answer to sets of players: for each set, one value in each dimension. */
 export type ValuesOfSets = readonly (readonly number[])[];
 
+/** How many orders are averaged over where not all can be. */
 export interface OrderOptions {
   /** Values of no player and of all, when they are known: they are not asked for. */
   none?: readonly number[];
@@ -20,6 +21,7 @@ export interface OrderOptions {
   seed?: string;
 }
 
+/** What each part adds, averaged over orders; the parts sum to the whole. */
 export interface OrderAverage {
   /** By player, by dimension: the average of what it adds. The players' sums are v(all) - v(none). */
   shares: number[][];

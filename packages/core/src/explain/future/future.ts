@@ -12,8 +12,10 @@ import { type Replay, replay } from "./replay.ts";
 /** Which future: by its number, counted from 1, or the first that finishes where a share `at` of them have. */
 export type WhichFuture = { iteration: number } | { at: number };
 
+/** Which run the replayed future belongs to. */
 export type FutureOptions = ExplainingOptions;
 
+/** One future replayed, or why there is none such. */
 export interface FutureResult {
   future?: Future;
   problems: Problem[];

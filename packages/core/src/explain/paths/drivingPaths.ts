@@ -26,11 +26,13 @@ const stakeTasks = 12;
 /** How often they must be critical. */
 const stakeShare = 0.01;
 
+/** Which run the chains are read from, and how many of them are told. */
 export interface DrivingPathsOptions extends ExplainingOptions {
   /** Default: the plan's own. */
   confidence?: number;
 }
 
+/** The chains that set the finish, or why they cannot be told. */
 export interface DrivingPathsResult {
   paths?: Paths;
   problems: Problem[];

@@ -25,6 +25,7 @@ export type BoundKind =
   | "plan-start"
   | "recorded";
 
+/** A task by id and name. */
 export interface Named {
   id: string;
   name: string;

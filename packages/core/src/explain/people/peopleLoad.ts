@@ -18,6 +18,7 @@ import { waitList } from "./waitList.ts";
 import { findWaits } from "./waits.ts";
 import { weeksFrom } from "./weeks.ts";
 
+/** Which run the load is read from, and whose absence is tried. */
 export interface PeopleLoadOptions extends ExplainingOptions {
   /** Default: the plan's own. */
   confidence?: number;
@@ -27,6 +28,7 @@ export interface PeopleLoadOptions extends ExplainingOptions {
   loseEach?: TimeAway;
 }
 
+/** Load against capacity week by week, or why it cannot be told. */
 export interface PeopleLoadResult {
   people?: PeopleLoad;
   problems: Problem[];

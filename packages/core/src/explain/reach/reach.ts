@@ -20,11 +20,13 @@ import { hitsIn, isReached, type Question } from "./question.ts";
 import { type Target, targetOf } from "./targetOf.ts";
 import { wayOf } from "./wayOf.ts";
 
+/** Which date (ISO) or sum (currency of the plan) is to be reached, at which level. */
 export interface ReachOptions extends RunOptions {
   /** The date to make and the sum to keep; when neither is given, what the plan's commitment asks for. */
   finishBy?: IsoDate;
   sum?: number;
 }
+/** What it would take, or why that cannot be told. */
 export interface ReachResult {
   reach?: Reach;
   problems: Problem[];

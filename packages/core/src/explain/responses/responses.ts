@@ -16,12 +16,14 @@ import { type SwitchSet, scenariosOf } from "./scenarios.ts";
 import { has, only } from "./sets.ts";
 import { responseSwitches, type Switch } from "./switches.ts";
 
+/** Which responses are looked at, and what may be spent on them. */
 export interface ResponsesOptions extends RunOptions {
   /** Also: which responses not adopted yet to adopt with this much money. */
   sum?: number;
   /** What the best set is best in; default `date`. */
   objective?: Objective;
 }
+/** What each response costs and buys, or why that cannot be told. */
 export interface ResponsesResult {
   responses?: Responses;
   problems: Problem[];

@@ -23,8 +23,10 @@ import type { Draw } from "../variants.ts";
 import { type BoundCount, countBounds } from "./boundShares.ts";
 import { boundKey, whyBounds } from "./whyBounds.ts";
 
+/** Which run the task is looked at in. */
 export type WhyOptions = ExplainingOptions;
 
+/** What holds the task's start, or why that cannot be told. */
 export interface WhyResult {
   why?: Why;
   problems: Problem[];

@@ -77,6 +77,7 @@ export interface Break {
   what: "unreadable" | "changed" | "not-linked";
 }
 
+/** Forecasts kept over the life of a plan, oldest first. */
 export interface ForecastHistory {
   /** Every line that reads, in order, those at a break included. */
   entries: HistoryEntry[];
@@ -89,6 +90,7 @@ export interface ForecastHistory {
   open: boolean;
 }
 
+/** Why two kept forecasts cannot be compared as they are. */
 export type OtherTerm = "confidence" | "currency" | "draws" | "version" | "asked" | "plan";
 
 /** One line of a history as it stands in the drift. */
@@ -102,6 +104,7 @@ export interface DriftPoint {
   terms?: OtherTerm[];
 }
 
+/** How the commitment moved from one kept forecast to the next. */
 export interface Drift {
   points: DriftPoint[];
   /** The last against the first. */

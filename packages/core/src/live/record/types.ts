@@ -42,6 +42,7 @@ export interface StillMissing {
   toFinish: DueTask[];
 }
 
+/** A plan's text with a report of progress in it, and the problems. */
 export interface Recorded {
   /** The text of the plan with the report in it; the text as it came where a problem is an error. */
   text: string;

@@ -10,6 +10,7 @@ import { splice } from "./splice.ts";
 
 export type { EditPath } from "./model.ts";
 
+/** A plan's text after an edit, or why it could not be made. */
 export interface PlanEdit {
   /** The text after the edit; the text as it came where it could not be made. */
   text: string;

@@ -1,5 +1,6 @@
 import type { Json } from "../source/toJson.ts";
 
+/** A place in a document: keys and positions from the top. */
 export type EditPath = readonly (string | number)[];
 
 /** What an edit does: put a value at a place, take it away, or add it to a list: before place `before`, else at its end. */

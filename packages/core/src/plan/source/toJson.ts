@@ -1,5 +1,6 @@
 import type { Node } from "./node.ts";
 
+/** Any value JSON has a form for. */
 export type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 
 /** The JSON value of a node, on objects without a prototype (so that `__proto__` is a key like any other). */

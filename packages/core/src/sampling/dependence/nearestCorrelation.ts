@@ -1,6 +1,7 @@
 import { choleskyFactor } from "./choleskyFactor.ts";
 import { repairBlock } from "./repairBlock.ts";
 
+/** The nearest set of correlations that can hold together, and how far it lies from what was stated. */
 export interface NearestCorrelation {
   /** The nearest correlation matrix, row-major, n x n; the given one, untouched, where nothing contradicts. */
   readonly matrix: Float64Array;
