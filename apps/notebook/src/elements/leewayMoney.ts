@@ -4,6 +4,7 @@ import { html, nothing } from "lit";
 import { unbroken } from "../words/unbroken.ts";
 import { AskingElement } from "./askingElement.ts";
 import { codeWords } from "./codeWords.ts";
+import { moneyTables } from "./moneyTables.ts";
 
 /** When the money is needed and whether it is there by then; what is left of the contingency. */
 export class LeewayMoney extends AskingElement<"budget"> {
@@ -25,7 +26,7 @@ export class LeewayMoney extends AskingElement<"budget"> {
             <div class="figures">
               <leeway-figure chart="fundsMonths" .answer=${answer} theme=${this.theme}></leeway-figure>
             </div>
-            ${this.#left(answer)}
+            ${moneyTables(answer)} ${this.#left(answer)}
             <p class="note">
               The figures support a decision about money; your own rules for approval and the advice of those answerable
               for accounts come first.
