@@ -86,6 +86,7 @@ export { applyScenario } from "./plan/applyScenario.ts";
 export * from "./plan/index.ts";
 export { type ScenarioChoice, scenarioNotes } from "./plan/scenarioProblems.ts";
 export * from "./problems/index.ts";
+export * from "./quality/index.ts";
 export * from "./sampling/index.ts";
 export * from "./signoff/index.ts";
 export { type AsWritten, planAsWritten } from "./simulate/asWritten.ts";

@@ -59,10 +59,14 @@ it("lists families one after the other, grave findings first", () => {
   expect(new Set(rank).size).toBe(3);
 });
 
+const quality = (more: object) => [{ id: "dry", statement: "Dry inside", atLeast: 6, ...more }];
+
 // Less is missing, or more is at stake, than in the row of the table.
 it.each([
   ["benefit-incomplete", { "benefits.0.baseline": undefined }, "note"],
   ["benefit-incomplete", { "benefits.0.owner": undefined }, "warning"],
+  ["quality-missed", { "purpose.quality": quality({ measured: 5 }) }, "error"],
+  ["quality-missed", { "purpose.quality": quality({ expected: 5 }) }, "warning"],
   ["away-in-task", { "people.lena.away": "2027-02-02" }, "warning"],
   ["away-in-task", { "people.omar.away": "2027-02-08" }, "note"],
 ] as const)("%s of %j is a %s", (code, edits, severity) => {

@@ -60,6 +60,16 @@ const history = (took: (k: number) => [started: string, finished: string]): Edit
 });
 
 const approved: Edits = { "approvals.0": { who: "chair", decision: "approve", date: "2027-01-05" } };
+const approvedOther: Edits = {
+  "approvals.0": { who: "chair", decision: "approve", date: "2027-01-05", plan: "another" },
+};
+/** Looked at on 15 January, the day of all cases. */
+const onCondition = (conditionsBy: string): Edits => ({
+  "approvals.0": {
+    ...{ who: "chair", decision: "approve-subject-to", date: "2027-01-05" },
+    ...{ conditions: "A scaffold is found", conditionsBy },
+  },
+});
 
 /** One row for each code of the table. Sources of the rules are in the table itself. */
 export const cases: Record<FindingCode, Case> = {
@@ -116,6 +126,20 @@ export const cases: Record<FindingCode, Case> = {
     found: { "purpose.constraints": undefined },
     near: { "purpose.constraints": ["None on Sundays."] },
     path: "purpose",
+  },
+  "quality-missed": {
+    found: { "purpose.quality": [{ id: "dry", statement: "Damp inside", atMost: 60, measured: 61 }] },
+    near: { "purpose.quality": [{ id: "dry", statement: "Damp inside", atMost: 60, measured: 60 }] },
+    path: "purpose.quality[0]",
+    ids: ["dry"],
+  },
+  "quality-unknown": {
+    found: { "purpose.quality": [{ id: "dry", statement: "Damp inside", atMost: 60 }] },
+    near: {
+      "purpose.quality": [{ id: "dry", statement: "Damp inside", atMost: 60, expected: [40, 50, 60] }],
+    },
+    path: "purpose.quality[0]",
+    ids: ["dry"],
   },
   "benefits-missing": { found: { benefits: undefined }, near: { appraisal: undefined }, path: "" },
   "benefit-incomplete": {
@@ -637,6 +661,21 @@ export const cases: Record<FindingCode, Case> = {
     found: { ...approved, changes: { date: "2027-01-06", who: "omar", what: "A bigger door" } },
     near: { ...approved, changes: { date: "2027-01-04", who: "omar", what: "A bigger door" } },
     path: "changes[0]",
+  },
+  "change-unlogged": {
+    found: approvedOther,
+    near: {
+      ...approvedOther,
+      changes: { date: "2027-01-05", who: "omar", what: "A door", why: "It rains", approvedBy: "chair" },
+    },
+    path: "approvals[0]",
+    ids: ["chair"],
+  },
+  "conditions-lapsed": {
+    found: onCondition("2027-01-14"),
+    near: onCondition("2027-01-15"),
+    path: "approvals[0]",
+    ids: ["chair"],
   },
   "objection-open": {
     found: { objections: { id: "too-dear", text: "Too dear" } },

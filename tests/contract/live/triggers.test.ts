@@ -1,7 +1,7 @@
 // When an agreed return trigger trips, is close, or is quiet. That a condition trips strictly below (above) its limit is
 // what its name says; five points as "close" are common practice, no source. Limits of a chance are Wilson's: the values
 // 0.2553 and 0.3662 for 81 of 263 are Newcombe's (1998, Statistics in Medicine 17, 857-872, table I, method 3; recalled).
-import { triggerStands } from "@leeway/charts";
+import { triggerCondition, triggerStands } from "@leeway/charts";
 import { contingencyLeft, evaluateTriggers, type Forecast, forecast, type Plan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { mustRead } from "../plan/plans.ts";
@@ -175,6 +175,42 @@ describe("costAbove", () => {
     [995, 1000, 990, 1010, "tripped", true],
   ] as const)("limit %s at %s (%s to %s) is %s", (limit, cost, low, high, state, uncertain) => {
     expect(stateAt(`costAbove: ${limit}`, priced(cost, low, high))).toMatchObject({ state, uncertain });
+  });
+});
+
+describe("conditions of an approval", () => {
+  const planOn = (more: string) =>
+    mustRead(`format: 1
+title: T
+start: 2027-01-04
+statusDate: 2027-01-05
+iterations: 64
+stakeholders: { id: chair, name: The chair }
+approvals: { who: chair, decision: approve-subject-to, conditions: A scaffold is found${more} }
+tasks: [{ id: a, name: A, duration: [3, 5, 9] }]
+`);
+  const at = (more: string, today?: string) => {
+    const plan = planOn(more);
+    return evaluateTriggers(plan, forecastOf(plan), undefined, today).triggers;
+  };
+  it.each([
+    ["the day itself", ", conditionsBy: 2027-01-06", "2027-01-06", "quiet"],
+    ["the day after", ", conditionsBy: 2027-01-06", "2027-01-07", "tripped"],
+    ["a status date after it", ", conditionsBy: 2027-01-04", undefined, "tripped"],
+    ["met in time or not", ", conditionsBy: 2027-01-06, conditionsMet: 2027-01-08", "2027-01-09", "quiet"],
+  ])("%s", (_, more, today, state) => {
+    expect(at(more, today)).toMatchObject([{ id: "conditions-of-chair", condition: "conditionsBy", state }]);
+  });
+  it("without a day ask nothing", () => {
+    expect(at("", "2030-01-01")).toEqual([]);
+  });
+  it("are told in words", () => {
+    const [trigger] = at(", conditionsBy: 2027-01-06", "2027-01-07");
+    if (trigger === undefined) throw new Error("none");
+    expect(triggerCondition({ currency: "EUR" }, trigger)).toBe(
+      "the condition of The chair is not met by Wed 6 Jan 2027: A scaffold is found",
+    );
+    expect(triggerStands({ currency: "EUR" }, trigger)).toContain("The day has passed");
   });
 });
 

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import {
   acceptObjection,
+  addToPlan,
   answerObjection,
   approvalsState,
   logChange,
   logObjection,
+  meetConditions,
   type Plan,
   readPlan,
   reopenObjection,
@@ -80,8 +82,10 @@ describe("signPlan", () => {
     const plan = planOf(after);
     after = logObjection(after, plan, { who: "guest", text: "Too loud", date: "2027-01-21" }).text ?? "";
     after =
-      logChange(after, planOf(after), { who: "chair", what: "None", why: "Test", date: "2027-01-21" }).text ??
-      "";
+      logChange(after, planOf(after), {
+        ...{ who: "chair", what: "None", why: "Test", date: "2027-01-21" },
+        approvedBy: "chair",
+      }).text ?? "";
     after = setInPlan(after, ["statusDate"], "2027-02-02").text;
     after = setInPlan(after, ["tasks", "strip", "started"], "2027-02-01").text;
     after = setInPlan(after, ["risks", "rain", "status"], "closed").text;
@@ -201,20 +205,89 @@ describe("open objections", () => {
   });
 
   it("are opened again, and refuse what was done already", () => {
+    const id = "too-loud-for";
     const plan = planOf(objected);
-    expect(reopenObjection(objected, plan, "too-loud-for").refusals[0]?.code).toBe("objection-state");
-    const accepted = acceptObjection(objected, plan, { id: "too-loud-for", who: "chair" }).text ?? "";
-    expect(
-      acceptObjection(accepted, planOf(accepted), { id: "too-loud-for", who: "clerk" }).refusals[0]?.rule,
-    ).toContain("The chair");
-    const open = reopenObjection(accepted, planOf(accepted), "too-loud-for").text ?? "";
+    expect(reopenObjection(objected, plan, { id, who: "guest" }).refusals[0]?.code).toBe("objection-state");
+    const accepted = acceptObjection(objected, plan, { id, who: "chair" }).text ?? "";
+    expect(acceptObjection(accepted, planOf(accepted), { id, who: "clerk" }).refusals[0]?.rule).toContain(
+      "The chair",
+    );
+    const open = reopenObjection(accepted, planOf(accepted), { id, who: "guest" }).text ?? "";
     expect(codes(open, {})).toEqual(["open-objection"]);
+    expect(planOf(open).objections[0]).toMatchObject({ state: "open", reopenedBy: "guest" });
     expect(
       answerObjection(objected, plan, { id: "none", answer: "x", changedPlan: false }).refusals[0]?.code,
     ).toBe("unknown-objection");
     expect(
       logObjection(text, planOf(text), { who: "guest", text: " ", date: "2027-01-12" }).refusals[0]?.code,
     ).toBe("empty-text");
+  });
+
+  it("that were accepted stand by a name: they are not answered over it, and only a party opens them again", () => {
+    const id = "too-loud-for";
+    const accepted = acceptObjection(objected, planOf(objected), { id, who: "chair" }).text ?? "";
+    const over = answerObjection(accepted, planOf(accepted), { id, answer: "Hush", changedPlan: false });
+    expect(over.refusals).toMatchObject([{ code: "objection-state" }]);
+    expect(over.refusals[0]?.rule).toContain("The chair");
+    const may = (who: string) =>
+      reopenObjection(accepted, planOf(accepted), { id, who }).refusals.map(({ code }) => code);
+    // Raised by the guest, accepted by the chair; the clerk is asked to approve; the deputy is none of these.
+    expect(["guest", "chair", "clerk", "deputy", "nobody"].map(may)).toEqual([
+      [],
+      [],
+      [],
+      ["not-a-party"],
+      ["unknown-person"],
+    ]);
+    const answered = answerObjection(objected, planOf(objected), { id, answer: "a", changedPlan: false });
+    const better = answerObjection(answered.text ?? "", planOf(answered.text ?? ""), {
+      ...{ id, answer: "b", changedPlan: false },
+    });
+    expect(planOf(better.text ?? "").objections[0]?.answer).toBe("b");
+  });
+});
+
+describe("conditions of an approval", () => {
+  const conditional = { decision: "approve-subject-to", conditions: "A scaffold is found" } as const;
+  const until = signed(text, { ...conditional, conditionsBy: "2027-02-10" });
+  const chairOn = (of: string, today?: string) => {
+    const found = approvalsState(planOf(of), 4800, today);
+    const chair = found.approvers.find(({ who }) => who === "chair");
+    return [found.overall, chair?.lapsed];
+  };
+  const whole = signed(until, { who: "clerk", sum: 3000 });
+
+  it("lapse the day after theirs, unless they were met; both are said by the plan and bind nothing anew", () => {
+    expect(chairOn(whole)).toEqual(["on-conditions", false]);
+    expect(chairOn(whole, "2027-02-10")).toEqual(["on-conditions", false]);
+    expect(chairOn(whole, "2027-02-11")).toEqual(["lapsed", true]);
+    const met = meetConditions(whole, planOf(whole), { who: "chair", date: "2027-02-09" }).text ?? "";
+    expect(chairOn(met, "2027-02-11")).toEqual(["approved", false]);
+    expect(stateOf(met, "chair")).toMatchObject({ state: "covers", conditionsMet: "2027-02-09" });
+  });
+
+  it("lapse by the status date too", () => {
+    const later = setInPlan(whole, ["statusDate"], "2027-02-11").text;
+    expect(chairOn(later, "2027-01-01")).toEqual(["lapsed", true]);
+  });
+
+  it.each([
+    ["somebody else's word", { who: "chair", by: "clerk", date: "2027-02-09" }, "not-an-approver"],
+    ["nobody's condition", { who: "clerk", date: "2027-02-09" }, "no-condition-open"],
+    ["a day before they were set", { who: "chair", date: "2027-01-02" }, "date-before"],
+  ])("are not met by %s", (_, said, code) => {
+    expect(meetConditions(whole, planOf(whole), said).refusals.map((each) => each.code)).toEqual([code]);
+  });
+
+  it("have a day that lies ahead, and only with conditions", () => {
+    expect(codes(text, { ...conditional, conditionsBy: "2027-01-19" })).toEqual(["date-before"]);
+    expect(codes(text, { conditionsBy: "2027-02-19" })).toEqual(["no-conditions"]);
+  });
+
+  it("go when the same approver decides without them", () => {
+    const plain = signed(until, { date: "2027-02-01" });
+    expect(planOf(plain).approvals.find(({ who }) => who === "chair")).not.toHaveProperty("conditionsBy");
+    expect(planOf(plain).approvals.find(({ who }) => who === "chair")).not.toHaveProperty("conditions");
   });
 });
 
@@ -248,16 +321,27 @@ describe("approvalsState", () => {
     expect(state(one, 3000).approvers).toHaveLength(1);
   });
 
+  it("names all of those who may, where there are several: one of them will do", () => {
+    const two = text
+      .replace(/approvals:\n.*\n.*\n/, "approvals: [{ who: clerk }]\n")
+      .replace("name: A guest }", "name: A guest, approvesUpTo: 6000 }");
+    expect(state(two, 4800).approvers.map(({ who, state: is }) => [who, is])).toEqual([
+      ["clerk", "pending"],
+      ["guest", "missing"],
+      ["chair", "missing"],
+    ]);
+    expect(state(two, 7000).approvers.map(({ who }) => who)).toEqual(["clerk", "chair"]);
+  });
+
   it("asks for a reason and an approver once the plan differs from what was signed", () => {
     let after = setInPlan(signed(text), ["commitment", "budget"], 5100).text;
     expect(state(after).unexplained).toBe("no-entry");
     const said = { who: "clerk", what: "More money", why: "Slate", date: "2027-01-25" };
-    const early = logChange(after, planOf(after), { ...said, date: "2027-01-02" }).text ?? "";
-    expect(state(early).unexplained).toBe("no-entry");
-    after = logChange(after, planOf(after), said).text ?? "";
-    expect(state(after).unexplained).toBe("no-approver");
-    const agreed = logChange(after, planOf(after), { ...said, approvedBy: "chair" }).text ?? "";
-    expect(state(agreed).unexplained).toBeUndefined();
+    const logged = (more: object) => addToPlan(after, ["changes"], { ...said, ...more }).text;
+    expect(state(logged({ date: "2027-01-02", approvedBy: "chair" })).unexplained).toBe("no-entry");
+    expect(state(logged({})).unexplained).toBe("no-approver");
+    after = logChange(after, planOf(after), { ...said, approvedBy: "chair" }).text ?? "";
+    expect(state(after).unexplained).toBeUndefined();
   });
 
   it("says when nobody is asked", () => {
@@ -269,6 +353,25 @@ describe("approvalsState", () => {
 describe("logChange", () => {
   it("refuses an entry without words or by nobody, all at once", () => {
     const { refusals } = logChange(text, planOf(text), { who: "x", what: "", why: " ", date: "2027-01-02" });
-    expect(refusals.map(({ code }) => code)).toEqual(["unknown-person", "empty-text", "empty-text"]);
+    expect(refusals.map(({ code }) => code)).toEqual([
+      "unknown-person",
+      "no-approver",
+      "empty-text",
+      "empty-text",
+    ]);
+  });
+
+  it("needs an approver, or the delegate of one, to have agreed; where none is named, anybody of the plan", () => {
+    const said = { who: "clerk", what: "More money", why: "Slate", date: "2027-01-25" };
+    const by = (approvedBy: string, of = text) =>
+      logChange(of, planOf(of), { ...said, approvedBy }).refusals.map(({ code }) => code);
+    expect(["chair", "deputy", "guest", "nobody"].map((who) => by(who))).toEqual([
+      [],
+      [],
+      ["not-an-approver"],
+      ["unknown-person"],
+    ]);
+    const none = text.replace(/approvals:\n.*\n.*\n/, "").replaceAll(/, approvesUpTo: \d+/g, "");
+    expect(by("guest", none)).toEqual([]);
   });
 });

@@ -206,4 +206,68 @@ describe("object and change", () => {
     expect(readPlan(text()).plan?.changes).toMatchObject([{ who: "clerk", approvedBy: "chair" }]);
     expect(text()).toContain("# until May");
   });
+
+  it("are refused where a change names nobody who agreed, and where nobody says who opens it again", async () => {
+    const { plan, text } = scratch();
+    expect(await leeway("change", plan, "--what", "Felt", "--why", "It lasts", "--as", "clerk")).toBe(2);
+    expect(err).toContain("--approved-by");
+    await leeway("object", plan, "--as", "clerk", "--text", "Too dear");
+    await leeway("object", plan, "--accept", "too-dear", "--as", "chair");
+    const before = text();
+    expect(await leeway("object", plan, "--reopen", "too-dear")).toBe(2);
+    expect(await leeway("object", plan, "--answer", "too-dear", "--text", "It is not")).toBe(2);
+    expect(err).toContain("accepted as it stands by The chair");
+    expect(text()).toBe(before);
+    expect(await leeway("object", plan, "--reopen", "too-dear", "--as", "clerk")).toBe(0);
+  });
+});
+
+describe("a plan that changed after it was approved", () => {
+  it("is signed again only once the change is logged with a reason and who agreed", async () => {
+    const { plan, text } = scratch();
+    await sign(plan);
+    writeFileSync(plan, text().replace("cost: 4500", "cost: 4600"));
+    expect(await sign(plan)).toBe(2);
+    expect(err).toContain("its change log has no entry since");
+    const said = ["--what", "Felt", "--why", "It lasts", "--as", "clerk", "--approved-by", "chair"];
+    expect(await leeway("change", plan, ...said, "--today", "2027-01-21")).toBe(0);
+    expect(await leeway("sign", plan, "--as", "chair", "--today", "2027-01-21")).toBe(0);
+  });
+});
+
+describe("a responsibility matrix", () => {
+  // One who answers for each row: common practice, no source.
+  it.each([
+    ["with two who answer for a task", "[chair, clerk]", "all answer for"],
+    [
+      "with a row that has nobody, among others that have",
+      "chair }\n  - { id: paint, name: Paint, duration: 1",
+      "Nobody answers for Paint",
+    ],
+  ])("%s is not approved", async (_, accountable, says) => {
+    const { plan } = scratch();
+    writeFileSync(plan, PLAN.replace("cost: 4500", `cost: 4500, accountable: ${accountable}`));
+    expect(await sign(plan)).toBe(2);
+    expect(err).toContain(says);
+    expect(await sign(plan, "--decision", "rework")).toBe(0);
+  });
+});
+
+describe("conditions", () => {
+  it("are seen by approvals once their day has passed, and said to be met without signing anew", async () => {
+    const { plan, text } = scratch();
+    const on = ["--decision", "approve-subject-to", "--conditions", "A scaffold is found"];
+    expect(await sign(plan, ...on, "--conditions-by", "2027-02-10")).toBe(0);
+    expect(out).toContain("to be met by Wed 10 Feb 2027");
+    await leeway("approvals", plan, "--today", "2027-02-10");
+    expect(out).toContain("on conditions");
+    await leeway("approvals", plan, "--today", "2027-02-11");
+    expect(out.replace(/\s+/g, " ")).toContain("the condition of The chair was to be met has passed");
+    const met = ["--conditions-met", "--today", "2027-02-09"];
+    expect(await leeway("sign", plan, "--as", "chair", ...met, "--accept", "x")).toBe(2);
+    expect(await leeway("sign", plan, "--as", "chair", ...met)).toBe(0);
+    expect(readPlan(text()).plan?.approvals).toMatchObject([{ conditionsMet: "2027-02-09" }]);
+    await leeway("approvals", plan, "--today", "2027-02-11");
+    expect(out).toContain("Approved by all");
+  });
 });

@@ -328,7 +328,11 @@ export const verbs: readonly VerbRule[] = [
       { name: "what", value: "TEXT", help: "what changed (always needed)" },
       { name: "why", value: "TEXT", help: "the reason (always needed)" },
       { name: "as", value: "WHO", help: "who decided it: an id of the plan (always needed)" },
-      { name: "approved-by", value: "WHO", help: "who agreed to it: an approver, or their delegate (always needed)" },
+      {
+        name: "approved-by",
+        value: "WHO",
+        help: "who agreed to it: an approver, or their delegate (always needed)",
+      },
       { name: "today", value: "DATE", help: "the day it is written on (default: today)" },
       common.json,
     ],

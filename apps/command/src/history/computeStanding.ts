@@ -24,13 +24,15 @@ export interface StandingJob {
   workers?: number | undefined;
   /** The version that was signed, where it is known: what was agreed is read from it. */
   signed?: Plan | undefined;
+  /** The day of today: whether conditions of an approval have lapsed. */
+  today?: string | undefined;
 }
 
 /** All of one run, so that no two figures can disagree. `standing` is absent when a problem is an error. */
 export async function computeStanding(
   job: StandingJob,
 ): Promise<{ standing?: Standing; problems: readonly Problem[] }> {
-  const { text, plan, options, workers, signed } = job;
+  const { text, plan, options, workers, signed, today } = job;
   const result = await computeForecast({ text, options, ...(workers === undefined ? {} : { workers }) });
   // What is wrong with the plan itself was said when it was read.
   const problems = result.problems.filter(({ line }) => line === undefined);
@@ -42,5 +44,6 @@ export async function computeStanding(
     ahead: false,
     settled: false,
   });
-  return { standing: { plan, forecast, left, triggers: evaluateTriggers(plan, forecast, left) }, problems };
+  const triggers = evaluateTriggers(plan, forecast, left, today);
+  return { standing: { plan, forecast, left, triggers }, problems };
 }

@@ -53,16 +53,37 @@ export function overallSentence({ overall, approvers }: ApprovalsState): string 
     case "not-asked":
       return "Nobody has been asked to approve this plan.";
     case "waiting":
-      return `Waiting for ${names("pending", "missing")}.`;
+      return [waitingSentence(names("pending")), missingSentence(approvers)]
+        .filter((one) => one !== "")
+        .join(" ");
     case "approved":
       return "Approved by all, as the plan is now.";
     case "on-conditions":
       return "Approved by all as the plan is now, on conditions.";
     case "outdated":
       return `The plan has changed since ${names("stale")} signed: ${approvers.filter(({ state }) => state === "stale").length === 1 ? "this approval no longer covers" : "these approvals no longer cover"} it.`;
+    case "lapsed": {
+      const who = enumerated(approvers.filter(({ lapsed }) => lapsed).map(({ name }) => plainName(name)));
+      return `Not approved any more: the day by which the condition of ${who} was to be met has passed.`;
+    }
     case "rework":
       return `Sent back by ${names("rework")}.`;
   }
+}
+
+function waitingSentence(names: string): string {
+  return names === "" ? "" : `Waiting for ${names}.`;
+}
+
+/** Nobody who was asked may approve the sum: all who may, of whom one will do. */
+function missingSentence(approvers: readonly ApproverState[]): string {
+  const able = approvers.filter(({ state }) => state === "missing").map(({ name }) => plainName(name));
+  if (able.length === 0) return "";
+  const who =
+    able.length === 1
+      ? `${able[0]} may`
+      : `${able.slice(0, -1).join(", ")} or ${able.at(-1)} may, one of them`;
+  return `Nobody who was asked may approve this sum: ${who}.`;
 }
 
 const STATES: Record<ApproverState["state"], string> = {
@@ -82,8 +103,10 @@ function approverLines({ approvers, plan }: ApprovalsState, width: number): stri
       ? "no limit named"
       : `${statedSum(one.limit, "").trim()}${one.aboveLimit ? " *" : ""}`,
   ]);
-  const conditions = approvers.flatMap(({ name, conditions: said }) =>
-    said === undefined ? [] : [`${plainName(name)} on condition: ${plainName(said)}`],
+  const conditions = approvers.flatMap((one) =>
+    one.conditions === undefined
+      ? []
+      : [`${plainName(one.name)} on condition: ${plainName(one.conditions)}${untilWords(one)}`],
   );
   const starred = approvers.some(({ aboveLimit }) => aboveLimit)
     ? ["* The committed sum lies above what they may approve; somebody who may has to sign as well."]
@@ -103,6 +126,14 @@ function approverLines({ approvers, plan }: ApprovalsState, width: number): stri
   ];
 }
 
+function untilWords({ conditionsBy, conditionsMet, lapsed }: ApproverState): string {
+  if (conditionsMet !== undefined) return ` (met on ${formatDate(conditionsMet)})`;
+  if (conditionsBy === undefined) return "";
+  return lapsed
+    ? ` (to be met by ${formatDate(conditionsBy)}: that day has passed)`
+    : ` (to be met by ${formatDate(conditionsBy)})`;
+}
+
 function inTheWay({ plan, state, errors }: ApprovalsAnswer, planWord: string, width: number): string[] {
   const { open, unexplained } = state;
   const lines = errors.flatMap((error) =>
@@ -116,7 +147,7 @@ function inTheWay({ plan, state, errors }: ApprovalsAnswer, planWord: string, wi
     }),
   );
   if (unexplained === "no-entry") {
-    const text = `- The plan differs from what was signed, and its change log does not say why: leeway change ${planWord} --what … --why … --as …`;
+    const text = `- The plan differs from what was signed, and its change log does not say why: leeway change ${planWord} --what … --why … --as … --approved-by …`;
     lines.push(...wrap(text, width, "  "));
   }
   if (unexplained === "no-approver")

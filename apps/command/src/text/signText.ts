@@ -42,7 +42,9 @@ export function signText(
     [
       ...(dry ? ["Nothing was written; this is what would be signed."] : []),
       ...wrap(said, width).map(strong),
-      ...(conditions === undefined ? [] : wrap(`Condition: ${plainName(conditions)}`, width)),
+      ...(conditions === undefined
+        ? []
+        : wrap(`Condition${untilWords(signature.conditionsBy)}: ${plainName(conditions)}`, width)),
       ...accepts.flatMap((id) => wrap(`Accepted as it stands: ${objectionText(plan, id)}`, width)),
       ...(decision === "rework" ? [] : errors).flatMap((error) =>
         wrap(`Despite an error that the check finds: ${findingWords(error)}`, width),
@@ -66,4 +68,8 @@ export function signText(
 
 function objectionText(plan: Plan, id: string): string {
   return `“${plainName(plan.objections.find((one) => one.id === id)?.text ?? id)}”`;
+}
+
+function untilWords(day: string | undefined): string {
+  return day === undefined ? "" : `, to be met by ${formatDate(day, "weekday")}`;
 }

@@ -64,7 +64,7 @@ export async function approvalsVerb(call: Call): Promise<number> {
     moved = compared.comparison;
   }
   await hearStops();
-  const state = approvalsState(plan, forecast.committed.cost);
+  const state = approvalsState(plan, forecast.committed.cost, today.value);
   const errors = errorsInTheWay(plan, { today: today.value, forecast });
   if (values.has("json")) {
     const { seed, iterations, design, version } = forecast;

@@ -23,24 +23,25 @@ export async function changeVerb(call: Call): Promise<number> {
     ["what", what, '"Mock inspection adopted"'],
     ["why", why, '"Four first inspections in ten fail"'],
     ["as", who, "project-lead"],
+    ["approved-by", approvedBy, "board-chair"],
   ] as const) {
     if (value !== undefined) continue;
-    const rule = "A change is logged with what, why and who.";
+    const rule = "A change is logged with what, why, who decided it and who agreed.";
     problems.push(callProblem("option-missing", `--${name}`, rule, `Write e.g. --${name} ${example}.`));
   }
-  if (problems.length > 0 || who === undefined || what === undefined || why === undefined) {
+  if (
+    problems.length > 0 ||
+    who === undefined ||
+    what === undefined ||
+    why === undefined ||
+    approvedBy === undefined
+  ) {
     printProblems(problems);
     return exitCodes.invalid;
   }
   const file = await planFile(call.subject ?? "-", "change");
   if (file === undefined) return exitCodes.invalid;
-  const entry: Change & { who: string; what: string; why: string; date: string } = {
-    date: today.value,
-    who,
-    what,
-    why,
-    ...(approvedBy === undefined ? {} : { approvedBy }),
-  };
+  const entry = { date: today.value, who, what, why, approvedBy } satisfies Change;
   const logged = logChange(file.text, file.plan, entry);
   if (logged.text === undefined) {
     printProblems([...logged.refusals.map(refusalProblem), ...logged.problems]);
@@ -50,8 +51,7 @@ export async function changeVerb(call: Call): Promise<number> {
   if (!(await writeEntry(file, logged.text))) return exitCodes.invalid;
   if (values.has("json")) printJson<ChangeAnswer>({ plan: { title: file.plan.title }, change: entry });
   else {
-    const agreed =
-      approvedBy === undefined ? "Nobody is named who agreed." : `${nameOf(file.plan, approvedBy)} agreed.`;
+    const agreed = `${nameOf(file.plan, approvedBy)} agreed.`;
     const text = `${formatDate(today.value, "long")}, ${nameOf(file.plan, who)}: ${sentence(what)} Why: ${sentence(why)} ${agreed}`;
     printAnswer(`${wrap(text, pageOf(process.env, process.stdout).width).join("\n")}\n`);
   }

@@ -47,7 +47,10 @@ export async function historyVerb(call: Call): Promise<number> {
   }
   const { path, text, plan } = file;
   const signed = signedVersion(path, plan);
-  const { standing, problems } = await computeStanding({ text, plan, options: {}, workers, signed });
+  const { standing, problems } = await computeStanding({
+    ...{ text, plan, options: {}, workers, signed },
+    today: today.value,
+  });
   await hearStops();
   if (problems.length > 0) printProblems(problems, path);
   if (standing === undefined) return exitCodes.invalid;

@@ -43,7 +43,7 @@ export async function objectVerb(call: Call): Promise<number> {
   const logs = deed === undefined && (said.text !== undefined || said.who !== undefined);
   if ((logs || deed === "answer") && said.text === undefined)
     missing("text", "It needs the words.", '"The weeks look like padding"');
-  if ((logs || deed === "accept") && said.who === undefined)
+  if ((logs || deed === "accept" || deed === "reopen") && said.who === undefined)
     missing("as", "It needs to know who says so.", "finance-director");
   if (problems.length > 0) {
     printProblems(problems);
@@ -83,7 +83,7 @@ function enter(
     case "accept":
       return acceptObjection(text, plan, { id: said.accept ?? "", who });
     case "reopen":
-      return reopenObjection(text, plan, said.reopen ?? "");
+      return reopenObjection(text, plan, { id: said.reopen ?? "", who });
   }
 }
 

@@ -63,7 +63,7 @@ export async function recordVerb(call: Call): Promise<number> {
   const last = entries.at(-1);
   const older = (last === undefined ? undefined : findKept(file.path, last.sha256)) ?? file.plan;
   const signed = signedVersion(file.path, after);
-  const job = { options: {}, workers, signed };
+  const job = { options: {}, workers, signed, today: today.value };
   const now = await computeStanding({ ...job, text: recorded.text, plan: after });
   const then =
     last === undefined ? await computeStanding({ ...job, text: file.text, plan: file.plan }) : undefined;

@@ -9,6 +9,7 @@ import { planFile } from "../history/planFile.ts";
 import { keepPlan } from "../history/versionsBeside.ts";
 import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
 import { refusalProblem } from "../signing/refusalProblem.ts";
+import { sayConditionsMet } from "../signing/sayConditionsMet.ts";
 import { writeEntry } from "../signing/writeEntry.ts";
 import { hearStops } from "../stopping.ts";
 import { pageOf } from "../text/page.ts";
@@ -24,9 +25,20 @@ export async function signVerb(call: Call): Promise<number> {
   const by = values.text("by");
   const decision = values.oneOf("decision", DECISIONS) ?? "approve";
   const conditions = values.text("conditions");
+  const conditionsBy = values.text("conditions-by");
   const accepts = values.ids("accept") ?? [];
   const today = dateOption(values, "today", todayOf(new Date()));
-  const problems = [...values.problems, ...today.problems];
+  const problems = [
+    ...values.problems,
+    ...today.problems,
+    ...dateOption(values, "conditions-by", today.value).problems,
+  ];
+  const meets = values.has("conditions-met");
+  for (const name of ["decision", "conditions", "conditions-by", "accept", "despite-errors", "dry-run"]) {
+    if (!meets || !values.has(name)) continue;
+    const rule = "--conditions-met says something of a decision that stands; it is no new one.";
+    problems.push(callProblem("option-clash", `--${name}`, rule, "Leave one of the two out."));
+  }
   if (who === undefined) {
     const rule = "It needs to know who signs.";
     problems.push(callProblem("option-missing", "--as", rule, "Write e.g. --as board-chair."));
@@ -37,6 +49,10 @@ export async function signVerb(call: Call): Promise<number> {
   }
   const file = await planFile(call.subject ?? "-", "sign");
   if (file === undefined) return exitCodes.invalid;
+  if (meets) {
+    const met = { who, date: today.value, ...(by === undefined ? {} : { by }) };
+    return sayConditionsMet(file, met, values.has("json"));
+  }
   // What is signed is what the forecast says now: the limit of the signer is held against the committed sum.
   const computed = await computeForecast({ text: file.text, options: {} });
   await hearStops();
@@ -55,6 +71,7 @@ export async function signVerb(call: Call): Promise<number> {
     sum: forecast.committed.cost,
     ...(by === undefined ? {} : { by }),
     ...(conditions === undefined ? {} : { conditions }),
+    ...(conditionsBy === undefined ? {} : { conditionsBy }),
   };
   const signed = signPlan(file.text, file.plan, despite ? signature : { ...signature, errors });
   if (signed.text === undefined) {

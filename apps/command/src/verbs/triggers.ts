@@ -1,4 +1,5 @@
 import { readPlan, type TriggersAnswer } from "@leeway/core";
+import { dateOption, todayOf } from "../brief/dateOption.ts";
 import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
@@ -17,8 +18,10 @@ export async function triggersVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const options = engineOptions(values);
   const workers = values.count("workers", 64);
-  if (values.problems.length > 0) {
-    printProblems(values.problems);
+  const today = dateOption(values, "today", todayOf(new Date()));
+  const wrong = [...values.problems, ...today.problems];
+  if (wrong.length > 0) {
+    printProblems(wrong);
     return exitCodes.invalid;
   }
   const subject = call.subject ?? "-";
@@ -32,7 +35,10 @@ export async function triggersVerb(call: Call): Promise<number> {
   if (plan === undefined) return exitCodes.invalid;
   // Of a plan from standard input no signed version can stand beside it.
   const signed = subject === "-" ? undefined : signedVersion(subject, plan);
-  const { standing, problems: found } = await computeStanding({ text, plan, options, workers, signed });
+  const { standing, problems: found } = await computeStanding({
+    ...{ text, plan, options, workers, signed },
+    today: today.value,
+  });
   await hearStops();
   if (found.length > 0) printProblems(found, name);
   if (standing === undefined) return exitCodes.invalid;

@@ -30,6 +30,10 @@ export function triggerCondition({ currency }: Pick<TriggersNow, "currency">, tr
       : `this sign is seen: ${sign}`;
   }
   if (finish !== undefined) return `the committed date is later than ${formatDate(finish.limit, "weekday")}`;
+  if (trigger.approval !== undefined) {
+    const { name, conditions, by } = trigger.approval;
+    return `the condition of ${name} is not met by ${formatDate(by, "weekday")}: ${plain(conditions)}`;
+  }
   if (cost !== undefined) return `the committed sum is above ${statedSum(cost.limit, currency)}`;
   return CONDITIONS[trigger.condition];
 }
@@ -55,6 +59,13 @@ export function triggerStands({ currency }: Pick<TriggersNow, "currency">, trigg
     return signpost.reviewDue === undefined
       ? "Not seen."
       : `Not seen, but nobody says it was looked at: the review was due on ${formatDate(signpost.reviewDue, "weekday")}.`;
+  }
+  if (trigger.approval !== undefined) {
+    const { met } = trigger.approval;
+    if (met !== undefined) return `Met on ${formatDate(met, "weekday")}.`;
+    return trigger.state === "tripped"
+      ? "The day has passed, and nobody says that it was met."
+      : "Not met yet.";
   }
   if (finish !== undefined) {
     const { value, low, high } = finish;
@@ -118,6 +129,7 @@ const CONDITIONS = {
   signpost: "a sign is seen",
   finishLaterThan: "the committed date is too late",
   costAbove: "the committed sum is too high",
+  conditionsBy: "a condition of an approval is not met by its day",
 };
 
 function coverWords({ kind, left, exposure, ratio }: CoverNow, currency: string): string {

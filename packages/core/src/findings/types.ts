@@ -2,8 +2,12 @@ import type { Forecast, RunStamp } from "../forecast/types.ts";
 import type { AcceptedFinding } from "../plan/types.ts";
 import type { InUnitBeside, Ratio } from "../units.ts";
 
-/** An error contradicts the plan's own promise; a warning weakens its answer; a note asks a question. */
+/**
+ * An error contradicts the plan's own promise or leaves open who answers for it, and keeps it from being approved until it
+ * is mended or accepted by name; a warning weakens its answer; a note asks a question.
+ */
 export type FindingSeverity = "error" | "warning" | "note";
+/** What a finding is about. */
 export type FindingFamily =
   | "purpose"
   | "logic"
@@ -73,6 +77,7 @@ export interface PlanMeasure {
   source: string;
 }
 
+/** The day of looking, and the forecast whose chances are looked at. */
 export interface FindingOptions {
   /** The date of today, ISO 8601; absent: nothing is looked at that depends on it. */
   today?: string;

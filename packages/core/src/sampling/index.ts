@@ -5,6 +5,7 @@ export { type NearestCorrelation, nearestCorrelation } from "./dependence/neares
 export { normalCdf } from "./dependence/normalCdf.ts";
 export { normalScore } from "./dependence/normalScore.ts";
 export type { Design } from "./design.ts";
+export { estimateChance } from "./estimateChance.ts";
 export { estimateMean } from "./estimateMean.ts";
 export { estimateQuantile } from "./estimateQuantile.ts";
 export { fillFromOutcomes } from "./fillFromOutcomes.ts";

@@ -1,4 +1,5 @@
 import type { Approval, Id, IsoDate, Plan } from "../plan/types.ts";
+import { hasLapsed } from "./hasLapsed.ts";
 import type { ApprovalsState, ApproverState } from "./types.ts";
 
 /**
@@ -6,8 +7,14 @@ import type { ApprovalsState, ApproverState } from "./types.ts";
  * progress: recording progress keeps it, changing the plan does not.
  *
  * @param sum  Money asked for: the committed cost; without it the plan's budget counts.
+ * @param today  The day of today; the later of it and the status date says whether conditions have lapsed.
  */
-export function approvalsState(plan: Plan, sum = plan.commitment.budget): ApprovalsState {
+export function approvalsState(
+  plan: Plan,
+  sum = plan.commitment.budget,
+  today: IsoDate | undefined = undefined,
+): ApprovalsState {
+  const now = [today, plan.statusDate].reduce((a, b) => ((b ?? "") > (a ?? "") ? b : a));
   const asked = new Map<Id, Approval>();
   for (const approval of plan.approvals) {
     const before = asked.get(approval.who);
@@ -15,9 +22,8 @@ export function approvalsState(plan: Plan, sum = plan.commitment.budget): Approv
     if (before === undefined || (approval.date ?? "") >= (before.date ?? ""))
       asked.set(approval.who, approval);
   }
-  const approvers = [...asked.values()].map((approval) => stateOf(plan, approval, sum));
-  const missing = missingApprover(plan, approvers, sum);
-  if (missing !== undefined) approvers.push(missing);
+  const approvers = [...asked.values()].map((approval) => stateOf(plan, approval, sum, now));
+  approvers.push(...missingApprovers(plan, approvers, sum));
   const dates = approvers.flatMap(({ date, signed }) =>
     signed === undefined || date === undefined ? [] : [date],
   );
@@ -35,8 +41,13 @@ export function approvalsState(plan: Plan, sum = plan.commitment.budget): Approv
   };
 }
 
-function stateOf(plan: Plan, approval: Approval, sum: number | undefined): ApproverState {
-  const { who, decision, date, conditions, by, plan: signed } = approval;
+function stateOf(
+  plan: Plan,
+  approval: Approval,
+  sum: number | undefined,
+  now: IsoDate | undefined,
+): ApproverState {
+  const { who, decision, date, conditions, conditionsBy, conditionsMet, by, plan: signed } = approval;
   const said = decision === "approve" || decision === "approve-subject-to";
   const covers = signed !== undefined && signed === plan.approvalSha256;
   const limit = limitOf(plan, who);
@@ -46,6 +57,9 @@ function stateOf(plan: Plan, approval: Approval, sum: number | undefined): Appro
     decision,
     ...(date === undefined ? {} : { date }),
     ...(conditions === undefined ? {} : { conditions }),
+    ...(conditionsBy === undefined ? {} : { conditionsBy }),
+    ...(conditionsMet === undefined ? {} : { conditionsMet }),
+    lapsed: now !== undefined && hasLapsed(approval, now),
     ...(by === undefined ? {} : { by }),
     ...(signed === undefined ? {} : { signed }),
     ...(limit === undefined ? {} : { limit }),
@@ -76,26 +90,27 @@ export function isAbove(sum: number | undefined, limit: number | undefined): boo
   return sum !== undefined && limit !== undefined && sum > limit + 0.5;
 }
 
-/** Where nobody who was asked may approve the sum: the one who may, with the least limit that suffices. */
-function missingApprover(
+/** Where nobody who was asked may approve the sum: all who may, the least limit first. One of them will do. */
+function missingApprovers(
   plan: Plan,
   approvers: readonly ApproverState[],
   sum: number | undefined,
-): ApproverState | undefined {
+): ApproverState[] {
   if (sum === undefined || approvers.some(({ limit }) => limit !== undefined && !isAbove(sum, limit)))
-    return undefined;
-  const able = plan.stakeholders
-    .filter(({ approvesUpTo }) => approvesUpTo !== undefined && !isAbove(sum, approvesUpTo))
-    .sort((a, b) => (a.approvesUpTo ?? 0) - (b.approvesUpTo ?? 0) || (a.id < b.id ? -1 : 1));
-  const [one] = able;
-  if (one === undefined || one.approvesUpTo === undefined) return undefined;
-  return {
-    ...personOf(plan, one.id),
-    state: "missing",
-    decision: "pending",
-    limit: one.approvesUpTo,
-    aboveLimit: false,
-  };
+    return [];
+  return plan.stakeholders
+    .flatMap(({ id, approvesUpTo: limit }) =>
+      limit === undefined || isAbove(sum, limit) ? [] : [{ id, limit }],
+    )
+    .sort((a, b) => a.limit - b.limit || (a.id < b.id ? -1 : 1))
+    .map(({ id, limit }) => ({
+      ...personOf(plan, id),
+      state: "missing",
+      decision: "pending",
+      limit,
+      lapsed: false,
+      aboveLimit: false,
+    }));
 }
 
 function overallOf(approvers: readonly ApproverState[]): ApprovalsState["overall"] {
@@ -103,8 +118,11 @@ function overallOf(approvers: readonly ApproverState[]): ApprovalsState["overall
   if (approvers.every(({ state }) => state === "missing")) return "not-asked";
   if (is("rework")) return "rework";
   if (is("stale")) return "outdated";
+  if (approvers.some(({ lapsed }) => lapsed)) return "lapsed";
   if (is("pending") || is("missing")) return "waiting";
-  return approvers.some(({ decision }) => decision === "approve-subject-to") ? "on-conditions" : "approved";
+  const isOpen = ({ decision, conditionsMet }: ApproverState): boolean =>
+    decision === "approve-subject-to" && conditionsMet === undefined;
+  return approvers.some(isOpen) ? "on-conditions" : "approved";
 }
 
 /** A changed plan needs a reason and somebody who agreed: GAO-16-89G, best practice 10 (digest read). */

@@ -1,6 +1,8 @@
 export { approvalsState } from "./approvalsState.ts";
 export { errorsInTheWay } from "./errorsInTheWay.ts";
+export { hasLapsed } from "./hasLapsed.ts";
 export { logChange } from "./logChange.ts";
+export { meetConditions } from "./meetConditions.ts";
 export {
   acceptObjection,
   answerObjection,

@@ -4,6 +4,7 @@ import type { Id, IsoDate, Plan } from "../plan/types.ts";
 import { personOf } from "./approvalsState.ts";
 import type { Refusal } from "./types.ts";
 
+/** A plan's text with an entry in it, or why it was refused. */
 export interface Logged {
   text?: string;
   /** Of the objection written. */
@@ -25,13 +26,23 @@ export function logObjection(
   return done(addToPlan(text, ["objections"], entry), id);
 }
 
-/** Answers an objection; one that was answered before, or accepted, is answered anew. */
+/**
+ * Answers an objection; an answer may be bettered by another. One that somebody accepted stands by their name, so it has
+ * to be opened again first.
+ */
 export function answerObjection(
   text: string,
   plan: Plan,
   said: { id: Id; answer: string; evidence?: string; changedPlan: boolean },
 ): Logged {
   const refusals = [...noSuch(plan, said.id), ...empty(said.answer, "The answer must be said.")];
+  const one = plan.objections.find(({ id }) => id === said.id);
+  if (one?.state === "accepted") {
+    const name = one.acceptedBy === undefined ? "" : ` by ${personOf(plan, one.acceptedBy).name}`;
+    const rule = `It was accepted as it stands${name}, so there is nothing to answer.`;
+    const remedy = "Open it again first: those who raised, accepted or decide may.";
+    refusals.push({ code: "objection-state", received: said.id, rule, remedy });
+  }
   if (refusals.length > 0) return { refusals, problems: [] };
   return edited(text, plan, said.id, {
     answer: said.answer.trim(),
@@ -54,18 +65,30 @@ export function acceptObjection(text: string, plan: Plan, said: { id: Id; who: I
   return edited(text, plan, said.id, { state: "accepted", acceptedBy: said.who });
 }
 
-/** It is open again, as after an answer that was withdrawn. */
-export function reopenObjection(text: string, plan: Plan, id: Id): Logged {
-  const refusals = noSuch(plan, id);
-  if (plan.objections.find((one) => one.id === id)?.state === "open") {
-    refusals.push({
-      code: "objection-state",
-      received: id,
-      rule: "It is open.",
-      remedy: "There is nothing to do.",
-    });
+/**
+ * It is open again, as after an answer that was withdrawn. Who raised it, who accepted it, or one who approves the plan
+ * may do that; of an objection that names nobody, anybody in the plan.
+ */
+export function reopenObjection(text: string, plan: Plan, said: { id: Id; who: Id }): Logged {
+  const refusals = [...noSuch(plan, said.id), ...unknown(plan, said.who)];
+  const one = plan.objections.find(({ id }) => id === said.id);
+  if (one?.state === "open") {
+    const rule = "It is open.";
+    refusals.push({ code: "objection-state", received: said.id, rule, remedy: "There is nothing to do." });
   }
-  return refusals.length > 0 ? { refusals, problems: [] } : edited(text, plan, id, { state: "open" });
+  if (one !== undefined && refusals.length === 0) refusals.push(...noParty(plan, one, said.who));
+  if (refusals.length > 0) return { refusals, problems: [] };
+  return edited(text, plan, said.id, { state: "open", reopenedBy: said.who });
+}
+
+function noParty(plan: Plan, { who, acceptedBy }: Plan["objections"][number], by: Id): Refusal[] {
+  if (who === undefined && acceptedBy === undefined) return [];
+  const parties = [who, acceptedBy].filter((id) => id !== undefined);
+  const deciders = plan.approvals.map((approval) => approval.who);
+  const may = [...new Set([...parties, ...deciders])];
+  if (may.includes(by)) return [];
+  const rule = `${personOf(plan, by).name} neither raised nor accepted it, and does not decide on this plan.`;
+  return [{ code: "not-a-party", received: by, rule, remedy: `Name one of: ${may.sort().join(", ")}.` }];
 }
 
 function edited(text: string, plan: Plan, id: Id, values: Record<string, string | boolean>): Logged {

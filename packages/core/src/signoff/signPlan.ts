@@ -1,11 +1,13 @@
 import type { Finding } from "../findings/types.ts";
-import { addToPlan, setInPlan } from "../plan/edit/editPlan.ts";
+import { addToPlan, removeFromPlan, setInPlan } from "../plan/edit/editPlan.ts";
 import type { Problem } from "../plan/problem.ts";
 import type { Approval, Id, IsoDate, Plan } from "../plan/types.ts";
 import type { Money } from "../units.ts";
 import { isAbove, limitOf, personOf } from "./approvalsState.ts";
+import { atApproval } from "./atApproval.ts";
 import type { Refusal } from "./types.ts";
 
+/** What an approver decides, and when. */
 export interface Signature {
   /** Who decides. */
   who: Id;
@@ -13,6 +15,8 @@ export interface Signature {
   by?: Id;
   decision: Exclude<Approval["decision"], "pending">;
   conditions?: string;
+  /** The day by which the conditions have to be met. */
+  conditionsBy?: IsoDate;
   /** Ids of open objections that the signer accepts as they stand. */
   accepts: readonly Id[];
   date: IsoDate;
@@ -21,6 +25,7 @@ export interface Signature {
   /** Findings that keep it from being approved (`errorsInTheWay`); left out where it is signed despite them. */
   errors?: readonly Finding[];
 }
+/** A plan's text with a decision in it, or why it was refused. */
 export interface Signed {
   /** The plan's text with the signature in it; absent where it was refused. */
   text?: string;
@@ -37,7 +42,7 @@ export interface Signed {
 export function signPlan(text: string, plan: Plan, signature: Signature): Signed {
   const refusals = refusalsOf(plan, signature);
   if (refusals.length > 0) return { refusals, problems: [] };
-  const { who, by, decision, conditions, date, accepts } = signature;
+  const { who, by, decision, conditions, conditionsBy, date, accepts } = signature;
   const at = plan.approvals.findIndex((approval) => approval.who === who);
   const { note, was } = plan.approvals[at] ?? {};
   const entry = {
@@ -46,6 +51,7 @@ export function signPlan(text: string, plan: Plan, signature: Signature): Signed
     decision,
     date,
     ...(conditions === undefined ? {} : { conditions }),
+    ...(conditionsBy === undefined ? {} : { conditionsBy }),
     plan: plan.approvalSha256,
     ...(note === undefined ? {} : { note }),
     ...(was === undefined ? {} : { was }),
@@ -67,30 +73,37 @@ export function signPlan(text: string, plan: Plan, signature: Signature): Signed
     : { text: result.text, refusals: [], problems: [] };
 }
 
-/** Key by key, so that what stands around them stays; a single entry need not be a list. */
+/**
+ * Key by key, so that what stands around them stays; what an earlier decision said and this one does not goes. A single
+ * entry need not be a list.
+ */
 function replaced(
   text: string,
   plan: Plan,
   at: number,
   entry: Record<string, string>,
 ): { text: string; problems: Problem[] } {
-  const paths = plan.approvals.length === 1 ? [["approvals", 0], ["approvals"]] : [["approvals", at]];
-  let last: { text: string; problems: Problem[] } = { text, problems: [] };
-  for (const path of paths) {
-    last = { text, problems: [] };
+  const before = plan.approvals[at];
+  const gone = OF_A_DECISION.filter((key) => before?.[key] !== undefined && entry[key] === undefined);
+  return atApproval(text, plan, at, (path) => {
+    let last: { text: string; problems: Problem[] } = { text, problems: [] };
     for (const [key, value] of Object.entries(entry)) {
       if (key === "note" || key === "was") continue;
       last = setInPlan(last.text, [...path, key], value);
-      if (last.problems.length > 0) break;
+      if (last.problems.length > 0) return last;
     }
-    if (last.problems.length === 0) return last;
-  }
-  return last;
+    for (const key of gone) {
+      last = removeFromPlan(last.text, [...path, key]);
+      if (last.problems.length > 0) return last;
+    }
+    return last;
+  });
 }
+const OF_A_DECISION = ["by", "conditions", "conditionsBy", "conditionsMet"] as const;
 
 function refusalsOf(
   plan: Plan,
-  { who, by, decision, conditions, accepts, sum, date, errors = [] }: Signature,
+  { who, by, decision, conditions, conditionsBy, accepts, sum, date, errors = [] }: Signature,
 ): Refusal[] {
   const found: Refusal[] = [];
   const known = [...plan.stakeholders, ...plan.people].map(({ id }) => id);
@@ -129,6 +142,15 @@ function refusalsOf(
   if (decision === "approve-subject-to" && (conditions ?? "").trim() === "") {
     const rule = "To approve subject to conditions, they must be said.";
     found.push({ code: "no-conditions", received: decision, rule, remedy: "Add the conditions." });
+  }
+  if (conditionsBy !== undefined && decision !== "approve-subject-to") {
+    const rule = "Only an approval subject to conditions has a day by which they are met.";
+    const remedy = "Leave the day out, or approve subject to conditions.";
+    found.push({ code: "no-conditions", received: conditionsBy, rule, remedy });
+  }
+  if (conditionsBy !== undefined && conditionsBy < date) {
+    const rule = `The conditions would have lapsed before they are said, on ${date}.`;
+    found.push({ code: "date-before", received: conditionsBy, rule, remedy: "Name a later day." });
   }
   const ids = plan.objections.map(({ id }) => id);
   for (const id of accepts) {

@@ -7,13 +7,18 @@ export interface ApproverState {
   name: string;
   role?: string;
   /**
-   * `missing`: may approve the sum and was never asked. `pending`: asked. `stale`: signed another version of the plan.
+   * `missing`: may approve the sum and was never asked, where nobody asked may; of several, one will do. `pending`: asked. `stale`: signed another version of the plan.
    * `covers`: signed the plan as it is (progress apart). `rework`: sent back.
    */
   state: "missing" | "pending" | "covers" | "stale" | "rework";
   decision: Approval["decision"];
   date?: IsoDate;
   conditions?: string;
+  /** The day by which the conditions have to be met, and the day on which they were. */
+  conditionsBy?: IsoDate;
+  conditionsMet?: IsoDate;
+  /** That day has passed and they were not met: the approval is none any more. */
+  lapsed: boolean;
   /** Who signed in their place. */
   by?: Id;
   /** Hash that the signature is bound to. */
@@ -25,6 +30,7 @@ export interface ApproverState {
   delegate?: Id;
 }
 
+/** Whom each decision still covers, now that the plan is as it is. */
 export interface ApprovalsState {
   plan: { title: string; currency: string; approvalSha256: string };
   /** What is asked for: the committed sum where a forecast is given, else the budget; money. */
@@ -33,9 +39,10 @@ export interface ApprovalsState {
   reserve?: Money;
   /**
    * `not-asked`: nobody signs this plan. `waiting`: somebody has still to sign. `approved`: all did, of the plan as it
-   * is. `on-conditions`: all did, some on conditions. `outdated`: a signature is of another version. `rework`: sent back.
+   * is. `on-conditions`: all did, some on conditions not yet met. `outdated`: a signature is of another version. `lapsed`:
+   * the day of somebody's conditions has passed, and they were not met. `rework`: sent back.
    */
-  overall: "not-asked" | "waiting" | "approved" | "on-conditions" | "outdated" | "rework";
+  overall: "not-asked" | "waiting" | "approved" | "on-conditions" | "outdated" | "lapsed" | "rework";
   approvers: ApproverState[];
   /** Objections that are open, by id: each must be answered, or accepted by name. */
   open: Id[];
@@ -56,6 +63,9 @@ export interface Refusal {
     | "unknown-objection"
     | "no-conditions"
     | "objection-state"
+    | "not-a-party"
+    | "no-approver"
+    | "no-condition-open"
     | "empty-text"
     | "date-before";
   /** The word that it is about. */

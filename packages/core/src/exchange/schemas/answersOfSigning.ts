@@ -2,7 +2,7 @@ import type { Brief, PreBrief } from "../../brief/types.ts";
 import type { Comparison } from "../../explain/types.ts";
 import type { CheckAnswer, Finding } from "../../findings/types.ts";
 import type { Forecast } from "../../forecast/types.ts";
-import type { Change, Objection } from "../../plan/types.ts";
+import type { Change, Id, IsoDate, Objection } from "../../plan/types.ts";
 import type { Signature } from "../../signoff/signPlan.ts";
 import type { ApprovalsState } from "../../signoff/types.ts";
 import type { Drawn, PlanBound, PlanNamed, Scenario } from "./parts.ts";
@@ -13,8 +13,17 @@ export type CheckedAnswer = CheckAnswer | { findings: Finding[] };
 /** The approver's page; with `--for` the pre-brief of one of them. */
 export type BriefAnswer = Brief | (PreBrief & Scenario);
 
+/** What was signed; with `--conditions-met`, whose conditions are. */
+export type SignAnswer = SignedAnswer | ConditionsMetAnswer;
+
+/** Conditions of an approval that stands, and the day on which they were met. */
+export interface ConditionsMetAnswer {
+  plan: PlanBound;
+  conditionsMet: { who: Id; by?: Id; date: IsoDate; conditions: string };
+}
+
 /** What was signed, and of which forecast. `written` false: it was only shown. */
-export interface SignAnswer extends Drawn {
+export interface SignedAnswer extends Drawn {
   plan: PlanBound;
   signature: Omit<Signature, "errors">;
   written: boolean;

@@ -1,11 +1,12 @@
 import type { Benefit } from "../../plan/types.ts";
+import { qualityBars } from "../../quality/qualityBars.ts";
 import type { Check, CheckContext, Found } from "../context.ts";
 import { joined } from "../words.ts";
 
 /** Problem, goals, scope, constraints: whether work and benefits can be traced to what they are for. */
 export const checkPurpose: Check = (context) => {
-  const { problem, goals, scopeIn, scopeOut, constraints } = context.plan.purpose;
-  const written = [goals, scopeIn, scopeOut, constraints].some((list) => list.length > 0);
+  const { problem, goals, scopeIn, scopeOut, constraints, quality } = context.plan.purpose;
+  const written = [goals, scopeIn, scopeOut, constraints, quality].some((list) => list.length > 0);
   if (problem === undefined && !written) {
     return [{ code: "purpose-missing", path: "", ids: [], says: "The plan has no purpose written down." }];
   }
@@ -25,6 +26,7 @@ export const checkPurpose: Check = (context) => {
     ...(constraints.length === 0
       ? [{ ...whole, code: "constraints-empty" as const, says: "No constraint is listed." }]
       : []),
+    ...qualityFound(context),
   ];
 };
 
@@ -58,6 +60,30 @@ function goalsFound({ plan }: CheckContext): Found[] {
             },
           ]),
     ];
+  });
+}
+
+function qualityFound({ plan }: CheckContext): Found[] {
+  return qualityBars(plan).flatMap((bar, q): Found[] => {
+    const at = { path: `purpose.quality[${q}]`, ids: [bar.id] };
+    const wanted = `${bar.atLeast === undefined ? "at most" : "at least"} ${bar.atLeast ?? bar.atMost}${bar.unit === undefined ? "" : ` ${bar.unit}`}`;
+    if (bar.measured !== undefined) {
+      if (bar.holds) return [];
+      const says = `"${bar.statement}": ${bar.measured} was measured, ${wanted} is the bar.`;
+      return [{ ...at, code: "quality-missed", says }];
+    }
+    if (bar.chance === undefined) {
+      return [
+        {
+          ...at,
+          code: "quality-unknown",
+          says: `"${bar.statement}" has nothing expected and nothing measured.`,
+        },
+      ];
+    }
+    if (bar.chance >= 0.5) return [];
+    const says = `"${bar.statement}": what is expected clears the bar of ${wanted} with a chance of ${Math.round(bar.chance * 100)} %.`;
+    return [{ ...at, code: "quality-missed", severity: "warning", says }];
   });
 }
 

@@ -89,7 +89,27 @@ export const purposeRules = [
     severity: "note",
     what: "No constraint is written down",
     why: "Approvers judge ways out by what may not be touched.",
-    advice: "List in `purpose.constraints` what is fixed: a date, a sum, a rule, a quality.",
+    advice:
+      "List in `purpose.constraints` what is fixed: a date, a sum, a rule; a bar with a number goes to `quality`.",
+    source: sources.practice,
+  },
+  {
+    code: "quality-missed",
+    family: "purpose",
+    severity: "error",
+    what: "A quality bar is not cleared",
+    why: "A date and a sum that are kept by missing the bar are not what was promised.",
+    advice: "Change the work until it holds, or have the bar changed by those who set it.",
+    source: sources.practice,
+    threshold: "measured outside it; a warning where what is expected clears it less than half of the time",
+  },
+  {
+    code: "quality-unknown",
+    family: "purpose",
+    severity: "note",
+    what: "Nobody says whether a quality bar will be cleared",
+    why: "It can then neither be kept nor missed before the end.",
+    advice: "Give what is expected today in `expected`, or what was measured in `measured`.",
     source: sources.practice,
   },
   {

@@ -38,7 +38,7 @@ function breaksAt(
   first: boolean,
 ): Break[] {
   const breaks: Break[] = [];
-  if (hashOfLine(entry) !== entry.hash) breaks.push({ line, what: "changed" });
+  if (!isWhole(entry)) breaks.push({ line, what: "changed" });
   if (entry.previous !== (first ? null : before?.hash)) breaks.push({ line, what: "not-linked" });
   return breaks;
 }
@@ -49,5 +49,14 @@ function entryIn(row: string): HistoryEntry | undefined {
     return isEntry(value) ? value : undefined;
   } catch {
     return undefined;
+  }
+}
+
+/** A line with a number beyond doubles, or nested without end, has no RFC 8785 JSON: nothing of ours wrote it. */
+function isWhole(entry: HistoryEntry): boolean {
+  try {
+    return hashOfLine(entry) === entry.hash;
+  } catch {
+    return false;
   }
 }

@@ -1,5 +1,6 @@
 import { readCsv } from "../../exchange/csv/readCsv.ts";
 import { nearest } from "../../plan/definition/nearest.ts";
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { FactKind, ProgressFact } from "./types.ts";
 
@@ -43,7 +44,7 @@ export function factsOfCsv(text: string, name: string): FactsRead {
           code: "bad-value",
           severity: "error",
           path: `${name} row ${index + 2} remaining`,
-          received: cell,
+          received: oneLine(cell),
           rule: "In a table with decimal commas this may be one number or two.",
           remedy: `Write ${low}.${high}, or ${low}/${high}.`,
         });
@@ -108,7 +109,7 @@ function headingProblems(
 ): Problem[] {
   const problems: Problem[] = [];
   const report = (heading: string, severity: Problem["severity"], rule: string, remedy: string) =>
-    problems.push({ code: "heading", severity, path: where, received: heading, rule, remedy });
+    problems.push({ code: "heading", severity, path: where, received: oneLine(heading), rule, remedy });
   headings.forEach((heading, column) => {
     const key = keys[column];
     if (key !== undefined) {
@@ -159,7 +160,7 @@ function factsOfRows(rows: readonly Row[]): FactsRead {
           code: "bad-value",
           severity: "error",
           path: said,
-          received: value,
+          received: oneLine(value),
           rule,
           remedy: "Write one of them.",
         });

@@ -4,7 +4,9 @@ import { dayNumber, isoDate } from "../../calendar/dates.ts";
 import { tolerance } from "../../calendar/tolerance.ts";
 import { wilson } from "../../estimating/score/wilson.ts";
 import type { Curve, Forecast } from "../../forecast/types.ts";
-import type { Plan, ReturnTrigger } from "../../plan/types.ts";
+import type { IsoDate, Plan, ReturnTrigger } from "../../plan/types.ts";
+import { personOf } from "../../signoff/approvalsState.ts";
+import { hasLapsed } from "../../signoff/hasLapsed.ts";
 import type { CoverNow, TriggerNow, TriggersNow } from "./types.ts";
 
 /** So near the limit is close: five points of chance, and as much of a ratio. Common practice, no source. */
@@ -17,23 +19,57 @@ const near = 0.05;
  * `uncertain`. A trigger that has not tripped is `close` where its limits reach the condition, or five points of chance
  * (of a cover: 0.05 of the ratio) would. Pure: simulates nothing.
  *
+ * Conditions of an approval that have a day stand among them, under `conditions-of-WHO`: nobody has to agree on those.
+ *
+ * @param today  The day of today; the later of it and the status date says whether conditions have lapsed.
  * @param left  Contingency left of the same run; triggers on its cover are unknown without it.
  */
 export function evaluateTriggers(
   plan: Plan,
   forecast: Forecast,
   left?: Pick<ContingencyLeft, "money" | "days">,
+  today?: IsoDate,
 ): TriggersNow {
+  const now = [today, plan.statusDate].reduce((a, b) => ((b ?? "") > (a ?? "") ? b : a));
   return {
     currency: plan.currency,
     confidence: forecast.committed.confidence,
-    triggers: plan.returnTriggers.map((trigger) => ({
-      id: trigger.id,
-      ...(trigger.name === undefined ? {} : { name: trigger.name }),
-      ...(trigger.note === undefined ? {} : { note: trigger.note }),
-      ...stateOf(trigger, plan, forecast, left),
-    })),
+    triggers: [
+      ...plan.returnTriggers.map((trigger) => ({
+        id: trigger.id,
+        ...(trigger.name === undefined ? {} : { name: trigger.name }),
+        ...(trigger.note === undefined ? {} : { note: trigger.note }),
+        ...stateOf(trigger, plan, forecast, left),
+      })),
+      ...conditionsOf(plan, now),
+    ],
   };
+}
+
+function conditionsOf(plan: Plan, now: IsoDate | undefined): TriggerNow[] {
+  return plan.approvals.flatMap((approval): TriggerNow[] => {
+    const { who, decision, conditions, conditionsBy: by, conditionsMet: met } = approval;
+    if (decision !== "approve-subject-to" || conditions === undefined || by === undefined) return [];
+    const said = {
+      who,
+      name: personOf(plan, who).name,
+      conditions,
+      by,
+      ...(met === undefined ? {} : { met }),
+    };
+    const unknown = "Neither today nor a status date is known.";
+    const state = now === undefined && met === undefined ? "unknown" : undefined;
+    return [
+      {
+        id: `conditions-of-${who}`,
+        condition: "conditionsBy",
+        state: state ?? (hasLapsed(approval, now ?? by) ? "tripped" : "quiet"),
+        uncertain: false,
+        approval: said,
+        ...(state === undefined ? {} : { unknown }),
+      },
+    ];
+  });
 }
 
 type Found = Omit<TriggerNow, "id" | "name" | "note">;

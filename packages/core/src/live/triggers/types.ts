@@ -2,13 +2,15 @@ import type { AgreedFrom } from "../../budget/left/types.ts";
 import type { Id, IsoDate } from "../../plan/types.ts";
 import type { Chance, Money, MoneyOrDays, Ratio } from "../../units.ts";
 
+/** When the approvers are asked again. */
 export type TriggerCondition =
   | "chanceOfDateBelow"
   | "chanceOfBudgetBelow"
   | "contingencyCoverBelow"
   | "signpost"
   | "finishLaterThan"
-  | "costAbove";
+  | "costAbove"
+  | "conditionsBy";
 
 /**
  * `tripped`: the condition holds. `close`: it does not, but the sampling limits or five points of chance would make it.
@@ -59,6 +61,8 @@ export interface TriggerNow {
   finish?: Measured<IsoDate> & { limit: IsoDate };
   /** Of `costAbove`. */
   cost?: Measured<Money> & { limit: Money };
+  /** Of `conditionsBy`: the conditions of an approval. Trips when their day has passed and they were not met. */
+  approval?: { who: Id; name: string; conditions: string; by: IsoDate; met?: IsoDate };
   /** Why it cannot be measured. */
   unknown?: string;
 }

@@ -1,0 +1,2 @@
+export { qualityBars } from "./qualityBars.ts";
+export type * from "./types.ts";
