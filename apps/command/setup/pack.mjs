@@ -19,15 +19,16 @@ async function build(name) {
   // Types are checked by `npm test`, once a package; here they are only written out.
   await run(process.execPath, [tsc, "-p", join(home, "tsconfig.build.json"), "--noCheck"]);
   for (const file of readdirSync(built, { recursive: true })) {
-    if (file.endsWith(".js")) mend(join(built, file));
+    if (/\.(js|d\.ts)$/.test(file)) mend(join(built, file));
   }
 }
 
-/** What the compiler leaves as it is: the address of a worker in a string, and pointers to declarations of our own. */
+/** What the compiler leaves as it is: names of sources in types and in the address of a worker, pointers to declarations. */
 function mend(path) {
   const text = readFileSync(path, "utf8");
   const mended = text
     .replace(/^\/\/\/ <reference path=.*\n/gm, "")
+    .replace(/((?:from |import\()"\.{1,2}\/[^"]+)\.ts"/g, '$1.js"')
     .replace(/(new URL\("\.\/\w+)\.ts(", import\.meta\.url\))/g, "$1.js$2");
   if (mended !== text) writeFileSync(path, mended);
 }

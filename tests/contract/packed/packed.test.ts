@@ -1,15 +1,17 @@
 // The libraries as somebody gets them: packed, unpacked elsewhere and used from plain Node, with nothing beside them but what
 // their package.json names. Rules of packaging: Node's documentation of "exports" and the checks of publint (publint.dev/rules).
 import { spawnSync } from "node:child_process";
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { join } from "node:path";
 import { forecast, readPlan } from "@leeway/core";
 import { publint } from "publint";
 import ts from "typescript-api";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { examples, root } from "../examples/places.ts";
+import { examples, root, writing } from "../examples/places.ts";
+import { exportedBy } from "./exported.ts";
 import { type Installed, install, link, type Packed } from "./installed.ts";
+import { type Entry, referencePages } from "./referencePages.ts";
 
 let user: Installed;
 beforeAll(() => {
@@ -18,6 +20,18 @@ beforeAll(() => {
 afterAll(() => user?.remove());
 
 const minimal = `${examples}minimal.plan.yaml`;
+
+/** That types arrive as what they are: the second line must be refused, or the compiler would complain of the comment. */
+const USE = `import { type Forecast, forecast, planFromData } from "@leeway/core";
+import type { Figure } from "@leeway/charts";
+const { plan } = planFromData({});
+const answer: Forecast | undefined = plan && forecast(plan).forecast;
+// @ts-expect-error a date is a text
+const day: number | undefined = answer?.committed.date;
+// @ts-expect-error a title is a text
+export const title: number = ({} as Figure).title;
+console.log(day);
+`;
 
 /** Every entry point, so that none is left out of what follows. */
 function entries(): string[] {
@@ -68,6 +82,7 @@ process.exit(0);
       "use.mts",
       entries()
         .map((entry, index) => `import * as entry${index} from "${entry}";\nconsole.log(entry${index});\n`)
+        .concat(USE)
         .join(""),
     );
     write(
@@ -127,7 +142,7 @@ process.exit(0);
           file,
         ).toEqual([]);
         // A worker or a module that is still called by the name of its source would not be found.
-        if (file.endsWith(".js")) expect(text.match(/["']\.{1,2}\/[^"']*\.ts["']/g), file).toBeNull();
+        if (/\.(js|d\.ts)$/.test(file)) expect(text.match(/["']\.{1,2}\/[^"']*\.ts["']/g), file).toBeNull();
       }
     }
   });
@@ -139,6 +154,38 @@ process.exit(0);
       const { messages } = await publint({ strict: true, pack: { tarball: data } });
       expect(messages, folder).toEqual([]);
     }
+  });
+});
+
+// To write the pages anew: npm run -s reference
+describe("docs/reference", () => {
+  const pages = `${root}docs/reference/`;
+  const entriesOf = (): Entry[] =>
+    user.packages.flatMap(({ manifest, folder }) =>
+      Object.entries(manifest.exports)
+        .filter(([entry]) => entry !== "./node-worker") // a file to start, with nothing to call
+        .map(([entry, { types }]) => ({
+          name: join(manifest.name, entry),
+          exported: exportedBy(join(folder, "dist/lib"), types.slice("./dist/lib/".length)),
+        })),
+    );
+
+  it("has a docstring for everything that is exported", () => {
+    const all = entriesOf().flatMap(({ exported }) => exported);
+    expect(all.length).toBeGreaterThan(500);
+    expect(all.filter(({ doc }) => doc === "").map(({ name, file }) => `${file}: ${name}`)).toEqual([]);
+  });
+
+  it("is current and lists everything; if not: npm run -s reference", () => {
+    const expected = referencePages(entriesOf());
+    if (writing) {
+      rmSync(pages, { recursive: true, force: true });
+      mkdirSync(pages, { recursive: true });
+      for (const [file, text] of expected) writeFileSync(pages + file, text);
+    }
+    expect(readdirSync(pages).sort()).toEqual([...expected.keys()].sort());
+    const stale = [...expected].filter(([file, text]) => readFileSync(pages + file, "utf8") !== text);
+    expect(stale.map(([file]) => file)).toEqual([]);
   });
 });
 

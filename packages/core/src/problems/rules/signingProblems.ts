@@ -38,6 +38,13 @@ export const signingProblems: readonly ProblemRule[] = [
     remedy: "Add them.",
   },
   {
+    code: "no-condition-open",
+    what: "Somebody whose approval has no condition left to meet.",
+    rule: "A condition is met once.",
+    why: "Nothing would change.",
+    remedy: "There is nothing to do, or name another approver.",
+  },
+  {
     code: "above-limit",
     what: "More money than the approver may approve.",
     rule: "The sum asked for is within the limit.",

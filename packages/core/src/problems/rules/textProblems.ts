@@ -87,6 +87,13 @@ export const textProblems: readonly ProblemRule[] = [
     remedy: "Close the brackets.",
   },
   {
+    code: "loop-of-data",
+    what: "A value handed over as data that contains itself.",
+    rule: "Data is a tree, as `JSON.parse` gives it.",
+    why: "There would be no end to reading it.",
+    remedy: "Hand over a copy without the reference to itself.",
+  },
+  {
     code: "not-json",
     what: "A value handed over as data has no form in JSON: a function, a date object, an endless number.",
     rule: "Data is what `JSON.parse` can give.",
