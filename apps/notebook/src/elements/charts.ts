@@ -6,6 +6,7 @@ import {
   contingencyLeftMoney,
   costCurve,
   driversBars,
+  estimateCurve,
   type Figure,
   fiftyFutures,
   figureSvg,
@@ -56,4 +57,4 @@ export function drawChart<N extends ChartName>(name: N, answer: AnswerOf<N>, opt
   return (charts[name] as (answer: AnswerOf<N>, options: ChartOptions) => Figure)(answer, options);
 }
 
-export { figureSvg, renderFigure };
+export { estimateCurve, figureSvg, renderFigure };

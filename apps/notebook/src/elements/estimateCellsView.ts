@@ -53,6 +53,7 @@ export function estimateInputs(options: EstimateCellsOptions): TemplateResult[] 
       kind: "number",
       row: options.row,
       column: options.column + at,
+      estimate: { path, unit, of: options.of },
       readonly: options.readonly || (part === "likely" && !takesLikely(estimate)),
       commit: (text) => commit(part, text),
       foresee: (text) => {

@@ -26,6 +26,8 @@ export interface FieldOptions {
   readonly?: boolean;
   /** What is named in it, so that names are suggested; `as`: what is put in for one. */
   suggest?: Suggests;
+  /** The estimate it is a part of: its path, its unit in words, and what it is of. */
+  estimate?: { path: string; unit: string; of: string };
   /** The reader finished an entry that differs from what was there. */
   commit: (text: string) => void;
   /** The reader is typing: what the entry would be now. */
@@ -60,6 +62,9 @@ export function field(options: FieldOptions): TemplateResult {
     data-suggest=${options.suggest?.of ?? nothing}
     data-suggest-as=${options.suggest?.as ?? nothing}
     data-suggest-not=${options.suggest?.not ?? nothing}
+    data-estimate=${options.estimate?.path ?? nothing}
+    data-unit=${options.estimate?.unit ?? nothing}
+    data-of=${options.estimate?.of ?? nothing}
     ?readonly=${options.readonly ?? false}
     ${keepTyping(shown)}
     @input=${(event: Event) => {

@@ -6,7 +6,7 @@ import {
   type TemplateResult,
 } from "lit";
 
-const key = "leeway folded sections";
+const key = "leeway-folded";
 
 /**
  * Sections of the page that fold: a button in their heading, and the reader's choice kept in their own browser. A

@@ -7,6 +7,7 @@ import { boundsWords } from "../plan/boundsWords.ts";
 import { isCurrent, isFading, type NotebookState, staleWords } from "../store/state.ts";
 import type { Store } from "../store/store.ts";
 import { announcement } from "../words/answerWords.ts";
+import { EstimateCurves } from "./estimateCurves.ts";
 import { listen } from "./events.ts";
 import { fileKeys } from "./fileKeys.ts";
 import { countBySection } from "./findingSections.ts";
@@ -52,6 +53,11 @@ export class LeewayPage extends PageElement {
   #end: (() => void)[] = [];
   #said: string | undefined;
   #watching = false;
+
+  constructor() {
+    super();
+    this.addController(new EstimateCurves(this, () => this.state));
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -195,8 +201,9 @@ export class LeewayPage extends PageElement {
             <leeway-answer .state=${state} .trying=${this.trying} .keeper=${this.keeper}></leeway-answer>
             <leeway-begin .keeper=${this.keeper}></leeway-begin>
           </section>
-          ${this.#folding.section("futures", "Futures", html`<leeway-futures .forecast=${forecast} .trying=${this.trying} theme=${theme} ?fading=${fading} ?readonly=${errors}></leeway-futures>`)}
-          ${this.#folding.section(
+          ${this.#texts("answer", "the answer")}
+          ${this.#part("futures", "Futures", html`<leeway-futures .forecast=${forecast} .trying=${this.trying} theme=${theme} ?fading=${fading} ?readonly=${errors}></leeway-futures>`)}
+          ${this.#part(
             "drivers",
             "What drives it",
             html`<div class="figures ${fading ? "settling" : ""}">
@@ -204,20 +211,21 @@ export class LeewayPage extends PageElement {
             </div>
             <leeway-tornado .state=${state} theme=${theme}></leeway-tornado>`,
           )}
-          ${this.#folding.section("contingency", "Contingency", html`<leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>`)}
+          ${this.#part("contingency", "Contingency", html`<leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>`)}
           ${this.#section("purpose", "Purpose", "", errors)}
           ${this.#section("people", "People", "", errors)}
+          ${this.#part("calendar", "Calendar", html`<leeway-calendar .plan=${state.plan} .stated=${state.stated} .forecast=${forecast} .pending=${state.pending} ?readonly=${errors}></leeway-calendar>`)}
           ${this.#section("work", "Work", workNote(state), errors)}
           ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
-          ${this.#folding.section("responses", "Responses", html`<leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>`)}
+          ${this.#part("responses", "Responses", html`<leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>`)}
           ${this.#section("commitment", "Commitment", "", errors)}
-          ${this.#folding.section("level", "Why this level", html`<leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>`)}
-          ${this.#folding.section("money", "Money", html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>`)}
-          ${this.#folding.section("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>`)}
-          ${this.#folding.section("one-future", "One future", html`<leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>`)}
-          ${this.#folding.section("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>`)}
-          ${this.#folding.section("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
-          ${this.#folding.section("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
+          ${this.#part("level", "Why this level", html`<leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>`)}
+          ${this.#part("money", "Money", html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>`)}
+          ${this.#part("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>`)}
+          ${this.#part("one-future", "One future", html`<leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>`)}
+          ${this.#part("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>`)}
+          ${this.#part("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
+          ${this.#part("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
           <leeway-suggest .stated=${state.stated}></leeway-suggest>
         </main>
         <footer>
@@ -245,14 +253,15 @@ export class LeewayPage extends PageElement {
       people: () => html`<leeway-people .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-people>`,
       work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
-        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>`,
+        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
+        <leeway-interview .plan=${state.plan} .stated=${state.stated} .pending=${state.pending} ?readonly=${errors}></leeway-interview>`,
       register: () => html`<leeway-register .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-register>`,
       commitment:
         () => html`<leeway-commitment .plan=${state.plan} .forecast=${forecast} .trying=${this.trying}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-commitment>`,
     }[id];
-    return this.#folding.section(
+    return this.#part(
       id,
       title,
       html`${note === "" ? nothing : html`<p class="note">${note}</p>`}
@@ -260,6 +269,18 @@ export class LeewayPage extends PageElement {
       ${body()}
       <leeway-findings section=${id} .findings=${this.findings}></leeway-findings>`,
     );
+  }
+
+  /** A section that folds, and the free texts below it. */
+  #part(id: string, title: string, body: unknown) {
+    return html`${this.#folding.section(id, title, body)}${this.#texts(id, title)}`;
+  }
+
+  #texts(id: string, name: string) {
+    const { state } = this;
+    if (state === undefined || id === "text") return nothing;
+    const errors = state.problems.some((problem) => problem.severity === "error");
+    return html`<leeway-texts below=${id} name=${name} .plan=${state.plan} .stated=${state.stated} .pending=${state.pending} ?readonly=${errors}></leeway-texts>`;
   }
 
   /** Only a settled answer, or the reason there is none, is worth interrupting a reader for. */
@@ -289,6 +310,7 @@ function outline(state: NotebookState, findings: readonly Finding[] | undefined)
     { id: "contingency", name: "Contingency", waiting: 0 },
     { id: "purpose", name: "Purpose", waiting: waiting("purpose", "benefits") },
     { id: "people", name: "People", waiting: waiting("people", "stakeholders") },
+    { id: "calendar", name: "Calendar", waiting: waiting("calendar") },
     { id: "work", name: "Work", waiting: waiting("tasks") },
     { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
     { id: "responses", name: "Responses", waiting: 0 },

@@ -1,0 +1,107 @@
+import type { Plan } from "@leeway/core";
+import type { LitElement, ReactiveController } from "lit";
+import { estimateAt } from "../plan/estimateAt.ts";
+import { statedAt } from "../plan/stated.ts";
+import { typedEstimate } from "../plan/typedEstimate.ts";
+import { LeewayEstimateCurve } from "./leewayEstimateCurve.ts";
+
+/** Px that the curve takes, about. */
+const room = 380;
+
+interface Knows {
+  readonly plan: Plan | undefined;
+  readonly stated: unknown;
+}
+
+/**
+ * Shows what the estimate of a row says, in any table of the page, while one of its three cells has the focus. The curve is made once and goes to
+ * the row that is worked in, as its last cell: it lies over the rows below and moves none of them. Its fields carry
+ * `data-estimate`, the path, with `data-unit` and `data-of` for its words.
+ */
+export class EstimateCurves implements ReactiveController {
+  #host: LitElement;
+  #knows: () => Knows | undefined;
+  #cell = document.createElement("td");
+  #curve = new LeewayEstimateCurve();
+  #path = "";
+
+  /** @param knows  The plan as it stands, and as it is stated. */
+  constructor(host: LitElement, knows: () => Knows | undefined) {
+    this.#host = host;
+    this.#knows = knows;
+    this.#cell.className = "curve-cell";
+    this.#cell.setAttribute("role", "cell");
+    this.#cell.append(this.#curve);
+  }
+
+  hostConnected(): void {
+    this.#host.addEventListener("focusin", this.#enter);
+    this.#host.addEventListener("focusout", this.#leave);
+    this.#host.addEventListener("input", this.#show);
+    this.#host.addEventListener("keydown", this.#keys);
+  }
+
+  hostDisconnected(): void {
+    this.#host.removeEventListener("focusin", this.#enter);
+    this.#host.removeEventListener("focusout", this.#leave);
+    this.#host.removeEventListener("input", this.#show);
+    this.#host.removeEventListener("keydown", this.#keys);
+    this.#cell.remove();
+  }
+
+  hostUpdated(): void {
+    if (this.#cell.isConnected) this.#show();
+  }
+
+  #enter = (event: Event): void => {
+    const input = event.target;
+    if (!(input instanceof HTMLInputElement) || input.dataset.estimate === undefined || input.readOnly)
+      return;
+    const row = input.closest("tr");
+    if (row === null) return;
+    this.#path = input.dataset.estimate;
+    this.#curve.about = {
+      name: input.dataset.of ?? "",
+      unitWords: input.dataset.unit ?? "",
+      of: takes(this.#path),
+    };
+    if (this.#cell.parentElement !== row) {
+      const { top, bottom } = row.getBoundingClientRect();
+      this.#cell.classList.toggle("above", innerHeight - bottom < room && top > room);
+      row.append(this.#cell);
+    }
+    this.#show();
+  };
+
+  #leave = (event: FocusEvent): void => {
+    const row = this.#cell.closest("tr");
+    if (row === null || (event.relatedTarget instanceof Node && row.contains(event.relatedTarget))) return;
+    this.#cell.remove();
+  };
+
+  /** Typing brings it back where Escape sent it away. */
+  #show = (event?: Event): void => {
+    if (event !== undefined && !this.#cell.isConnected) this.#enter(event);
+    if (!this.#cell.isConnected) return;
+    const { plan, stated } = this.#knows() ?? {};
+    const before = plan === undefined ? undefined : estimateAt(plan, this.#path);
+    const of = `input[data-estimate="${CSS.escape(this.#path)}"]`;
+    const [low, likely, high] = [...this.#host.querySelectorAll<HTMLInputElement>(of)].map(
+      (one) => one.value,
+    );
+    if (before === undefined || low === undefined || likely === undefined || high === undefined) {
+      this.#cell.remove();
+      return;
+    }
+    this.#curve.estimate = typedEstimate({ low, likely, high }, before, statedAt(stated, "estimates"));
+  };
+
+  #keys = (event: KeyboardEvent): void => {
+    if (event.key === "Escape") this.#cell.remove();
+  };
+}
+
+function takes(path: string): "takes" | "delays" | "costs" {
+  if (/\.delay$/.test(path)) return "delays";
+  return /\.(duration|effort|remaining|lag|wait)$/.test(path) ? "takes" : "costs";
+}

@@ -1,0 +1,72 @@
+import type { EstimateAbout } from "@leeway/charts";
+import type { FixedEstimate, RangeEstimate } from "@leeway/core";
+import { html, nothing } from "lit";
+import type * as Charts from "./charts.ts";
+import { PageElement } from "./pageElement.ts";
+import { plainEmptyHeaders } from "./plainEmptyHeaders.ts";
+
+/** Ms without a change after which the reading is said to those who listen. */
+const sayAfter = 700;
+
+let drawing: typeof Charts | undefined;
+
+/** What three cells say while they are typed: the curve, and its one-in-ten reading. */
+export class LeewayEstimateCurve extends PageElement {
+  static override properties = {
+    estimate: { attribute: false },
+    about: { attribute: false },
+    said: { state: true },
+    loaded: { state: true },
+  };
+  /** Undefined: the cells say nothing yet; what they said last stays, faded. */
+  estimate: RangeEstimate | FixedEstimate | undefined;
+  about: EstimateAbout | undefined;
+  said = "";
+  loaded = drawing !== undefined;
+  #saying: ReturnType<typeof setTimeout> | undefined;
+  #drawnFor = "";
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (drawing !== undefined) return;
+    void import("./charts.ts").then((module) => {
+      drawing = module;
+      this.loaded = true;
+    });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#saying);
+  }
+
+  protected override render() {
+    return html`<div class="curve-place ${this.estimate === undefined ? "settling" : ""}"></div>
+      ${this.estimate === undefined ? html`<p class="quiet">Low, likely and high, in this order, say what it may take.</p>` : nothing}
+      <p class="unseen" role="status">${this.said}</p>`;
+  }
+
+  protected override updated(): void {
+    const { estimate, about } = this;
+    if (drawing === undefined || estimate === undefined || about === undefined) return;
+    const wanted = JSON.stringify([estimate, about]);
+    const place = this.querySelector(".curve-place");
+    if (place === null || wanted === this.#drawnFor) return;
+    this.#drawnFor = wanted;
+    const theme = matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light";
+    const width = Math.max(320, place.clientWidth);
+    const figure = drawing.estimateCurve(estimate, about, { document, width, theme });
+    const open = place.querySelector("details")?.open ?? false;
+    const drawn = drawing.renderFigure(figure, document);
+    const details = drawn.querySelector("details");
+    if (details !== null) details.open = open;
+    plainEmptyHeaders(drawn);
+    place.replaceChildren(drawn);
+    clearTimeout(this.#saying);
+    this.#saying = setTimeout(() => {
+      this.said = figure.title;
+    }, sayAfter);
+  }
+}
+
+customElements.define("leeway-estimate-curve", LeewayEstimateCurve);
