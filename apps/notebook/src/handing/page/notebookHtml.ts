@@ -1,6 +1,6 @@
 import { formatDate, formatMoney, formatPercent, groupDigits, palette } from "@leeway/charts";
 import { briefSheet, escapeHtml, type PageFonts, pageStyle, sectionHtml } from "@leeway/charts/brief";
-import type { Brief, Forecast, Plan, Table } from "@leeway/core";
+import type { Brief, Forecast, PageSection, Plan, Table } from "@leeway/core";
 import { committedLevel, committedSum, contingencyWords } from "../../words/answerWords.ts";
 import { levelScript, levelScriptHash } from "./levelScript.ts";
 import type { Levels } from "./levels.ts";
@@ -26,6 +26,8 @@ export interface NotebookPage {
   figures: Readonly<Record<FigureRoom, readonly Drawn[]>>;
   levels: Levels;
   estimates: Table;
+  /** Free texts of the plan in their order, as markup that holds nothing but what `markdownHtml` makes. */
+  texts?: readonly { after: PageSection; html: string }[];
   fonts?: PageFonts;
 }
 
@@ -34,24 +36,29 @@ export interface NotebookPage {
  * Its policy allows its own style, type and the one script that moves the level, and nothing else.
  */
 export function notebookHtml(page: NotebookPage): string {
-  const { plan, forecast, brief, figures, levels, estimates, fonts } = page;
+  const { plan, forecast, brief, figures, levels, estimates, fonts, texts = [] } = page;
   const sheet = briefSheet(brief);
   const of = (...keys: string[]) =>
     sheet.sections
       .filter(({ key }) => keys.includes(key))
       .map((section) => sectionHtml(section, "scroll"))
       .join("");
+  const prose = (...sections: PageSection[]) =>
+    sections
+      .flatMap((section) => texts.filter(({ after }) => after === section))
+      .map(({ html }) => `<div class="prose" dir="auto">${html}</div>`)
+      .join("");
   const policy = `default-src 'none'; script-src '${levelScriptHash}'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'`;
   const main = `<header><h1>${escapeHtml(sheet.title)}</h1><p class="head">Notebook, to be read · ${formatDate(brief.today, "short")}</p></header>
-<section><p class="answer">${answer(forecast)}</p><p>${escapeHtml(reason(forecast))}</p></section>
-${of("decision", "recommendation", "commitment")}
+<section><p class="answer">${answer(forecast)}</p><p>${escapeHtml(reason(forecast))}</p></section>${prose("answer")}
+${of("decision", "recommendation", "commitment")}${prose("commitment", "level")}
 <section class="mover" id="mover" hidden><h2>Another level</h2><label for="level">Move the line</label><input type="range" id="level" min="0" max="${levels.levels.length - 1}" value="${levels.start}" aria-describedby="read-off"><p><output id="reading" for="level"></output></p><p class="quiet" id="read-off"></p></section>
-${room("Futures", figures.futures)}${room("What drives it", figures.drivers)}${room("Contingency", figures.contingency)}
-${of("worth", "scope")}
+${room("Futures", figures.futures)}${prose("futures")}${room("What drives it", figures.drivers)}${prose("drivers")}${room("Contingency", figures.contingency)}${prose("contingency")}
+${of("worth", "scope")}${prose("purpose", "people", "calendar")}
 <section><h2>Work</h2>${tableHtml("When each task is finished, and how often it decides the finish", work(forecast))}
-<details><summary>Estimates as written</summary>${tableHtml("Estimates as written", estimates)}</details></section>
-<section><h2>Register</h2>${tableHtml("Risks and assumptions", register(plan))}</section>
-${room("Responses", figures.responses)}${of("responses", "assumptions", "objections", "back", "outcome")}
+<details><summary>Estimates as written</summary>${tableHtml("Estimates as written", estimates)}</details></section>${prose("work")}
+<section><h2>Register</h2>${tableHtml("Risks and assumptions", register(plan))}</section>${prose("register")}
+${room("Responses", figures.responses)}${of("responses", "assumptions")}${prose("responses")}${of("objections", "back", "outcome")}${prose("money", "reach", "one-future", "changes", "hand-over")}
 <footer class="stamp">${of("run")}<p>Seed ${escapeHtml(String(forecast.seed))} · ${groupDigits(forecast.iterations)} futures · engine ${escapeHtml(forecast.version)} · plan ${escapeHtml(forecast.plan.sha256)}</p></footer>`;
   const data = JSON.stringify(levels).replaceAll("<", "\\u003c");
   return `<!doctype html>
@@ -127,6 +134,7 @@ figure{margin:1rem 0 1.5rem;break-inside:avoid}
 summary{min-height:24px;font-family:var(--sans);cursor:pointer}
 .mover input{width:min(100%,32rem);min-height:28px;accent-color:var(--committed);display:block}
 .mover output{font-size:1.25rem}
+.prose{max-width:46rem;overflow-wrap:anywhere}.prose pre{white-space:pre-wrap}.prose th,.prose td{padding:.15rem 1rem .15rem 0;text-align:start}
 .stamp{overflow-wrap:anywhere}
 @media print{.mover,.line,details:not([open]){display:none}.drawing{min-width:0}.answer{font-size:15pt}}
 `;

@@ -1,6 +1,7 @@
 import { curvePlace, type Figure } from "@leeway/charts";
 import { documentOf, estimateTable } from "@leeway/core";
 import { type AnswerOf, type ChartName, drawChart } from "../../elements/charts.ts";
+import { markdownHtml } from "../../words/markdown.ts";
 import { fonts, type Written } from "../writeBrief.ts";
 import { levelsOf, type Place } from "./levels.ts";
 import { type Drawn, notebookHtml } from "./notebookHtml.ts";
@@ -21,6 +22,7 @@ export function writeNotebook({ plan, brief, answers }: Written, text: string): 
     brief,
     fonts,
     levels: levelsOf(forecast, placeOf(finish), placeOf(cost)),
+    texts: plan.texts.map(({ after, text }) => ({ after, html: markdownHtml(text, document) })),
     estimates: estimateTable(documentOf(text) ?? {}),
     figures: {
       futures: [
