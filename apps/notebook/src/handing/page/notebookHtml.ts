@@ -1,4 +1,4 @@
-import { formatDate, formatMoney, formatPercent, groupDigits, palette } from "@leeway/charts";
+import { formatDate, formatMoney, formatPercent, groupDigits, palette, plainName } from "@leeway/charts";
 import { briefSheet, escapeHtml, type PageFonts, pageStyle, sectionHtml } from "@leeway/charts/brief";
 import type { Brief, Forecast, PageSection, Plan, Table } from "@leeway/core";
 import { committedLevel, committedSum, contingencyWords } from "../../words/answerWords.ts";
@@ -59,7 +59,7 @@ ${of("worth", "scope")}${prose("purpose", "people", "calendar")}
 <details><summary>Estimates as written</summary>${tableHtml("Estimates as written", estimates)}</details></section>${prose("work")}
 <section><h2>Register</h2>${tableHtml("Risks and assumptions", register(plan))}</section>${prose("register")}
 ${room("Responses", figures.responses)}${of("responses", "assumptions")}${prose("responses")}${of("objections", "back", "outcome")}${prose("money", "reach", "one-future", "changes", "hand-over")}
-<footer class="stamp">${of("run")}<p>Seed ${escapeHtml(String(forecast.seed))} · ${groupDigits(forecast.iterations)} futures · engine ${escapeHtml(forecast.version)} · plan ${escapeHtml(forecast.plan.sha256)}</p></footer>`;
+<footer class="stamp">${of("run")}<p>Seed ${escapeHtml(plainName(String(forecast.seed)))} · ${groupDigits(forecast.iterations)} futures · engine ${escapeHtml(forecast.version)} · plan ${escapeHtml(forecast.plan.sha256)}</p></footer>`;
   const data = JSON.stringify(levels).replaceAll("<", "\\u003c");
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(sheet.title)}</title><style>${pageStyle(fonts)}${style()}</style></head>
