@@ -7,8 +7,8 @@ export default defineConfig({
         test: {
           name: "unit",
           include: ["tests/{reference,contract,property,golden,types,hostile}/**/*.test.ts"],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
         },
       },
       {
@@ -16,8 +16,8 @@ export default defineConfig({
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/support/buildOnce.ts"],
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
+          testTimeout: 240_000,
+          hookTimeout: 240_000,
           fileParallelism: false,
         },
       },
