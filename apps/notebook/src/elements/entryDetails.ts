@@ -57,7 +57,7 @@ export function entryDetails(on: EntryDetails): TemplateResult {
       ${entry.kind === "assumption" ? own("reviewBy", "Review by", dateText(entry.reviewBy), "date") : nothing}
       ${own("expires", "Can happen until", dateText(entry.expires), "date")}
     </div>
-    <h4>What it does when it ${entry.kind === "risk" ? "happens" : "proves wrong"}</h4>
+    <h3>What it does when it ${entry.kind === "risk" ? "happens" : "proves wrong"}</h3>
     ${entry.impacts.length === 0 ? html`<p class="quiet">Nothing yet: no task is later or dearer for it.</p>` : nothing}
     ${entry.impacts.map((impact, at) => effect(on, impact, at))}
     ${
@@ -70,7 +70,7 @@ export function entryDetails(on: EntryDetails): TemplateResult {
         ? nothing
         : html`<button type="button" class="adds-button" data-adds="${path}.impacts" @click=${on.addEffect}>Add an effect<span class="unseen"> of ${of}</span></button>`
     }
-    ${entry.responses.length === 0 ? nothing : html`<h4>What can be done about it</h4>`}
+    ${entry.responses.length === 0 ? nothing : html`<h3>What can be done about it</h3>`}
     ${entry.responses.map((one, at) => responseForm(on, one, `${path}.responses[${at}]`))}
   </div>`;
 }

@@ -17,7 +17,7 @@ export function applyEdits(text: string, edits: readonly Edit[]): { text: string
     const result =
       first?.swap === undefined
         ? setManyInPlan(edited, together.map(change))
-        : swapInPlan(edited, pathSteps(first.path), first.swap);
+        : swapInPlan(edited, pathSteps(first.path), first.swap, first.to);
     if (result.problems.length > 0) return { text: edited, problems: result.problems };
     edited = result.text;
   }

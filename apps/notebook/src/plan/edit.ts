@@ -4,6 +4,8 @@ export interface Edit {
   value: unknown;
   /** The value becomes an item of the list at `path`: before the one at this place, or last. */
   add?: number | "last";
-  /** The item at this place of the list at `path` and the one behind it change places. */
+  /** The item at this place of the list at `path` and the one behind it change places ... */
   swap?: number;
+  /** ... or it goes to this place, and those it passes move up. */
+  to?: number;
 }

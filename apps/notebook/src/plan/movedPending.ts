@@ -30,9 +30,13 @@ function placeAfter({
   value,
   add,
   swap,
+  to = (swap ?? 0) + 1,
 }: Edit): { list: string; of: (at: number) => number | undefined } | undefined {
   if (swap !== undefined)
-    return { list: path, of: (at) => (at === swap ? at + 1 : at === swap + 1 ? at - 1 : at) };
+    return {
+      list: path,
+      of: (at) => (at === swap ? to : at > swap && at <= to ? at - 1 : at < swap && at >= to ? at + 1 : at),
+    };
   if (typeof add === "number") return { list: path, of: (at) => (at >= add ? at + 1 : at) };
   const item = /^(.*)\[(\d+)\]$/.exec(path);
   if (value !== undefined || add !== undefined || item === null) return undefined;

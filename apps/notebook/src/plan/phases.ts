@@ -73,9 +73,6 @@ export function phaseNeeded(name: string, stated: unknown): string | undefined {
   return `“${data(touched).name ?? data(touched).statement}” touches all of it. Change that first.`;
 }
 
-/** More exchanges than this are not made for one move: the task then stands where it is, under its new phase. */
-const mostSwaps = 60;
-
 /**
  * A task moved to another phase: behind the last task that belongs to it, so that they stand together. Undefined as the
  * name: to none.
@@ -89,9 +86,6 @@ export function moveToPhase(
   const edits: Edit[] = [{ path: `tasks[${at}].phase`, value: phase }];
   const last = tasks.findLastIndex((own, i) => i !== at && own === phase);
   const to = last < 0 ? at : last < at ? last + 1 : last;
-  if (Math.abs(to - at) > mostSwaps) return { edits, at };
-  const step = to < at ? -1 : 1;
-  for (let i = at; i !== to; i += step)
-    edits.push({ path: "tasks", value: undefined, swap: Math.min(i, i + step) });
+  if (to !== at) edits.push({ path: "tasks", value: undefined, swap: at, to });
   return { edits, at: to };
 }

@@ -19,7 +19,7 @@ export function withEdits(stated: unknown, edits: readonly Edit[]): unknown {
 }
 
 /** An item more in the list at the end of the path, or two that changed places. */
-function listChanged(at: unknown, steps: readonly Step[], { value, add, swap }: Edit): unknown {
+function listChanged(at: unknown, steps: readonly Step[], { value, add, swap, to }: Edit): unknown {
   const list = steps.reduce(
     (inner: unknown, step) =>
       typeof inner === "object" && inner !== null && Object.hasOwn(inner, step)
@@ -28,8 +28,9 @@ function listChanged(at: unknown, steps: readonly Step[], { value, add, swap }: 
     at,
   );
   if (swap !== undefined) {
-    if (!Array.isArray(list) || swap + 1 >= list.length) return undefined;
-    return changed(at, steps, list.toSpliced(swap, 2, list[swap + 1], list[swap]));
+    const place = to ?? swap + 1;
+    if (!Array.isArray(list) || place >= list.length || swap >= list.length) return undefined;
+    return changed(at, steps, list.toSpliced(swap, 1).toSpliced(place, 0, list[swap]));
   }
   if (list === undefined) return changed(at, steps, [value]);
   if (!Array.isArray(list)) return undefined;

@@ -5,30 +5,51 @@ import { type EditPath, type PlanEdit, setInPlan } from "./editPlan.ts";
 import { exactPath, NoSuchPlace } from "./model.ts";
 
 /**
- * Lets an item of a list and the one behind it change places. Their own lines move, remarks inside them too; what
- * stands between them stays where it is.
+ * Lets an item of a list and the one behind it change places, or moves it further; those it passes move up. Their own
+ * lines move, remarks inside them too; what stands between them stays where it is.
  *
- * @param at  Place of the first of the two.
+ * @param at  Place of the item.
+ * @param to  Its place afterwards; by default one further on.
  */
-export function swapInPlan(text: string, listPath: EditPath, at: number): PlanEdit {
+export function swapInPlan(text: string, listPath: EditPath, at: number, to = at + 1): PlanEdit {
   const { root, faults } = readSource(text);
   const list = root === undefined || faults.length > 0 ? undefined : nodeAt(root, listPath);
   if (root === undefined || list?.kind !== "list") return setInPlan(text, [...listPath, at + 1], null);
-  const [one, other] = [list.items[at], list.items[at + 1]];
-  if (one === undefined || other === undefined) return setInPlan(text, [...listPath, at + 2], null);
-  const [first, second] = [toJson(one), toJson(other)];
+  const count = list.items.length;
+  if (at < 0 || to < 0 || at >= count || to >= count)
+    return setInPlan(text, [...listPath, Math.max(at, to) + 1], null);
+  const from = Math.min(at, to);
+  const passed = list.items.slice(from, Math.max(at, to) + 1);
   const flow = text[list.at] === "[";
-  const [a, b] = [span(text, one, flow), span(text, other, flow)];
-  const swapped =
-    text.slice(0, a.from) +
-    text.slice(b.from, b.to) +
-    text.slice(a.to, b.from) +
-    text.slice(a.from, a.to) +
-    text.slice(b.to);
-  if (a.to <= b.from && says(swapped, root, listPath, at)) return { text: swapped, problems: [] };
-  // Written in an unusual way: both are written anew.
-  const once = setInPlan(text, [...listPath, at], second);
-  return once.problems.length > 0 ? once : setInPlan(once.text, [...listPath, at + 1], first);
+  const spans = passed.map((item) => span(text, item, flow));
+  const order = moved(
+    spans.map((_, place) => place),
+    at - from,
+    to - from,
+  );
+  let turned = text.slice(0, spans[0]?.from);
+  for (const [place, own] of spans.entries()) {
+    const put = spans[order[place] ?? place] ?? own;
+    turned += text.slice(put.from, put.to) + text.slice(own.to, spans[place + 1]?.from);
+  }
+  const apart = spans.every((own, place) => own.to <= (spans[place + 1]?.from ?? text.length));
+  if (apart && says(turned, root, listPath, at, to)) return { text: turned, problems: [] };
+  // Written in an unusual way: all that change places are written anew.
+  let edit: PlanEdit = { text, problems: [] };
+  for (const [place, own] of order.entries()) {
+    const item = passed[own];
+    if (item === undefined || own === place) continue;
+    const next = setInPlan(edit.text, [...listPath, from + place], toJson(item));
+    if (next.problems.length > 0) return next;
+    edit = next;
+  }
+  return edit;
+}
+
+/** The list with one of its items at another place. */
+function moved<T>(list: readonly T[], at: number, to: number): T[] {
+  const rest = list.filter((_, place) => place !== at);
+  return [...rest.slice(0, to), list[at] as T, ...rest.slice(to)]; // `at` is in the list
 }
 
 function nodeAt(root: Node, path: EditPath): Node | undefined {
@@ -62,13 +83,13 @@ function endOf(text: string, node: Node): number {
   return inner.reduce((end, each) => Math.max(end, endOf(text, each)), node.at);
 }
 
-function says(text: string, before: Node, listPath: EditPath, at: number): boolean {
+function says(text: string, before: Node, listPath: EditPath, at: number, to: number): boolean {
   const { root, faults } = readSource(text);
   if (root === undefined || faults.length > 0) return false;
   const meant = toJson(before);
   const list = valueAt(meant, exactPath(meant, listPath));
   if (!Array.isArray(list)) return false;
-  list.splice(at, 2, list[at + 1] as Json, list[at] as Json); // both were found
+  list.splice(0, list.length, ...moved(list, at, to));
   return JSON.stringify(toJson(root)) === JSON.stringify(meant);
 }
 

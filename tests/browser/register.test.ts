@@ -1,0 +1,172 @@
+import { type RangeEstimate, readPlan } from "@leeway/core";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { readLinksCell } from "../../apps/notebook/src/plan/linksEntry.ts";
+import { newEffect } from "../../apps/notebook/src/plan/newEffect.ts";
+import { reshape } from "../../apps/notebook/src/plan/reshape.ts";
+import { partAt, suggestions, withPart } from "../../apps/notebook/src/plan/suggest.ts";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { cell, openNotebook, settled } from "./support/notebook.ts";
+import { smallPlan } from "./support/smallPlan.ts";
+import { typeOver } from "./support/typeOver.ts";
+import { violations } from "./support/violations.ts";
+
+const tasks = [
+  { id: "dig", name: "Dig the trench" },
+  { id: "pour", name: "Pour the floor" },
+  { id: "frame", name: "Raise the frame" },
+];
+
+// Rules of this project's own, common practice, no source.
+/** An edit is in the text once it was read; a machine that is busy takes its time. */
+const slow = { timeout: 30_000 };
+
+describe("names that are typed", () => {
+  it("are suggested for the part the caret is in, those that begin so first", () => {
+    expect(partAt("dig, po", 7)).toEqual({ from: 5, to: 7, part: "po" });
+    expect(partAt("dig; po; x", 2)).toEqual({ from: 0, to: 3, part: "dig" });
+    expect(suggestions("fr", tasks).map(({ id }) => id)).toEqual(["frame"]);
+    expect(suggestions("the", tasks)).toHaveLength(3);
+    expect(suggestions("", tasks)).toEqual([]);
+    expect(withPart("dig, po", { from: 5, to: 7 }, "pour")).toEqual({ text: "dig, pour", caret: 9 });
+  });
+
+  it("make links, as ids do; a name that several have is asked back", () => {
+    const known = new Set(tasks.map(({ id }) => id));
+    const read = (text: string) => readLinksCell(text, "after", undefined, known, "tiles", tasks);
+    expect(read("Raise the frame; dig")).toEqual({ edits: [{ path: "after", value: ["frame", "dig"] }] });
+    expect(read("frame, the floor")).toEqual({ edits: [{ path: "after", value: ["frame", "pour"] }] });
+    expect(read("the")).toMatchObject({ words: expect.stringMatching(/3 names/) });
+    expect(read("dug")).toMatchObject({ words: expect.stringMatching(/No task has the id “dug”/) });
+    expect(readLinksCell("the trench", "after", undefined, known, "dig", tasks)).toMatchObject({
+      words: expect.stringMatching(/cannot wait for itself/),
+    });
+  });
+});
+
+// The shapes and their bounds are those of the published format: a document with the new estimate must read.
+describe("another shape", () => {
+  it.each(["pert", "triangular", "uniform", "normal", "lognormal"] as const)("%s reads", (shape) => {
+    const range: RangeEstimate = {
+      kind: "range",
+      low: 2,
+      likely: 3,
+      high: 8,
+      shape: "pert",
+      bounds: "extremes",
+      unit: "days",
+    };
+    const duration = reshape(range, { shape }, [2, 3, 8]);
+    const { plan, problems } = readPlan(
+      JSON.stringify({
+        format: 1,
+        title: "T",
+        start: "2027-01-04",
+        tasks: [{ id: "dig", name: "Dig", duration }],
+      }),
+    );
+    expect(problems).toEqual([]);
+    expect(plan?.tasks[0]?.duration).toMatchObject({ shape, low: 2, high: 8 });
+    const back = plan?.tasks[0]?.duration;
+    if (back?.kind !== "range") throw new Error("no range");
+    expect(reshape(back, { shape: "triangular" }, duration)).toMatchObject({
+      shape: "triangular",
+      low: 2,
+      high: 8,
+    });
+  });
+});
+
+describe("a new effect", () => {
+  it("says what it touches and what it does, or which of the two is missing", () => {
+    const none = { tasks: "", low: "", likely: "", high: "", cost: "" };
+    expect(newEffect({ ...none, likely: "3" }, tasks, "EUR")).toMatchObject({ cell: "tasks" });
+    expect(newEffect({ ...none, tasks: "floor" }, tasks, "EUR")).toMatchObject({ cell: "likely" });
+    expect(newEffect({ ...none, tasks: "floor; dig", cost: "1,200" }, tasks, "EUR")).toEqual({
+      item: { tasks: ["pour", "dig"], cost: 1200 },
+    });
+  });
+});
+
+describe("the register on the page, by keyboard", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await built?.stop();
+  });
+
+  it("takes owner, dates, tasks by name, sums with their shape, and what a response does", async () => {
+    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const text = page.locator("#plan-text");
+    await text.fill(smallPlan);
+    await page.locator("h1", { hasText: "Boat shed" }).waitFor();
+    await settled(page);
+    const rain = async () => parse(await text.inputValue()).risks[0];
+    const type = (label: string, words: string) => typeOver(page, label, words);
+
+    await page.locator("#entry-rain summary").focus();
+    await page.keyboard.press("Enter");
+    await cell(page, "A week of rain: add a task, by name").focus();
+    await page.keyboard.type("tren");
+    const option = page.getByRole("option", { name: "Dig the trench" });
+    await option.waitFor();
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press("ArrowDown");
+    expect(await option.getAttribute("aria-selected")).toBe("true");
+    await page.keyboard.press("Enter");
+    await page.locator("#entry-rain .picked", { hasText: "Dig the trench" }).waitFor();
+    expect((await rain()).impacts.tasks).toEqual(["pour", "dig"]);
+    expect(await text.inputValue()).toContain("# only the floor");
+    // The focus is still where the next task would be typed, and it is empty.
+    expect(await cell(page, "A week of rain: add a task, by name").inputValue()).toBe("");
+
+    await type("A week of rain: cost: likely, in EUR", "500");
+    expect((await rain()).impacts.cost).toBe(500);
+    await type("A week of rain: cost: likely, in EUR", "");
+    expect((await rain()).impacts.cost).toBeUndefined();
+    await cell(page, "A week of rain: delay: shape").selectOption("triangular");
+    await expect
+      .poll(async () => (await rain()).impacts.delay, slow)
+      .toMatchObject({ likely: 4, shape: "triangular" });
+    await type("A week of rain: can happen until", "15 Mar 2027");
+    await cell(page, "A week of rain: owner").selectOption("bo");
+    await type("Rent a cover: of the effect remains, %", "40");
+    await type("Rent a cover: costs: likely, in EUR", "350");
+    await expect.poll(rain, slow).toMatchObject({
+      owner: "bo",
+      expires: "2027-03-15",
+      responses: [{ id: "tarp", cost: 350, scale: 0.4 }],
+    });
+
+    // What cannot be read waits at its field, in words.
+    await type("A week of rain: can happen until", "soon");
+    const waits = cell(page, "A week of rain: can happen until");
+    expect(await waits.getAttribute("aria-invalid")).toBe("true");
+    expect(await page.locator("#entry-rain .message").textContent()).toMatch(/not a date/);
+    await waits.focus();
+    await page.keyboard.press("Escape");
+
+    await page.setViewportSize({ width: 390, height: 900 });
+    await page.getByRole("button", { name: "Add an effect of A week of rain" }).focus();
+    await page.keyboard.press("Enter");
+    await page.keyboard.type("frame");
+    await page.keyboard.press("Enter");
+    // Nothing was said of what it does: the cell that is missing has the focus.
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("data-cell"))).toBe("likely");
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.type("2");
+    await page.keyboard.press("Enter");
+    await expect
+      .poll(async () => (await rain()).impacts, slow)
+      .toMatchObject([{ tasks: ["pour", "dig"] }, { tasks: "frame", delay: 2 }]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    expect(troubles).toEqual([]);
+    await close();
+  });
+});
