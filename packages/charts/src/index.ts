@@ -39,6 +39,7 @@ export { scorecardBars } from "./scorecardBars.ts";
 export { enumerated } from "./sentences/enumerated.ts";
 export { partSum, spends, supportedSum } from "./sentences/explainMoney.ts";
 export { errorSentence, gapSentence, meaningSentence, reasonSentence } from "./sentences/explainSentences.ts";
+export { holdsWords } from "./sentences/holdsWords.ts";
 export {
   hasSums,
   meaningOfMoves,

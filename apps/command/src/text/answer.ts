@@ -4,6 +4,7 @@ import {
   formatDays,
   formatMoney,
   groupDigits,
+  holdsWords,
   roundToLimits,
   statedSum,
 } from "@leeway/charts";
@@ -14,10 +15,21 @@ import { committedSum, hasMoney } from "./moneyWords.ts";
 export function commitSentence(forecast: Forecast): string {
   const { committed } = forecast;
   const date = formatDate(committed.date, "long");
-  const level = formatChance(committed.confidence);
-  if (!hasMoney(forecast)) return `Commit to ${date}: it holds ${level}.`;
-  const both = formatChance(committed.both, "tenths");
-  return `Commit to ${date} and ${committedSum(forecast)}: each holds ${level}, both together ${both}.`;
+  const money = hasMoney(forecast);
+  const holds = holdsWords({
+    each: formatChance(committed.confidence),
+    both: formatChance(committed.both, "tenths"),
+    date: forecast.finish.sd === 0,
+    sum: forecast.cost.sd === 0,
+    money,
+  });
+  return `Commit to ${date}${money ? ` and ${committedSum(forecast)}` : ""}: ${holds}.`;
+}
+
+/** A chance of one of the two; where no future moves it, it is certain or it cannot be. */
+function chanceOf(p: number, { sd }: { sd: number }, style: "closest" | "tenths"): string {
+  if (sd > 0) return formatChance(p, style);
+  return p >= 1 ? "certain" : "certainly not";
 }
 
 /** The chance of what the plan's commitment asks for; undefined when it asks for nothing. */
@@ -27,14 +39,17 @@ export function askedSentence(forecast: Forecast): string | undefined {
   const chances: string[] = [];
   if (asked.finishBy !== undefined && chance.finishBy !== undefined) {
     wanted.push(formatDate(asked.finishBy, "long"));
-    chances.push(`${formatChance(chance.finishBy, "tenths")} by that day`);
+    chances.push(`${chanceOf(chance.finishBy, forecast.finish, "tenths")} by that day`);
   }
   if (asked.budget !== undefined && chance.budget !== undefined) {
     wanted.push(statedSum(asked.budget, plan.currency));
-    chances.push(`${formatChance(chance.budget, "tenths")} within that sum`);
+    chances.push(`${chanceOf(chance.budget, forecast.cost, "tenths")} within that sum`);
   }
   if (wanted.length === 0) return undefined;
-  if (chance.both !== undefined) chances.push(`${formatChance(chance.both, "tenths")} both`);
+  if (chance.both !== undefined) {
+    const sd = Math.max(forecast.finish.sd, forecast.cost.sd);
+    chances.push(`${chanceOf(chance.both, { sd }, "tenths")} both`);
+  }
   return `You asked for ${wanted.join(" and ")}: ${chances.join(", ")}.`;
 }
 
@@ -42,12 +57,12 @@ export function askedSentence(forecast: Forecast): string | undefined {
 export function asWrittenSentence(forecast: Forecast): string {
   const { asWritten, finish, cost, plan } = forecast;
   const date = formatDate(asWritten.finish, "long");
-  const early = formatChance(finish.asWrittenChance);
+  const early = chanceOf(finish.asWrittenChance, finish, "closest");
   if (!hasMoney(forecast)) {
     return `The plan as written says ${date}. Chance of finishing as early: ${early}.`;
   }
   const sum = statedSum(asWritten.cost, plan.currency);
-  const cheap = formatChance(cost.asWrittenChance);
+  const cheap = chanceOf(cost.asWrittenChance, cost, "closest");
   return (
     `The plan as written says ${date} and ${sum}. ` +
     `Chance of finishing as early: ${early}; of costing no more: ${cheap}.`

@@ -17,7 +17,7 @@ const right = (heading: string): Column => ({ heading, align: "right" });
 /** What the money is for: by component, then by phase; the last column adds up. */
 export function componentLines(budget: Budget, width: number): string[][] {
   const { components, phases, total, addedUp, plan, confidence } = budget;
-  const { column, say, together } = sumsOf(budget);
+  const { column, say, statedColumn, together } = sumsOf(budget);
   const level = formatPercent(confidence);
   const part = `of ${column(total.committed)}`;
   const splits = together(components.map(({ split }) => split));
@@ -31,12 +31,14 @@ export function componentLines(budget: Budget, width: number): string[][] {
   ];
   const rows = components.map(({ kind, asWritten, mean, p50, p80 }, i) => [
     names[kind],
-    ...[asWritten, mean, p50, p80].map(column),
+    statedColumn(asWritten),
+    ...[mean, p50, p80].map(column),
     splits[i] ?? "",
   ]);
   const whole = [
     "Together",
-    ...[total.asWritten, total.mean, total.p50, total.p80, total.committed].map(column),
+    statedColumn(total.asWritten),
+    ...[total.mean, total.p50, total.p80, total.committed].map(column),
   ];
   const phaseSplits = together(phases.map(({ split }) => split));
   const phaseRows = phases.map(({ phase, mean, p50, p80 }, i) => [

@@ -9,7 +9,7 @@ const right = (heading: string): Column => ({ heading, align: "right" });
 export function monthLines(budget: Budget, width: number): string[][] {
   const { months, funds, plan, confidence, total } = budget;
   if (months.length === 0 || total.committed === 0) return [];
-  const { column, step, say } = sumsOf(budget);
+  const { column, statedColumn, step, say } = sumsOf(budget);
   const level = formatPercent(confidence);
   const shown = months.slice(0, 1 + lastMoving(budget, step));
   const head = [
@@ -26,7 +26,7 @@ export function monthLines(budget: Budget, width: number): string[][] {
     ...(funds === undefined
       ? []
       : [
-          released === undefined ? "" : column(released),
+          released === undefined ? "" : statedColumn(released),
           chanceCovered === undefined ? "" : formatPercent(chanceCovered),
           short > 0 ? column(short) : "",
         ]),
@@ -44,7 +44,7 @@ export function monthLines(budget: Budget, width: number): string[][] {
         : []),
       ...(funds?.earlier ?? []).map(
         ({ from, amount, neededBy }) =>
-          `  ${formatDate(from)}: ${column(amount)} are needed by ${formatDate(neededBy)}`,
+          `  ${formatDate(from)}: ${statedColumn(amount)} are needed by ${formatDate(neededBy)}`,
       ),
     ],
   ];

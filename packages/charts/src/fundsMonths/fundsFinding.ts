@@ -26,7 +26,7 @@ export function fundsFinding(budget: Budget): string {
 export function fundsCureWords({ funds, total, plan }: Budget): string[] {
   if (funds?.more === undefined) return [];
   // Up, so that the sum said does cover.
-  const step = limitStep(total.committed, total.low, total.high) / 10;
+  const step = limitStep(total.committed, total.low, total.high);
   const sum = formatMoney(roundUpToStep(funds.more.amount, Math.max(1, step)), plan.currency);
   const more = `${sum} more by ${formatDate(funds.more.by)} would do`;
   const [first, ...others] = funds.earlier;

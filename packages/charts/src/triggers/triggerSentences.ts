@@ -6,8 +6,7 @@ import { formatDays } from "../words/formatDays.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { formatPercent } from "../words/formatPercent.ts";
 import { groupDigits } from "../words/groupDigits.ts";
-import { roundSignificant } from "../words/roundSignificant.ts";
-import { roundToLimits } from "../words/roundToLimits.ts";
+import { limitStep, roundToLimits, roundToStep } from "../words/roundToLimits.ts";
 
 /** The condition of a return trigger, as it follows "we come back when". */
 export function triggerCondition({ currency }: Pick<TriggersNow, "currency">, trigger: TriggerNow): string {
@@ -132,9 +131,11 @@ const CONDITIONS = {
   conditionsBy: "a condition of an approval is not met by its day",
 };
 
-function coverWords({ kind, left, exposure, ratio }: CoverNow, currency: string): string {
+function coverWords(cover: CoverNow, currency: string): string {
+  const { kind, left, exposure, ratio, committed, low, high } = cover;
+  const step = limitStep(committed, low, high);
   const amount = (value: number) =>
-    kind === "money" ? formatMoney(roundSignificant(value, 3), currency) : formatDays(value);
+    kind === "money" ? formatMoney(roundToStep(value, step), currency) : formatDays(value);
   if (exposure <= 0) return `in ${kind}, ${amount(left)} left and no exposure`;
   const gone = left < 0 ? `none left, ${amount(-left)} over,` : `${amount(left)} left`;
   const part = ratio === undefined || left < 0 ? "" : ` (${coverPercent(ratio)} of it)`;

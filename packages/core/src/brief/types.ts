@@ -8,7 +8,7 @@ import type {
   Responses,
   ResponseWorth,
 } from "../explain/types.ts";
-import type { Forecast, RunStamp, TornadoBar } from "../forecast/types.ts";
+import type { Forecast, ForecastMonth, RunStamp, TornadoBar } from "../forecast/types.ts";
 import type { Approval, Id, IsoDate, Objection } from "../plan/types.ts";
 import type { Chance, Count, InUnitBeside, Money, Ratio, WorkingDays } from "../units.ts";
 
@@ -28,12 +28,14 @@ export interface BriefAnswers {
   assumptions: TornadoBar[];
 }
 
+/** A person or stakeholder as a brief names them. */
 export interface Someone {
   id: Id;
   name: string;
   role?: string;
 }
 
+/** What an approver signs, every figure read from one run. */
 export interface Brief {
   plan: {
     title: string;
@@ -77,6 +79,7 @@ export interface BriefDecision {
   by?: IsoDate;
 }
 
+/** What is recommended, and what was weighed against it. */
 export interface BriefRecommendation {
   recommend?: string;
   doNothing: {
@@ -91,8 +94,11 @@ export interface BriefRecommendation {
   levels: { p: Chance; date: IsoDate; cost: Money }[];
 }
 
+/** The date and the sum committed to, each with its chance, and the chance of both. */
 export interface BriefCommitment {
   committed: Forecast["committed"];
+  /** What no future moves; absent where both move. */
+  certain?: { date: boolean; sum: boolean };
   asWritten: Forecast["asWritten"] & { finishChance: Chance; costChance: Chance };
   asked: { finishBy?: IsoDate; budget?: Money };
   chance: Forecast["chance"];
@@ -109,6 +115,7 @@ export interface BriefCommitment {
   firstShortfall?: { month: string; chanceCovered: Chance };
 }
 
+/** What the plan is worth and what delay costs, in the plan's currency. */
 export interface BriefWorth {
   /** Net value and payback; absent where the plan has no `appraisal`. */
   appraisal?: Omit<NonNullable<Forecast["appraisal"]>, "benefits">;
@@ -118,6 +125,7 @@ export interface BriefWorth {
   lateness?: NonNullable<Forecast["lateness"]> & { perWeek: Money; once: Money };
 }
 
+/** What is in and what is out. */
 export interface BriefScope {
   in: { id: Id; name: string }[];
   /** In scope, but can be left out. */
@@ -135,10 +143,12 @@ export interface BriefDrivers {
   error: Effect;
 }
 
+/** One response: what it costs and what it buys. */
 export interface BriefResponse extends ResponseWorth {
   owner?: Someone;
   due?: IsoDate;
 }
+/** Responses taken and left, with what they cost together. */
 export interface BriefResponses {
   adopted: BriefResponse[];
   /** Not adopted; they save more than they cost, beyond the sampling limits. Most net worth first. */
@@ -149,6 +159,7 @@ export interface BriefResponses {
   latenessCounted: boolean;
 }
 
+/** An assumption the commitment rests on, with who watches it. */
 export interface BriefAssumption {
   id: Id;
   statement: string;
@@ -164,10 +175,12 @@ export interface BriefAssumption {
   ifWrong?: Effect;
 }
 
+/** Objections open, answered and accepted. */
 export interface BriefObjections {
   open: BriefObjection[];
   settled: BriefObjection[];
 }
+/** One objection, with its answer where there is one. */
 export interface BriefObjection extends Omit<Objection, "who"> {
   who?: Someone;
 }
@@ -186,6 +199,7 @@ export interface BriefTrigger {
   costAbove?: Money;
 }
 
+/** Somebody who is to sign, and up to which sum they may. */
 export interface BriefApprover extends Someone {
   decision: Approval["decision"];
   date?: IsoDate;
@@ -196,6 +210,7 @@ export interface BriefApprover extends Someone {
   /** The limit covers the committed sum. */
   covers?: boolean;
 }
+/** What may be decided: approved, approved subject to conditions, sent back. */
 export interface BriefOutcome {
   approvers: BriefApprover[];
 }
@@ -221,6 +236,7 @@ export type QuestionKey =
   | "conditions"
   | "back";
 
+/** A question this approver is likely to ask, with its answer. */
 export interface PreBriefQuestion {
   key: QuestionKey;
   /** The words of the approver's role or interest that put it here; absent where it is asked of everybody. */
@@ -251,7 +267,7 @@ export interface PreBriefFigures {
   even?: Pick<Reach, "answer" | "ways" | "best" | "chance" | "asked">;
   /** Against the version named, when one was given. */
   comparison?: Comparison;
-  months: NonNullable<Forecast["months"]>;
+  months: ForecastMonth[];
   estimates: {
     uncertain: Count;
     withEstimator: Count;

@@ -165,15 +165,20 @@ function refusalsOf(
   }
   if (decision !== "rework") {
     const money = (value: number) => `${plan.currency} ${Math.round(value).toLocaleString("en-GB")}`;
+    // A percentile is no surer than three digits, whatever it is of: no more of them are said.
+    const asks = (above: number) => {
+      const rounded = Number((sum ?? 0).toPrecision(3));
+      return rounded > above ? money(rounded) : "a little more";
+    };
     if (isAbove(sum, limit)) {
-      const rule = `${name} may approve up to ${money(limit ?? 0)}; this plan asks for ${money(sum ?? 0)}.`;
+      const rule = `${name} may approve up to ${money(limit ?? 0)}; this plan asks for ${asks(limit ?? 0)}.`;
       const remedy = "Ask somebody with a higher limit, or change the plan or the limit.";
       found.push({ code: "above-limit", received: who, rule, remedy });
     }
     // Who stands in decides no more than they might themselves.
     const own = by === undefined || by === who ? undefined : limitOf(plan, by);
     if (by !== undefined && isAbove(sum, own)) {
-      const rule = `${personOf(plan, by).name}, who signs in their place, may approve up to ${money(own ?? 0)}; this plan asks for ${money(sum ?? 0)}.`;
+      const rule = `${personOf(plan, by).name}, who signs in their place, may approve up to ${money(own ?? 0)}; this plan asks for ${asks(own ?? 0)}.`;
       const remedy = `Ask ${name}, or change the plan or the limit.`;
       found.push({ code: "above-limit", received: by, rule, remedy });
     }

@@ -1,4 +1,5 @@
 import type { Brief } from "@leeway/core";
+import { holdsWords } from "../../sentences/holdsWords.ts";
 import { formatDate } from "../../words/formatDate.ts";
 import { plainName } from "../../words/plainName.ts";
 import { chanceWords, supported } from "../says.ts";
@@ -35,10 +36,10 @@ export function commitWords(brief: Brief, room: Room): string {
 }
 
 /** By when it has to be decided. */
-export function deadline({ decision, plan }: Brief): string {
+export function deadline({ decision, plan, today }: Brief): string {
   return decision.by === undefined
     ? `No day for the decision is stated; work begins ${formatDate(plan.start, "weekday")}.`
-    : `Decide by ${formatDate(decision.by, "weekday")}.`;
+    : `Decide by ${formatDate(decision.by, "weekday")}.${today > decision.by ? " That day has passed." : ""}`;
 }
 
 /** A page on the table says when it is not about the plan as it stands. */
@@ -52,21 +53,25 @@ function scenarioWords({ with: taken, without: left }: NonNullable<Brief["scenar
 
 /** How often what is asked holds, where the request itself says date and sum. */
 function holdsLine(brief: Brief): Line {
-  const { confidence, both } = brief.commitment.committed;
-  return brief.spends
-    ? [`Each holds ${chanceWords(confidence)}, both together ${chanceWords(both)}.`]
-    : [`It holds ${chanceWords(confidence)}.`];
+  const words = holds(brief);
+  return [`${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`];
 }
 
 /** Date and sum at the level, how often each holds, and both. */
 export function answerLine(brief: Brief): Line {
   const { committed } = brief.commitment;
   const date = strong(formatDate(committed.date, "long"));
-  if (!brief.spends) return [date, ` holds ${chanceWords(committed.confidence)}.`];
-  return [
-    date,
-    " and ",
-    strong(supported(brief, committed.cost)),
-    `: each holds ${chanceWords(committed.confidence)}, both together ${chanceWords(committed.both)}.`,
-  ];
+  if (!brief.spends) return [date, `: ${holds(brief)}.`];
+  return [date, " and ", strong(supported(brief, committed.cost)), `: ${holds(brief)}.`];
+}
+
+function holds({ commitment, spends }: Brief): string {
+  const { committed, certain } = commitment;
+  return holdsWords({
+    each: chanceWords(committed.confidence),
+    both: chanceWords(committed.both),
+    date: certain?.date === true,
+    sum: certain?.sum === true,
+    money: spends,
+  });
 }

@@ -6,9 +6,11 @@ import type { BriefAnswers, BriefCommitment } from "../types.ts";
 export function briefCommitment(plan: Plan, { forecast, confidence }: BriefAnswers): BriefCommitment {
   const { commitment } = plan;
   const { finishBy, budget } = forecast.asked;
+  const [date, sum] = [forecast.finish.sd === 0, forecast.cost.sd === 0];
   const holder = someoneOf(plan)(commitment.holder);
   return {
     committed: forecast.committed,
+    ...(date || sum ? { certain: { date, sum } } : {}),
     asWritten: {
       ...forecast.asWritten,
       finishChance: forecast.finish.asWrittenChance,

@@ -169,13 +169,13 @@ function coverPart(
     return { ...cover, exposure, spare: cover.left - exposure };
   };
   const tripped = coverIsBelow(cover, limit);
-  const { left, exposure, ratio } = cover;
+  const { left, exposure, ratio, committed, low, high } = cover;
   const atLow = coverIsBelow(at(cover.low), limit);
   const atHigh = coverIsBelow(at(cover.high), limit);
   const close = atHigh || (exposure > tolerance && coverIsBelow(cover, limit + near));
   const state = tripped ? "tripped" : close ? "close" : "quiet";
   return {
-    now: { kind, left, exposure, ...(ratio === undefined ? {} : { ratio }), state },
+    now: { kind, left, exposure, committed, low, high, ...(ratio === undefined ? {} : { ratio }), state },
     uncertain: atLow !== atHigh,
   };
 }

@@ -30,6 +30,10 @@ export interface CoverNow {
   kind: "money" | "days";
   left: MoneyOrDays;
   exposure: MoneyOrDays;
+  /** What is committed to now, with its sampling limits: no digit of the two above is surer than these. */
+  committed: MoneyOrDays;
+  low: MoneyOrDays;
+  high: MoneyOrDays;
   ratio?: Ratio;
   state: "tripped" | "close" | "quiet";
 }
