@@ -70,6 +70,23 @@ const onCondition = (conditionsBy: string): Edits => ({
     ...{ conditions: "A scaffold is found", conditionsBy },
   },
 });
+/** Frost has come and the pouring is under way: days on top of what remains of it, or none. */
+const begunInFrost = (days: number): Edits => ({
+  statusDate: "2027-02-12",
+  "tasks.pour.started": "2027-02-10",
+  "tasks.pour.remaining": 4,
+  "risks.frost.status": "occurred",
+  "risks.frost.impacts": { tasks: "pour", delay: 3 },
+  "risks.frost.actual": { days },
+});
+const spentOnFrost = (more: Edits): Edits => ({
+  statusDate: "2027-02-12",
+  "tasks.pour.started": "2027-02-10",
+  "tasks.pour.spent": 900,
+  "risks.frost.status": "occurred",
+  "risks.frost.impacts": { tasks: "pour", cost: [100, 200, 400] },
+  ...more,
+});
 
 /** One row for each code of the table. Sources of the rules are in the table itself. */
 export const cases: Record<FindingCode, Case> = {
@@ -676,6 +693,18 @@ export const cases: Record<FindingCode, Case> = {
     near: onCondition("2027-01-15"),
     path: "approvals[0]",
     ids: ["chair"],
+  },
+  "occurred-in-remaining": {
+    found: begunInFrost(2),
+    near: begunInFrost(0),
+    path: "risks[0]",
+    ids: ["frost", "pour"],
+  },
+  "occurred-in-spent": {
+    found: spentOnFrost({}),
+    near: spentOnFrost({ "risks.frost.actual": { cost: 150 } }),
+    path: "risks[0]",
+    ids: ["frost", "pour"],
   },
   "objection-open": {
     found: { objections: { id: "too-dear", text: "Too dear" } },

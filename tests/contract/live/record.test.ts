@@ -332,3 +332,70 @@ describe("factsOfJson(text, name)", () => {
     },
   );
 });
+
+describe("what an occurred risk did in fact", () => {
+  const rain = (text: string) => mustRead(text).risks[0];
+  it("is written beside its status, and what is told later joins it", () => {
+    const { text, problems } = record("2027-02-12", fact("occurred", "rain"), fact("cost", "rain", "350"));
+    expect(problems).toEqual([]);
+    expect(rain(text)).toMatchObject({ status: "occurred", actual: { cost: 350 } });
+    expect(text).toContain("# as the carpenter says");
+    const later = recordProgress(text, { statusDate: "2027-02-15", facts: [fact("days", "rain", "3")] });
+    expect(rain(later.text)).toMatchObject({ actual: { cost: 350, days: 3 } });
+    const saved = recordProgress(text, { statusDate: "2027-02-15", facts: [fact("days", "rain", "-1")] });
+    expect(rain(saved.text)?.actual?.days).toBe(-1);
+  });
+
+  it.each([
+    ["of what has not occurred", [fact("cost", "rain", "350")], "progress-order --cost rain=350"],
+    [
+      "of what is closed now",
+      [fact("closed", "rain"), fact("days", "rain", "3")],
+      "progress-order --days rain=3",
+    ],
+    ["of a task", [fact("cost", "strip", "350")], "wrong-kind --cost strip=350"],
+    [
+      "that are a range",
+      [fact("occurred", "rain"), fact("days", "rain", "2,3,5")],
+      "bad-value --days rain=2,3,5",
+    ],
+    [
+      "in groups of digits",
+      [fact("occurred", "rain"), fact("cost", "rain", "3.500")],
+      "bad-value --cost rain=3.500",
+    ],
+  ])("is refused %s", (_, facts, wanted) => {
+    const found = record("2027-02-12", ...facts);
+    expect(codes(found)).toContain(wanted);
+    expect(found.text).toBe(PLAN);
+  });
+
+  it("is read from a table, decimal commas and all", () => {
+    const { facts } = factsOfCsv("id;status;cost;days\nrain;occurred;350,5;2\n", "p.csv");
+    expect(facts.map(({ what, value }) => [what, value])).toEqual([
+      ["occurred", undefined],
+      ["cost", "350.5"],
+      ["days", "2"],
+    ]);
+  });
+
+  it("warns of days that what remains may hold already, until they are said to be none", () => {
+    const begun = [
+      fact("started", "felt", "2027-02-08"),
+      fact("remaining", "felt", "4"),
+      fact("occurred", "rain"),
+    ];
+    const found = record(
+      "2027-02-12",
+      fact("started", "strip", "2027-02-01"),
+      fact("finished", "strip", "2027-02-05"),
+      ...begun,
+    );
+    expect(codes(found)).toEqual(["occurred-in-remaining --occurred rain"]);
+    const none = recordProgress(found.text, { statusDate: "2027-02-12", facts: [fact("days", "rain", "0")] });
+    expect(codes(none)).toEqual([]);
+    expect(rain(none.text)?.impacts).toEqual([
+      { tasks: ["felt"], delay: { kind: "fixed", value: 0, unit: "days" } },
+    ]);
+  });
+});

@@ -368,6 +368,18 @@ export const verbs: readonly VerbRule[] = [
         repeats: true,
         help: "the risk has happened, the assumption is wrong",
       },
+      {
+        name: "cost",
+        value: "ID=MONEY",
+        repeats: true,
+        help: "what it cost in fact, once it has occurred: takes the place of the range",
+      },
+      {
+        name: "days",
+        value: "ID=DAYS",
+        repeats: true,
+        help: "the working days it took in fact; 0 where they are in what remains already",
+      },
       { name: "closed", value: "ID", repeats: true, help: "the risk or assumption can no longer happen" },
       {
         name: "tripped",
@@ -378,7 +390,7 @@ export const verbs: readonly VerbRule[] = [
       {
         name: "from",
         value: "FILE",
-        help: "also what a table (.csv) or list (.json) reports: id, started, finished, remaining, spent, status, tripped",
+        help: "also what a table (.csv) or list (.json) reports: id, started, finished, remaining, spent, status, tripped, cost, days",
       },
       { name: "as", value: "WHO", help: "who records it: an id of the plan" },
       { name: "why", value: "TEXT", help: "a remark for the history" },

@@ -9,6 +9,8 @@ const KINDS: readonly FactKind[] = [
   "occurred",
   "closed",
   "tripped",
+  "cost",
+  "days",
 ];
 
 /** What the options of a call report, in their order: `--started dig=2027-03-01` and the like. */

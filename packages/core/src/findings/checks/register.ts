@@ -3,6 +3,7 @@ import { asWrittenValue } from "../../sampling/index.ts";
 import type { Check, CheckContext, Found } from "../context.ts";
 import { entriesOf, type PlacedEntry } from "../network/entries.ts";
 import { sharedWords } from "../network/sharedWords.ts";
+import { twiceCounted } from "../network/twiceCounted.ts";
 
 /** Owners, dates, chances, effects, causes counted twice. */
 export const checkRegister: Check = (context) => {
@@ -17,10 +18,21 @@ export const checkRegister: Check = (context) => {
       ...effectFound(context, each),
       ...dueFound(context, each),
     ]),
+    ...twiceFound(plan),
     ...threatsFound(plan.risks),
     ...repairFound(context),
   ];
 };
+
+function twiceFound(plan: Plan): Found[] {
+  const paths = new Map(entriesOf(plan).map(({ entry, path }) => [entry.id, path]));
+  return twiceCounted(plan).map(({ entry, task, part, says }) => ({
+    code: part === "remaining" ? "occurred-in-remaining" : "occurred-in-spent",
+    path: paths.get(entry.id) ?? "",
+    ids: [entry.id, task.id],
+    says,
+  }));
+}
 
 function entryFound({ entry, path }: PlacedEntry): Found[] {
   if (entry.status !== "open") return [];

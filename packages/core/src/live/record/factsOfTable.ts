@@ -11,7 +11,10 @@ export interface FactsRead {
 }
 
 /** Keys a row of progress may have; those without facts are let pass, since people want to see names. */
-const READ = ["id", "started", "finished", "remaining", "spent", "status", "tripped"] as const;
+const READ = [
+  ...["id", "started", "finished", "remaining", "spent"],
+  ...["status", "tripped", "cost", "days"],
+];
 const PASSED = ["name", "phase", "statement", "note", "kind"];
 const MEANT: Record<string, string> = { task: "id", risk: "id", assumption: "id" };
 
@@ -23,7 +26,7 @@ interface Row {
 
 /**
  * Progress from a table of comma-separated values (RFC 4180): a row a task, risk or assumption, headings `id` and any of
- * `started`, `finished`, `remaining` (6, or 5/7/14), `spent`, `status` (occurred, closed), `tripped`. Empty cells say
+ * `started`, `finished`, `remaining` (6, or 5/7/14), `spent`, `status` (occurred, closed), `tripped`, and of what occurred `cost` and `days`. Empty cells say
  * nothing.
  */
 export function factsOfCsv(text: string, name: string): FactsRead {
@@ -172,7 +175,9 @@ function factsOfRows(rows: readonly Row[]): FactsRead {
 
 /** `4200,5` in a table whose decimal sign is the comma. */
 function withPoint(key: string, cell: string): string {
-  return key === "spent" && /^\s*-?\d+,\d+\s*$/.test(cell) ? cell.replace(",", ".") : cell;
+  return ["spent", "cost", "days"].includes(key) && /^\s*-?\d+,\d+\s*$/.test(cell)
+    ? cell.replace(",", ".")
+    : cell;
 }
 
 function textOf(value: unknown): string | undefined {

@@ -3,7 +3,7 @@ import type { Problem } from "../../plan/problem.ts";
 import type { Json } from "../../plan/source/toJson.ts";
 import type { Plan, Task } from "../../plan/types.ts";
 import type { FactKind, ProgressFact } from "./types.ts";
-import { readDay, readRemaining, readSum } from "./values.ts";
+import { readDay, readDays, readRemaining, readSum } from "./values.ts";
 
 /** A fact that was understood: where it belongs in the plan, and its value as the plan writes it. */
 export interface Told {
@@ -76,7 +76,7 @@ function listOf(plan: Plan, { what, id }: ProgressFact): Told["list"] | undefine
 function unknown(plan: Plan, { what, id }: ProgressFact): { code: string; rule: string; remedy: string } {
   const kinds = [
     { kind: "a task", list: plan.tasks, fits: OF_TASKS.includes(what) },
-    { kind: "a risk", list: plan.risks, fits: what === "occurred" || what === "closed" },
+    { kind: "a risk", list: plan.risks, fits: !OF_TASKS.includes(what) && what !== "tripped" },
     { kind: "an assumption", list: plan.assumptions, fits: !OF_TASKS.includes(what) },
   ];
   const fitting = kinds.filter(({ fits }) => fits);
@@ -100,7 +100,8 @@ function factValue(
   statusDate: string | undefined,
 ): { value: Json } | { rule: string; remedy: string } | undefined {
   if (what === "remaining") return readRemaining(value);
-  if (what === "spent") return readSum(value);
+  if (what === "spent" || what === "cost") return readSum(value);
+  if (what === "days") return readDays(value);
   if (what === "occurred" || what === "closed") {
     if (value.trim() === "") return { value: what };
     return { rule: "Nothing stands behind the id.", remedy: "Leave the value out." };
@@ -126,6 +127,14 @@ function contradictions(plan: Plan, told: readonly Told[], statusDate: string | 
       }
     }
     if (fact.list === "tasks") byTask.set(fact.id, (byTask.get(fact.id) ?? new Map()).set(fact.what, fact));
+  }
+  for (const fact of told) {
+    if (fact.what !== "cost" && fact.what !== "days") continue;
+    const said = told.find(({ id, what }) => id === fact.id && (what === "occurred" || what === "closed"));
+    const entry = [...plan.risks, ...plan.assumptions].find(({ id }) => id === fact.id);
+    if ((said?.what ?? entry?.status) === "occurred") continue;
+    const rule = "It has not occurred, so it has cost and taken nothing.";
+    report(fact, "progress-order", rule, `Add --occurred ${fact.id}.`);
   }
   for (const task of plan.tasks) {
     const facts = byTask.get(task.id);

@@ -6,6 +6,7 @@ import { readPlan } from "../../plan/readPlan.ts";
 import { readSource } from "../../plan/source/readSource.ts";
 import { toJson } from "../../plan/source/toJson.ts";
 import type { Plan } from "../../plan/types.ts";
+import { countedTwice } from "./countedTwice.ts";
 import { missingAfter, nothingMissing } from "./missing.ts";
 import { outOfSequence } from "./outOfSequence.ts";
 import { readFacts, type Told } from "./readFacts.ts";
@@ -54,6 +55,7 @@ export function recordProgress(text: string, report: ProgressReport): Recorded {
     problems: [
       ...problems,
       ...outOfSequence(after.plan, told.told),
+      ...countedTwice(after.plan, told.told),
       ...found.filter(({ code, path }) => !known.has(`${code} ${path}`)),
     ],
   };
@@ -64,14 +66,28 @@ function write(text: string, plan: Plan, statusDate: string, told: readonly Told
   // A start before its finish: so that the keys are written in the order in which things happen.
   const inOrder = [...told].sort((a, b) => ORDER.indexOf(a.what) - ORDER.indexOf(b.what));
   for (const { what, id, list, value } of inOrder) {
+    if (what === "cost" || what === "days") continue;
     const task = list === "tasks" ? plan.tasks.find((each) => each.id === id) : undefined;
     if (what === "finished" && task?.remaining !== undefined)
       changes.push({ path: ["tasks", id, "remaining"], value: undefined });
     const key = what === "occurred" || what === "closed" ? "status" : what;
     changes.push({ path: [list, id, key], value });
   }
+  changes.push(...actualChanges(plan, told));
   const made = setManyInPlan(text, changes);
   return plan.statusDate === statusDate || made.problems.length > 0 ? made : statusIn(made.text, statusDate);
+}
+
+/** What an entry did in fact is one object: what is told now, and what was told before. */
+function actualChanges(plan: Plan, told: readonly Told[]): PlanChange[] {
+  const facts = told.filter(({ what }) => what === "cost" || what === "days");
+  return [...new Set(facts.map(({ id }) => id))].flatMap((id): PlanChange[] => {
+    const own = facts.filter((fact) => fact.id === id);
+    const [first] = own;
+    const before = [...plan.risks, ...plan.assumptions].find((entry) => entry.id === id)?.actual;
+    const now = Object.fromEntries(own.map(({ what, value }) => [what, value]));
+    return first === undefined ? [] : [{ path: [first.list, id, "actual"], value: { ...before, ...now } }];
+  });
 }
 
 /** The status date where it stands; a first one under the plan's start, where a reader looks for it. */

@@ -2,7 +2,16 @@ import type { Problem } from "../../plan/problem.ts";
 import type { Id, IsoDate, Plan } from "../../plan/types.ts";
 
 /** What can be reported: of a task, of a risk or assumption, of an assumption. */
-export type FactKind = "started" | "finished" | "remaining" | "spent" | "occurred" | "closed" | "tripped";
+export type FactKind =
+  | "started"
+  | "finished"
+  | "remaining"
+  | "spent"
+  | "occurred"
+  | "closed"
+  | "tripped"
+  | "cost"
+  | "days";
 
 /** One thing that happened, as it was reported. */
 export interface ProgressFact {
@@ -11,7 +20,7 @@ export interface ProgressFact {
   id: string;
   /**
    * As it was written: a date (`started`, `finished`, `tripped`; by default the status date), working days such as `6`
-   * or `5,7,14` (`remaining`), money (`spent`); nothing where nothing belongs.
+   * or `5,7,14` (`remaining`), money (`spent`, and `cost` of what occurred), working days it took (`days`); nothing where nothing belongs.
    */
   value?: string;
   /** How whoever reported it finds it again, e.g. `--started dig` or `progress.csv:3 started`. */

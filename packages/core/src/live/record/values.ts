@@ -43,6 +43,15 @@ export function readRemaining(text: string): Read<number | number[] | { low: num
   return { value: numbers.length === 2 ? { low, high } : numbers };
 }
 
+/** Working days that something took: one number; below zero where it saved some. */
+export function readDays(text: string): Read<number> {
+  const written = text.trim();
+  const value = plainNumber(written.replace(/^-/, ""));
+  if (value === undefined || value > LARGEST)
+    return { rule: "Working days it took are one number.", remedy: "Write e.g. 6." };
+  return { value: written.startsWith("-") ? -value : value };
+}
+
 /** Money as a plain number; refunds may make it negative. Digits in groups are refused: a point is a decimal point. */
 export function readSum(text: string): Read<number> {
   const written = text.trim();
