@@ -10,7 +10,7 @@ const isNumber = ({ type, enum: values, const: value }) =>
  * A schema in which every number says its unit: the words of its type (`packages/core/src/units.ts`) behind those of its
  * place. Names of types become plain words, so that a reference needs no escaping.
  *
- * @throws where a number has no unit, with its place.
+ * @throws where a number has no unit, or nothing could fit, with its place.
  */
 export function withUnits(verb, { $defs: defs, ...root }) {
   const units = new Map(
@@ -21,6 +21,7 @@ export function withUnits(verb, { $defs: defs, ...root }) {
     if (Array.isArray(node)) return node.map((item, k) => told(item, `${place}[${k}]`));
     if (typeof node !== "object" || node === null) return node;
     if (isNumber(node)) throw new Error(`${place} is a number without a unit: give it one of units.ts`);
+    if (node.allOf !== undefined) throw new Error(`${place} joins closed types, which nothing fits: name it`);
     const { $ref, ...rest } = node;
     const made = Object.fromEntries(
       Object.entries(rest).map(([key, value]) => [key, told(value, `${place}.${key}`)]),

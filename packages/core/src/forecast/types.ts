@@ -29,12 +29,14 @@ export interface RunStamp {
   sha256: string;
 }
 
+/** A day of the forecast: the date, days since the start, and working days up to it. */
 export interface Moment {
   /** The date of the day the moment falls on, read as a finish. */
   date: string;
   day: DaysSinceStart;
   workingDays: WorkingDays;
 }
+/** The finish at one level, with its sampling limits at 95 %. */
 export interface FinishPercentile extends Moment {
   p: Chance;
   low: DaysSinceStart;
@@ -42,6 +44,7 @@ export interface FinishPercentile extends Moment {
   lowDate: string;
   highDate: string;
 }
+/** The cost at one level, in the plan's currency, with its sampling limits at 95 %. */
 export interface CostPercentile {
   p: Chance;
   value: Money;
@@ -54,6 +57,7 @@ export interface Curve<Value extends number = number> {
   at: Value[];
 }
 
+/** One task: when it starts and finishes, and how often it sets the finish. */
 export interface TaskForecast {
   id: string;
   name: string;
@@ -83,6 +87,7 @@ export interface TaskForecast {
   target?: { date: string; chance: Chance };
 }
 
+/** Working days from one milestone to another. */
 export interface IntervalForecast {
   id: string;
   name: string;
@@ -93,6 +98,7 @@ export interface IntervalForecast {
   chance?: Chance;
 }
 
+/** What one uncertain item adds on average, in working days and money. */
 export interface Driver {
   id: string;
   name: string;
@@ -103,10 +109,12 @@ export interface Driver {
   money: Money;
 }
 
+/** The commitment with one item at one end of its range. */
 export interface TornadoSide {
   workingDays: WorkingDays;
   money: Money;
 }
+/** The commitment with one item low and high, all else as it varies. */
 export interface TornadoBar {
   id: string;
   name: string;
@@ -122,6 +130,16 @@ export interface TornadoBar {
   highText: string;
 }
 
+/** Cost by the end of a month, written `2027-03`. */
+export interface ForecastMonth {
+  month: string;
+  mean: Money;
+  cumulative: { p50: Money; p80: Money };
+  released?: Money;
+  chanceCovered?: Chance;
+}
+
+/** The answer every view is read from: dates, money, chances, drivers, and the run they come from. Plain JSON. */
 export interface Forecast {
   plan: { title: string; sha256: string; currency: string; start: string };
   seed: string;
@@ -193,13 +211,7 @@ export interface Forecast {
     benefits: { id: string; name: string; mean: Money; valued: boolean }[];
   };
   /** Cost by the end of each month, money released by then, and the chance that it covers the cost. */
-  months?: {
-    month: string;
-    mean: Money;
-    cumulative: { p50: Money; p80: Money };
-    released?: Money;
-    chanceCovered?: Chance;
-  }[];
+  months?: ForecastMonth[];
   /** The first month whose end is covered with less than the plan's confidence. */
   firstShortfall?: { month: string; chanceCovered: Chance };
   tornado?: TornadoBar[];

@@ -1,11 +1,15 @@
 /// <reference path="./papaparse.d.ts" />
+
 import Papa from "papaparse";
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import { asItWas } from "./formulaCell.ts";
 import { withLineEnds } from "./lineEnds.ts";
 
+/** What stands between two cells. */
 export type Delimiter = "," | ";" | "\t";
 
+/** Cells of a table, row by row, with its problems. */
 export interface CsvReading {
   /** Rows of cells, headings first; row 1 is `cells[0]`. Every row is as long as the headings; blank rows stay, empty. */
   cells: string[][];
@@ -31,8 +35,8 @@ export function readCsv(text: string, separator?: Delimiter): CsvReading {
   const bare = text.replace(/^\uFEFF/, "");
   const delimiter = separator ?? delimiterOf(bare);
   const reading: CsvReading = { cells: [], delimiter, decimalComma: false, problems: [] };
-  const refuse = (code: string, received: string, rule: string, remedy: string) => {
-    reading.problems.push({ code, severity: "error", path: "", received, rule, remedy });
+  const refuse = (code: string, received: string, rule: string, remedy: string, path = "") => {
+    reading.problems.push({ code, severity: "error", path, received, rule, remedy });
     return reading;
   };
   if (bare.length > LARGEST_TABLE) {
@@ -45,9 +49,17 @@ export function readCsv(text: string, separator?: Delimiter): CsvReading {
     );
   }
   if (bare.trim() === "") return refuse("empty", "", "The table is empty.", "Begin with a row of headings.");
-  if (bare.includes("\0")) {
+  const strange = bare.indexOf("\0");
+  if (strange !== -1) {
+    const row = bare.slice(0, strange).split(/\r\n?|\n/).length;
     const remedy = "Save the sheet as comma-separated values, UTF-8.";
-    return refuse("not-text", "", "This is not a text of comma-separated values.", remedy);
+    return refuse(
+      "not-text",
+      "a NUL character",
+      "This is not a text of comma-separated values.",
+      remedy,
+      `row ${row}`,
+    );
   }
 
   const { data, errors } = Papa.parse<string[]>(withLineEnds(bare, delimiter), {
@@ -89,7 +101,7 @@ export function readCsv(text: string, separator?: Delimiter): CsvReading {
         code: "row-too-long",
         severity: "error",
         path: `row ${index + 1}, column ${width + 1}`,
-        received: (row[width] ?? "").slice(0, 60),
+        received: oneLine(row[width] ?? ""),
         rule: `The row has ${row.length} cells, but there are ${width} headings.`,
         remedy: "Put quotes around a cell that holds a separator.",
       });

@@ -1,4 +1,5 @@
 import { nearest } from "../../plan/definition/nearest.ts";
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import { cellPlace } from "./types.ts";
 
@@ -24,7 +25,7 @@ export function headingsOf(
       code,
       severity,
       path,
-      received: received.slice(0, 60),
+      received: oneLine(received),
       rule: words[0],
       remedy: words[1],
     });

@@ -1,5 +1,6 @@
 import { nearest } from "../../plan/definition/nearest.ts";
 import { type Edit, isObject } from "../../plan/edit/model.ts";
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import { readPlan } from "../../plan/readPlan.ts";
 import { readSource } from "../../plan/source/readSource.ts";
@@ -57,7 +58,7 @@ export function importEstimates(text: string, table: string): Import {
           ...value,
           severity: "error",
           path: place,
-          received: (cell(heading) ?? "").trim().slice(0, 60),
+          received: oneLine(cell(heading) ?? ""),
         });
         return undefined;
       }
@@ -137,7 +138,14 @@ function taskAndKey(
 ): { entry: Entry; of: EstimateOf } | undefined {
   const [task, written] = [(cell("task") ?? "").trim(), (cell("of") ?? "").trim()];
   const refuse = (heading: string, code: string, received: string, rule: string, remedy: string) => {
-    problems.push({ code, severity: "error", path: cellPlace(row, heading), received, rule, remedy });
+    problems.push({
+      code,
+      severity: "error",
+      path: cellPlace(row, heading),
+      received: oneLine(received),
+      rule,
+      remedy,
+    });
     return undefined;
   };
   const entry = tasks.get(task);

@@ -1,4 +1,5 @@
 import { type Edit, isObject } from "../../plan/edit/model.ts";
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import { readPlan } from "../../plan/readPlan.ts";
 import { readSource } from "../../plan/source/readSource.ts";
@@ -149,7 +150,7 @@ function add(
     code: "unknown-id",
     severity: "error",
     path: cellPlace(row.row, "of"),
-    received: row.of,
+    received: oneLine(row.of),
     rule: "There is no such risk or assumption above it, nor in the plan.",
     remedy: "Write the id of one, and put its own row first.",
   });

@@ -1,3 +1,4 @@
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Json } from "../../plan/source/toJson.ts";
 import { cellOf, sameValue, valueIn } from "../tables/cell.ts";
@@ -29,7 +30,7 @@ export function readRow(row: Row, current: JsonObject | undefined, context: RowC
     const read = valueIn(cell, kind, context.semicolons);
     const place = cellPlace(row.row, heading);
     if ("rule" in read) {
-      context.problems.push({ ...read, severity: "error", path: place, received: cell.trim().slice(0, 60) });
+      context.problems.push({ ...read, severity: "error", path: place, received: oneLine(cell) });
       return [];
     }
     if (read.comma) context.onComma(place, cell.trim());

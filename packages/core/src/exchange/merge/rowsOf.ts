@@ -1,3 +1,4 @@
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { CsvReading } from "../csv/readCsv.ts";
 import { REGISTER_HEADINGS } from "../tables/columns.ts";
@@ -32,7 +33,14 @@ export function rowsOf({ cells }: CsvReading, table: TableOfPlan, problems: Prob
     if (index === 0 || line.every((cell) => cell.trim() === "")) continue;
     const row = index + 1;
     const refuse = (heading: string, code: string, received: string, rule: string, remedy: string) =>
-      problems.push({ code, severity: "error", path: cellPlace(row, heading), received, rule, remedy });
+      problems.push({
+        code,
+        severity: "error",
+        path: cellPlace(row, heading),
+        received: oneLine(received),
+        rule,
+        remedy,
+      });
     const cell = (heading: string) => line[columns.get(heading) ?? -1];
     const given = (heading: string) => (cell(heading) ?? "").trim();
     const what = register ? given("what").toLowerCase() : table === "tasks" ? "task" : "person";

@@ -1,7 +1,9 @@
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Json } from "../../plan/source/toJson.ts";
 import type { Count } from "../../units.ts";
 
+/** What in the plan a table may take out. */
 export interface ImportOptions {
   /** Also take out of the plan what the table leaves out, and empty what it leaves empty. */
   removeMissing?: boolean;
@@ -16,10 +18,12 @@ export interface ImportChange {
   of: string;
   /** The key, where one value changes. */
   key?: string;
+  /** As the plan writes it; absent: the key was not there, or is there no more. */
   from?: Json;
   to?: Json;
 }
 
+/** A table merged into the text of a plan: the new text, what changed, and the problems. */
 export interface Import {
   /** The plan with the table's values; the text as it came where a problem is an error, or where nothing changes. */
   text: string;
@@ -32,5 +36,5 @@ export interface Import {
 
 /** Where a problem of a table is. */
 export function cellPlace(row: Count, heading?: string): string {
-  return heading === undefined ? `row ${row}` : `row ${row}, column “${heading}”`;
+  return heading === undefined ? `row ${row}` : `row ${row}, column “${oneLine(heading, 40)}”`;
 }

@@ -1,3 +1,8 @@
+/**
+ * What `--json` prints, by verb: here of what is computed from a plan, in the files beside it of the rest. The published
+ * schemas are made from these types: see `packages/core/schemas`.
+ */
+
 import type { Budget } from "../../budget/types.ts";
 import type { RoleMatrix } from "../../communicate/roles/types.ts";
 import type { DueList } from "../../communicate/types.ts";
@@ -39,22 +44,30 @@ export type * from "./answersOfTables.ts";
 export type * from "./answersUnderWay.ts";
 export type * from "./parts.ts";
 
-/**
- * What `--json` prints, by verb: here of what is computed from a plan, in the files beside it of the rest. The published
- * schemas are made from these types: see `packages/core/schemas`.
- */
 export type ForecastAnswer = Forecast & Scenario;
+/** What `explain --json` prints. */
 export type ExplainAnswer = Explanation & Scenario;
+/** What `responses --json` prints. */
 export type ResponsesAnswer = Responses & Scenario;
+/** What `reach --json` prints. */
 export type ReachAnswer = Reach & Scenario;
+/** What `people --json` prints. */
 export type PeopleAnswer = PeopleLoad & Scenario;
+/** What `paths --json` prints. */
 export type PathsAnswer = Paths & Scenario;
+/** What `confidence --json` prints. */
 export type ConfidenceAnswer = Confidence & Scenario;
+/** What `money --json` prints. */
 export type MoneyAnswer = Budget & Scenario;
+/** What `future --json` prints. */
 export type FutureAnswer = Future & Scenario;
+/** What `why --json` prints. */
 export type WhyAnswer = Why & Scenario;
+/** What `compare --json` prints. */
 export type CompareAnswer = Comparison;
+/** What `roles --json` prints. */
 export type RolesAnswer = RoleMatrix;
+/** What `inform --json` prints. */
 export type InformAnswer = DueList & DrawnOf;
 
 /** Everything that is printed as JSON, by verb: what is not here has no schema, and the command cannot print it. */
