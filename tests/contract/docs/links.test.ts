@@ -26,7 +26,10 @@ const markdown = new MarkdownIt({ html: true });
 function read(page: string): Page {
   const tokens = markdown.parse(readFileSync(join(root, page), "utf8"), {});
   const inline = tokens.flatMap(({ children }) => children ?? []);
-  const links = inline.flatMap((token) => token.attrGet("href") ?? token.attrGet("src") ?? []);
+  const links = inline
+    .map((token) => token.attrGet("href") ?? token.attrGet("src"))
+    .filter((link) => link !== null)
+    .map(String);
   const anchors = new Set<string>();
   tokens.forEach(({ type }, index) => {
     if (type !== "heading_open") return;
