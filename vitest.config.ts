@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
@@ -9,6 +10,9 @@ export default defineConfig({
           include: ["tests/{reference,contract,property,golden,types,hostile}/**/*.test.ts"],
           testTimeout: 180_000,
           hookTimeout: 180_000,
+          // The usual number leaves one core idle, which on two is half of them.
+          maxWorkers: availableParallelism(),
+          sequence: { groupOrder: 0 },
         },
       },
       {
@@ -19,6 +23,7 @@ export default defineConfig({
           testTimeout: 240_000,
           hookTimeout: 240_000,
           fileParallelism: false,
+          sequence: { groupOrder: 1 },
         },
       },
     ],
