@@ -64,7 +64,7 @@ export async function simulateTogether(
   if (beyond.task >= 0) return { simulation: { problems: [beyondCalendar(model, beyond.task)] }, crew: [] };
   const sums: TrialSums[] = [];
   for (const part of parts) for (const { block, sums: of } of part.blocks) sums[block] = of;
-  for (const of of sums) addSums(trials.sums, of);
+  for (const part of sums) addSums(trials.sums, part);
   if (trials.moments !== undefined) trials.moments.parts = parts.flatMap(({ moments }) => moments);
   options.onProgress?.(iterations, iterations);
   return { simulation: { trials, asWritten, problems: [] }, crew: complete ? [] : [...crew] };

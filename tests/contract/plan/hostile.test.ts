@@ -202,7 +202,7 @@ describe("planFromData(strange values)", () => {
     ["a Date", new Date(0), "not-json"],
     ["a Map", new Map(), "not-json"],
     ["a trap", trap, "not-json"],
-    ["a loop of references", loop, "too-deep"],
+    ["a loop of references", loop, "loop-of-data"],
     ["an empty object", {}, "missing-key"],
     ["NaN", { format: Number.NaN }, "not-a-choice"],
   ])("answers %s with a problem", (_name, value, code) => {

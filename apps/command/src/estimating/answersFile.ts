@@ -37,12 +37,12 @@ export async function answersFromFile(
     if (!KEYS.includes(key))
       problems.push(problem(` ${key}`, "There is no such question.", `Questions: ${KEYS.join(", ")}.`));
     else if (typeof value === "string" || number) answers[key] = String(value);
-    else problems.push(problem(` ${key}`, "An answer is a text or a number.", ""));
+    else problems.push(problem(` ${key}`, "An answer is a text or a number.", "Write it so."));
   }
   const { opinion, faults } = opinionFrom(subject, answers);
   const unread = new Set(Object.keys(given).filter((key) => !(key in answers)));
   const others = faults.filter(({ key }) => !unread.has(key));
-  problems.push(...others.map(({ key, why }) => problem(` ${key}`, why, "")));
+  problems.push(...others.map(({ key, why }) => problem(` ${key}`, why, "Correct it in the file.")));
   return opinion === undefined || problems.length > 0 ? { problems } : { opinion, problems };
 }
 

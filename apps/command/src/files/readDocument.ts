@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { readFile, stat } from "node:fs/promises";
 import type { Problem } from "@leeway/core";
 
 export interface ReadDocument {
@@ -20,10 +20,25 @@ function problem(code: string, rule: string, remedy: string): Problem {
   return { code, severity: "error", path: "", received: "", rule, remedy };
 }
 
+/** Bytes; four times what any reader of ours takes as text. */
+const LARGEST = 200_000_000;
+
+class TooLarge extends Error {}
+
 async function bytesOf(subject: string): Promise<Buffer> {
-  if (subject !== "-") return readFile(subject);
+  if (subject !== "-") {
+    // Devices and pipes say 0; what comes out of them is read as it comes.
+    if ((await stat(subject)).size > LARGEST) throw new TooLarge();
+    return readFile(subject);
+  }
   const parts: Buffer[] = [];
-  for await (const part of process.stdin) parts.push(Buffer.from(part));
+  let size = 0;
+  for await (const part of process.stdin) {
+    const bytes = Buffer.from(part);
+    size += bytes.length;
+    if (size > LARGEST) throw new TooLarge();
+    parts.push(bytes);
+  }
   return Buffer.concat(parts);
 }
 
@@ -37,6 +52,10 @@ export async function readDocument(subject: string): Promise<ReadDocument> {
   try {
     bytes = await bytesOf(subject);
   } catch (error) {
+    if (error instanceof TooLarge) {
+      const rule = "It is larger than 200 million bytes.";
+      return { name, problem: problem("too-large", rule, "Name the plan, or leave out what no plan needs.") };
+    }
     const code = error instanceof Error && "code" in error ? String(error.code) : "";
     const [rule, remedy] = REASONS[code] ?? [`It could not be read (${code}).`, "Check the path."];
     return { name, problem: problem("unreadable", rule, remedy) };

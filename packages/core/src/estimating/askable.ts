@@ -34,10 +34,11 @@ export function askableOf(plan: Plan, task: Task): Askable[] {
   const [events, holds] = [touching(plan.risks), touching(plan.assumptions)];
   const base = { task: task.id, name: task.name, events, holds };
   const result: Askable[] = [];
-  for (const of of ["duration", "effort"] as const) {
-    const estimate = task[of];
+  // Not called `of`: Node's own reader of TypeScript stumbles over `of of`.
+  for (const amount of ["duration", "effort"] as const) {
+    const estimate = task[amount];
     if (estimate === undefined || task.milestone !== false) continue;
-    result.push({ ...base, of, unit: estimate.unit, unitWords: unitWords(of, estimate) });
+    result.push({ ...base, of: amount, unit: estimate.unit, unitWords: unitWords(amount, estimate) });
   }
   if (task.cost !== undefined) result.push({ ...base, of: "cost", unit: "money", unitWords: plan.currency });
   return result;

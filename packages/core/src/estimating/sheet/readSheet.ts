@@ -1,4 +1,5 @@
 import { nearest } from "../../plan/definition/nearest.ts";
+import { oneLine } from "../../plan/oneLine.ts";
 import type { Problem } from "../../plan/problem.ts";
 import type { Id, IsoDate, Opinion, Plan } from "../../plan/types.ts";
 import { opinionFrom } from "../interview/opinionFrom.ts";
@@ -9,6 +10,7 @@ import type { SheetKey } from "./columns.ts";
 import { columnsOf, headingOf, type Report } from "./headings.ts";
 import { type SheetRow, sheetOf } from "./sheetOf.ts";
 
+/** What came back in a sheet, with its problems. */
 export interface SheetReading {
   /** New opinions, in the order of the rows; empty where a problem is an error. */
   opinions: { task: Id; opinion: Opinion }[];
@@ -33,7 +35,7 @@ export function readSheet(
   const problems: Problem[] = [];
   const report: Report = (row, column, code, received, rule, remedy, severity = "error") => {
     const where = column === undefined ? `row ${row}` : `row ${row}, column “${column}”`;
-    problems.push({ code, severity, path: where, received: received.slice(0, 60), rule, remedy });
+    problems.push({ code, severity, path: where, received: oneLine(received), rule, remedy });
   };
   const columns = columnsOf(cells[0] ?? [], report);
   const result: SheetReading = { opinions: [], unchanged: 0, empty: 0, problems };
@@ -83,7 +85,9 @@ export function readSheet(
       const answers = Object.fromEntries(INTERVIEW_ORDER.map((each) => [each, given(each)]));
       const { opinion, faults } = opinionFrom(subject, answers);
       // The reason names what came.
-      for (const { key: which, why } of faults) report(at.row, headingOf(which), "answer", "", why, "");
+      for (const { key: which, why } of faults) {
+        report(at.row, headingOf(which), "answer", "", why, "Correct the cell, or empty the whole row.");
+      }
       if (opinion !== undefined) result.opinions.push({ task: row.cells.task, opinion });
     }
   }

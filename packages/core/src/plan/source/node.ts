@@ -36,6 +36,8 @@ export type Node = ScalarNode | ListNode | MapNode;
 export interface Fault {
   code: string;
   at: number;
+  /** Where it is, for values in memory, which have no text to point into. */
+  path?: string;
   received: string;
   rule: string;
   remedy: string;

@@ -15,15 +15,19 @@ export function childPlace(place: Place, key: string): Place {
   return entry === undefined ? place : { parent: place, key, keyAt: entry.keyAt, node: entry.node };
 }
 
+/** Longer keys are cut short in a path: there are none in the format. */
+const LONGEST = 60;
+
 /** Writes a place as a path: `tasks[3].after[0]`. */
 export function pathText(place: Place): string {
   const parts: string[] = [];
   for (let p: Place | undefined = place; p !== undefined; p = p.parent) {
     if (typeof p.key === "number") parts.push(`[${p.key}]`);
     else if (p.key !== undefined) {
-      const plain = /^[\p{L}\p{N}_-]+$/u.test(p.key);
+      const key = p.key.length > LONGEST ? `${p.key.slice(0, LONGEST)}...` : p.key;
+      const plain = /^[\p{L}\p{N}_-]+(?:\.\.\.)?$/u.test(key);
       const dot = p.parent?.key === undefined ? "" : ".";
-      parts.push(plain ? `${dot}${p.key}` : `[${JSON.stringify(p.key)}]`);
+      parts.push(plain ? `${dot}${key}` : `[${JSON.stringify(key)}]`);
     }
   }
   return parts.reverse().join("");

@@ -2,9 +2,11 @@ import type { YAMLError } from "yaml";
 import type { Fault } from "./node.ts";
 
 /** A key and its unquoted text, as far as the end of the line: `title: Phase 2: build`. */
-const IN_BLOCK = /^([ \t]*(?:- +)*[^\s:#"'[{][^:]*: +)([^\s"'[{>|&*!#].*?)([ \t]*)$/;
+const IN_BLOCK = /^([ \t]*(?:- +)*[^\s:#"'[{][^:]*: +)([^\s"'[{>|&*!#].*)$/;
 /** Unquoted text between brackets, as far as the next comma or bracket. */
 const IN_BRACKETS = /[^\s"'[{>|&*!#,\]}][^,\]}\n\r]*/y;
+/** A longer text is not written out again in what is to be done. */
+const MOST = 120;
 
 /**
  * Puts quotes round unquoted text that holds a colon, where the parser stumbled over it, and reports each.
@@ -27,7 +29,7 @@ export function quoteColons(text: string, errors: readonly YAMLError[], faults: 
       at: found.at,
       received: found.value,
       rule: "A text with a colon needs quotes.",
-      remedy: `Write ${found.key}: ${quoted}.`,
+      remedy: quoted.length > MOST ? "Put it between quotes." : `Write ${found.key}: ${quoted}.`,
     });
     parts.push(text.slice(done, found.at), quoted);
     done = found.at + found.value.length;
@@ -45,7 +47,8 @@ function inBlock(text: string, at: number): Found | undefined {
   const begin = text.lastIndexOf("\n", at - 1) + 1;
   const newline = text.indexOf("\n", begin);
   const line = text.slice(begin, newline < 0 ? text.length : newline).replace(/\r$/, "");
-  const [, head = "", value = ""] = IN_BLOCK.exec(line) ?? [];
+  const [, head = "", rest = ""] = IN_BLOCK.exec(line) ?? [];
+  const value = rest.trimEnd();
   if (value === "") return undefined;
   const key = head.trim().replace(/^(?:- +)+|:$/g, "");
   return { key, value, at: begin + head.length };

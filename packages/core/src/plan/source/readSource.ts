@@ -1,12 +1,15 @@
 import type { Fault, SourceTree } from "./node.ts";
 import { readJson } from "./readJson.ts";
 import { readYaml } from "./readYaml.ts";
+import { sizeFault } from "./sizeFault.ts";
 
 /**
  * Reads a text as JSON where it is JSON, as YAML 1.2 otherwise. JSON has its own path because it is an
  * order of magnitude faster (3,000 tasks, 880 kB: see tests/contract/plan/speed.test.ts).
  */
 export function readSource(text: string): SourceTree {
+  const tooLarge = sizeFault(text);
+  if (tooLarge !== undefined) return { text, faults: [tooLarge], brokenFrom: 0 };
   const encoding = wrongEncoding(text);
   if (encoding !== undefined) return { text, faults: [encoding], brokenFrom: 0 };
   if (/^\uFEFF?\s*$/.test(text)) {

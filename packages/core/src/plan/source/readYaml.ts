@@ -1,6 +1,7 @@
 import { isAlias, isMap, isScalar, isSeq, type ParsedNode, parseDocument } from "yaml";
 import { type Entry, type Fault, MAX_DEPTH, type Node, type SourceTree } from "./node.ts";
 import { quoteColons } from "./quoteColons.ts";
+import { yamlSizeFault } from "./sizeFault.ts";
 import { describeYamlError } from "./yamlError.ts";
 
 /** How many times larger than written a document may grow through its aliases. */
@@ -25,8 +26,11 @@ const OPTIONS = {
  * as if quoted, so that what follows is still checked. Never throws.
  */
 export function readYaml(text: string): SourceTree {
+  const tooLarge = yamlSizeFault(text);
+  if (tooLarge !== undefined) return { text, faults: [tooLarge], brokenFrom: 0 };
   const faults: Fault[] = [];
-  let reading = text;
+  // A carriage return alone ends a line too (YAML 1.2.2, section 5.4); the parser knows it before a line feed only.
+  let reading = text.replace(/\r(?!\n)/g, "\n");
   try {
     for (let pass = 0; ; pass++) {
       const document = parseDocument(reading, OPTIONS);
