@@ -76,7 +76,7 @@ export { type ForecastOptions, type ForecastResult, forecast, tooWide } from "./
 export { limitRanks, rankOf } from "./forecast/ranks.ts";
 export { type LevelReading, readLevel } from "./forecast/readLevel.ts";
 export { sharedRanks, shareForecast } from "./forecast/sharedForecast.ts";
-export { summarise } from "./forecast/summarise.ts";
+export { beginSummary, summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";
 export type * from "./forecast/types.ts";
 export { bytesOfSharedPieces, makePieces, sharePieces, warmUp } from "./kernel/index.ts";

@@ -1,6 +1,7 @@
 import {
   type AsWritten,
   applyScenario,
+  beginSummary,
   canBeShared,
   compile,
   type Draw,
@@ -83,13 +84,19 @@ async function begin(
   };
   const sharers = pool === undefined ? 0 : sharersFor(workOf(plan, n), n, options);
   if (pool !== undefined && sharers > 0) {
-    const own = compiled();
+    const model = compile(plan);
+    const t1 = clock();
     const run = { ...options, iterations: n };
-    if (canBeShared(own.subject.model, run)) {
-      const round = await computeShared(pool, sharers, own.subject, run, clock);
-      if (round !== undefined) return { ...own, round };
-    }
-    return { ...own, round: await compute(own.subject, n, options, clock) };
+    let asWritten: AsWritten | undefined;
+    const computeAsWritten = () => {
+      asWritten ??= planAsWritten(model);
+      return asWritten;
+    };
+    const shared = canBeShared(model, run)
+      ? await computeShared(pool, sharers, model, computeAsWritten, run, clock)
+      : undefined;
+    const subject = { plan, model, asWritten: computeAsWritten() };
+    return { subject, compiled: t1, round: shared ?? (await compute(subject, n, options, clock)) };
   }
   const helpers = helpersFor(n, options);
   if (pool === undefined || helpers === 0) {
@@ -125,20 +132,20 @@ interface Round {
 async function computeShared(
   pool: Pool,
   helpers: number,
-  { model, asWritten }: Subject,
+  model: Model,
+  computeAsWritten: () => AsWritten,
   options: Options & { iterations: number },
   clock: () => number,
 ): Promise<Round | undefined> {
-  const shared = await simulateShared(pool, helpers, model, asWritten, options);
+  const shared = await simulateShared(pool, helpers, model, computeAsWritten, options);
   if (shared === undefined) return undefined;
   const { trials, problems } = shared.simulation;
   if (trials === undefined) return { problems, simulated: clock() };
   const simulated = clock();
+  const asWritten = computeAsWritten();
+  const finish = beginSummary(model, trials, asWritten, options.confidence); // while helpers read ranks
   const ranks = await shared.ranks();
-  const forecast = summarise(model, trials, asWritten, {
-    ...(options.confidence === undefined ? {} : { confidence: options.confidence }),
-    ...(ranks === undefined ? {} : { ranks }),
-  });
+  const forecast = finish(ranks);
   return { forecast, draw: drawOf(trials), problems, simulated };
 }
 

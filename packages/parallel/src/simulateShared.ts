@@ -25,6 +25,8 @@ const patience = 20;
  * Simulates on the caller's thread and on helpers that need not know the plan, in one memory (`shareForecast`): the same
  * result, to the bit, as alone. Helpers that come late find less to do.
  *
+ * @param computeAsWritten  Called once helpers have something to do.
+ *
  * Returns undefined where memory cannot be shared. Rejects with the signal's reason when aborted, and with the error of a
  * helper that was lost while it worked.
  */
@@ -32,28 +34,25 @@ export async function simulateShared(
   pool: Pool,
   helpers: number,
   model: Model,
-  asWritten: AsWritten,
+  computeAsWritten: () => AsWritten,
   options: SimulateOptions & { signal?: AbortSignal },
 ): Promise<Shared | undefined> {
   options.signal?.throwIfAborted();
-  if (asWritten.beyond >= 0) {
-    return {
-      simulation: { problems: [beyondCalendar(model, asWritten.beyond)] },
-      ranks: async () => undefined,
-    };
-  }
-  const run = shareForecast(model, asWritten, options, helpers + 1);
-  if (run === undefined) return undefined;
-  const crew = pool.take(helpers);
+  let crew: readonly Helper[] = [];
+  let answers: readonly Promise<void>[] = [];
   let lost: unknown;
-  const answers = crew.map((helper) =>
-    helper.ask({ kind: "assist", entry: run.entry }).then(
-      () => {},
-      (error: unknown) => {
-        lost ??= error;
-      },
-    ),
-  );
+  const run = shareForecast(model, options, helpers + 1, (entry) => {
+    crew = pool.take(helpers);
+    answers = crew.map((helper) =>
+      helper.ask({ kind: "assist", entry }).then(
+        () => {},
+        (error: unknown) => {
+          lost ??= error;
+        },
+      ),
+    );
+  });
+  if (run === undefined) return undefined;
   const release = (): void => {
     run.close();
     giveBack(pool, crew, answers);
@@ -70,17 +69,21 @@ export async function simulateShared(
     }
     options.signal?.throwIfAborted();
   };
+  const beyond = (task: number): Shared => {
+    release();
+    return { simulation: { problems: [beyondCalendar(model, task)] }, ranks: async () => undefined };
+  };
   try {
-    run.write();
+    const asWritten = computeAsWritten(); // while the helpers begin
+    if (asWritten.beyond >= 0) return beyond(asWritten.beyond);
+    run.write(asWritten);
     await stage("tables");
     await stage("blocks");
     const { iterations } = run.trials;
     options.onProgress?.(iterations, iterations);
-    const beyond = run.sum();
-    if (beyond >= 0) {
-      release();
-      return { simulation: { problems: [beyondCalendar(model, beyond)] }, ranks: async () => undefined };
-    }
+    const late = run.read();
+    if (late !== undefined) return beyond(late);
+    run.sum(asWritten);
     return {
       simulation: { trials: run.trials, asWritten, problems: [] },
       ranks: () => readRanks(run, stage, release, model, options),

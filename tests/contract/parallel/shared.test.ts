@@ -40,7 +40,9 @@ describe("simulateShared", () => {
       const { trials } = alone;
       if (trials === undefined) throw new Error(`Seed ${seed} runs past its calendar.`);
       for (const helpers of [0, 1, 2, 7]) {
-        const shared = await simulateShared(pool, helpers, model, asWritten, { iterations });
+        const shared = await simulateShared(pool, helpers, model, () => asWritten, {
+          iterations,
+        });
         const found = shared?.simulation.trials;
         const { finish, finishDay, cost, finishes, sums } = trials;
         const ranks = await shared?.ranks();
@@ -57,6 +59,23 @@ describe("simulateShared", () => {
     expect(tried).toBe(24);
   });
 
+  it("seeds as one thread does: with a text too long for the kernel, and a block past the hundredth", async () => {
+    for (const options of [
+      { iterations: 300, seed: "x".repeat(6000) },
+      { iterations: 1024 * 101, seed: "many" },
+    ]) {
+      const model = compile(chainedPlan(3));
+      const { trials } = simulate(model, options);
+      const shared = await simulateShared(pool, 1, model, () => planAsWritten(model), options);
+      const found = shared?.simulation.trials;
+      await shared?.ranks();
+      expect(digest({ finish: found?.finish, cost: found?.cost, sums: found?.sums })).toEqual(
+        digest({ finish: trials?.finish, cost: trials?.cost, sums: trials?.sums }),
+      );
+      expect(found).toBeDefined();
+    }
+  });
+
   it("names the task one thread would have met first", async () => {
     const model = compile(beyondPlan);
     const options = { iterations: 20_000, seed: "late" };
@@ -64,7 +83,7 @@ describe("simulateShared", () => {
     expect(alone.problems).toHaveLength(1);
     expect(canBeShared(model, options)).toBe(true);
     for (const helpers of [0, 1, 3]) {
-      const shared = await simulateShared(pool, helpers, model, planAsWritten(model), options);
+      const shared = await simulateShared(pool, helpers, model, () => planAsWritten(model), options);
       expect(shared?.simulation.problems).toEqual(alone.problems);
       expect(shared?.simulation.trials).toBeUndefined();
     }
@@ -74,7 +93,7 @@ describe("simulateShared", () => {
     const model = compile(chainedPlan(40));
     const reason = new Error("enough");
     const options = { iterations: 5000, signal: AbortSignal.abort(reason) };
-    await expect(simulateShared(pool, 1, model, planAsWritten(model), options)).rejects.toBe(reason);
+    await expect(simulateShared(pool, 1, model, () => planAsWritten(model), options)).rejects.toBe(reason);
   });
 });
 

@@ -28,3 +28,4 @@ export {
   sumMasked,
   sumProducts,
 } from "./sums";
+export { addTold, seedStreams } from "./told";

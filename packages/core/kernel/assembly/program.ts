@@ -87,6 +87,11 @@ export function runProgram(
         sumMoving(duration, moves, load<f64>(p, 32), told + load<u32>(p, 24), n);
         const gap = load<f64>(p, 40);
         const end = load<f64>(p, 48);
+        const placing = load<u32>(p, 28);
+        if (placing !== 0 && links > 0) {
+          const step = program + placing;
+          startsFrom(step, start, place, rows + load<u32>(step, 32), n);
+        }
         const last = list + (links << 3);
         for (let at = list; at < last; at += 8) {
           markSimple(days, gap, end, rows + load<u32>(at), moves, place + load<u32>(at, 4), start, n);
@@ -466,12 +471,17 @@ function sumImpact(p: usize, rows: usize, told: usize, n: usize): void {
  * kept: as `place` set them, to the bit. Work that has no length in an iteration ends where its bound is, and only such.
  */
 export function startsOf(p: usize, out: usize, zero: usize, n: usize): void {
+  startsFrom(p, out, 0, zero, n);
+}
+
+/** The same of n iterations from `place` on. */
+function startsFrom(p: usize, out: usize, place: usize, zero: usize, n: usize): void {
   const links = <usize>load<u32>(p, 4);
   const days = <usize>load<u32>(p, 20);
   const list = p + 56;
-  const a = boundBy(list, links, 0, out, zero, n);
-  const b = links > 1 && links <= 3 ? <usize>load<u32>(list, 4) : a;
-  const c = links === 3 ? <usize>load<u32>(list, 8) : b;
+  const a = boundBy(list, links, place, out, zero, n);
+  const b = links > 1 && links <= 3 ? place + load<u32>(list, 4) : a;
+  const c = links === 3 ? place + load<u32>(list, 8) : b;
   const floor = f64x2.splat(load<f64>(p, 40));
   const end = n << 3;
   if (days === 0) {
@@ -481,7 +491,7 @@ export function startsOf(p: usize, out: usize, zero: usize, n: usize): void {
     }
     return;
   }
-  const finish = <usize>load<u32>(p, 16);
+  const finish = place + load<u32>(p, 16);
   for (let k: usize = 0; k < end; k += 16) {
     const both = k + 8 < end;
     const bound = f64x2.pmax(f64x2.pmax(take(a + k, both), take(b + k, both)), take(c + k, both));

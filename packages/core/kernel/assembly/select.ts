@@ -39,6 +39,34 @@ function binsOf(two: v128, least: f64, scale: f64): v128 {
   return v128.and(f64x2.add(place, f64x2.splat(MAGIC)), i64x2.splat(binCount - 1));
 }
 
+/** Gathers what falls into the bins of up to four lists, of which few values do: those are looked for by fours. */
+function gatherFew(values: usize, end: usize, lists: u32, least: f64, scale: f64): usize {
+  const a = v128.load64_splat(ANSWERS);
+  const b = lists > 1 ? v128.load64_splat(ANSWERS, 8) : a;
+  const c = lists > 2 ? v128.load64_splat(ANSWERS, 16) : a;
+  const d = lists > 3 ? v128.load64_splat(ANSWERS, 24) : a;
+  const magic = f64x2.splat(MAGIC);
+  const leasts = f64x2.splat(least);
+  const scales = f64x2.splat(scale);
+  const lists0 = LISTS;
+  const cursors = CURSORS;
+  let at = values;
+  for (; at + 32 <= end; at += 32) {
+    const x = f64x2.add(f64x2.mul(f64x2.sub(v128.load(at), leasts), scales), magic);
+    const y = f64x2.add(f64x2.mul(f64x2.sub(v128.load(at, 16), leasts), scales), magic);
+    const inX = v128.or(v128.or(f64x2.eq(x, a), f64x2.eq(x, b)), v128.or(f64x2.eq(x, c), f64x2.eq(x, d)));
+    const inY = v128.or(v128.or(f64x2.eq(y, a), f64x2.eq(y, b)), v128.or(f64x2.eq(y, c), f64x2.eq(y, d)));
+    if (v128.any_true(v128.or(inX, inY))) {
+      for (let k: usize = 0; k < 32; k += 8) {
+        const bin = <usize>i32x4.extract_lane(binsOf(v128.load64_splat(at + k), least, scale), 0);
+        const list = <u32>load<u8>(lists0 + bin);
+        if (list !== 0) gather(cursors, list, load<f64>(at + k));
+      }
+    }
+  }
+  return at;
+}
+
 function count(bins: usize, bin: u32): void {
   const at = bins + ((<usize>bin) << 2);
   store<u32>(at, load<u32>(at) + 1);
@@ -64,6 +92,7 @@ function openLists(count: u32, scratch: usize, room: u32): u32 {
     if (load<u8>(LISTS + bin) === 0) {
       list++;
       store<u8>(LISTS + bin, <u8>list);
+      if (list <= 4) store<f64>(ANSWERS + ((<usize>list - 1) << 3), MAGIC + <f64>bin);
       const begin = scratch + ((<usize>gathered) << 3);
       store<u32>(CURSORS + ((<usize>list) << 2), <u32>begin);
       store<u32>(BEGINS + ((<usize>list) << 2), <u32>begin);
@@ -125,7 +154,8 @@ export function selectRanks(values: usize, n: usize, wanted: u32, scratch: usize
   memory.fill(lists0, 0, used);
   const lists = openLists(wanted, scratch, room);
   if (lists === 0) return 0;
-  for (at = values; at + 16 <= end; at += 16) {
+  at = lists <= 4 ? gatherFew(values, end, lists, min, scale) : values;
+  for (; at + 16 <= end; at += 16) {
     const bins = binsOf(v128.load(at), min, scale);
     const one = <u32>load<u8>(lists0 + <usize>i32x4.extract_lane(bins, 0));
     const two = <u32>load<u8>(lists0 + <usize>i32x4.extract_lane(bins, 2));

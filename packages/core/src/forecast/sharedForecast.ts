@@ -1,6 +1,5 @@
-import type { AsWritten } from "../simulate/asWritten.ts";
 import type { Model } from "../simulate/model.ts";
-import { type SharedRun, shareRun } from "../simulate/program/sharedRun.ts";
+import { type RunEntry, type SharedRun, shareRun } from "../simulate/program/sharedRun.ts";
 import type { SimulateOptions } from "../simulate/simulate.ts";
 import type { Trials } from "../simulate/trials.ts";
 import { rankSelector } from "./rankSelector.ts";
@@ -9,16 +8,14 @@ import { ranksPerTask, ranksRead } from "./taskRanks.ts";
 /** `shareRun` with the ranks that a summary at this level reads. */
 export function shareForecast(
   model: Model,
-  asWritten: AsWritten,
   options: SimulateOptions,
   threads: number,
+  begun: (entry: RunEntry) => void,
 ): SharedRun | undefined {
   const n = options.iterations ?? model.plan.iterations;
   const { starts, finishes } = ranksRead(options.confidence ?? model.confidence, n);
-  return shareRun(model, asWritten, options, threads, {
-    starts: ascending(starts),
-    finishes: ascending(finishes),
-  });
+  const wanted = { starts: ascending(starts), finishes: ascending(finishes) };
+  return shareRun(model, options, threads, wanted, begun);
 }
 
 /** What `taskRanks` would read of a run whose ranks are done. */

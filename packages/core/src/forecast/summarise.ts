@@ -30,9 +30,21 @@ export function summarise(
   asWritten: AsWritten,
   options: { confidence?: number; ranks?: Float64Array } = {},
 ): Forecast {
+  return beginSummary(model, trials, asWritten, options.confidence)(options.ranks);
+}
+
+/**
+ * `summarise` in two steps: all that needs no `ranks`, then, called once, the rest. So the first step can be taken while
+ * others read them.
+ */
+export function beginSummary(
+  model: Model,
+  trials: Trials,
+  asWritten: AsWritten,
+  confidence = model.confidence,
+): (ranks?: Float64Array) => Forecast {
   const { plan } = model;
   const n = trials.iterations;
-  const confidence = options.confidence ?? model.confidence;
   const dateOf = (day: number) => isoDate(model.startDay + day);
   const levels = [...new Set([...standardLevels, confidence])].sort((a, b) => a - b);
 
@@ -69,7 +81,7 @@ export function summarise(
     at: curveLevels.map((p) => at(sorted, rankOf(p, n))),
   });
 
-  return {
+  const forecast: Forecast = {
     plan: { title: plan.title, sha256: plan.sha256, currency: plan.currency, start: plan.start },
     seed: trials.seed,
     iterations: n,
@@ -117,17 +129,16 @@ export function summarise(
         : { finishBy: plan.commitment.finishBy, finishByDay: (model.finishByDay ?? 0) + 1 }),
       ...(model.budget === undefined ? {} : { budget: model.budget }),
     },
-    tasks: summariseTasks(
-      model,
-      trials,
-      asWritten,
-      options.ranks ?? taskRanks({ model, asWritten, trials }, confidence, 0, model.tasks.length),
-    ),
+    tasks: [],
     intervals: summariseIntervals(model, trials),
     drivers: summariseDrivers(model, trials, asWritten),
     ...limitedPeople(model, trials, confidence, committedFinish.workingDays, committedCost.value),
     ...summariseWorth(model, trials, confidence),
     warnings: forecastWarnings(model, trials, asWritten),
+  };
+  return (ranks = taskRanks({ model, asWritten, trials }, confidence, 0, model.tasks.length)) => {
+    forecast.tasks = summariseTasks(model, trials, asWritten, ranks);
+    return forecast;
   };
 }
 

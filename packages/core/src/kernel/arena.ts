@@ -66,7 +66,11 @@ export function newArena(buffer: ArrayBuffer, from: number, tablesOf: TablesOf):
     if (at < dirty) new Uint8Array(buffer, at, Math.min(dirty, next) - at).fill(0);
     return at;
   };
-  const list = <T>(count: number, make: () => T): T[] => Array.from({ length: count }, make);
+  const list = <T>(count: number, make: () => T): T[] => {
+    const made: T[] = [];
+    for (let i = 0; i < count; i++) made.push(make());
+    return made;
+  };
   const row = (length: number) => new Float64Array(buffer, take(length, 8), length);
   return {
     buffer,

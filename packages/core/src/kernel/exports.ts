@@ -17,6 +17,10 @@ export interface KernelExports {
   fillCalendar(days: number, length: number, order: number, count: number): number;
   /** The text of `length` characters stands at `charsAt`. */
   seedTen(length: number, out: number): void;
+  /** A list of texts as in packages/core/kernel/assembly/told.ts. */
+  seedStreams(list: number, from: number, to: number, decades: number, stride: number, words: number): void;
+  /** What a program told of all blocks, added up: packages/core/kernel/assembly/told.ts. */
+  addTold(what: number, told: number, toldBytes: number, blocks: number, n: number, out: number): void;
   /** Records as in packages/core/kernel/assembly/drawMany.ts. */
   drawMany(records: number, count: number, which: number, n: number): void;
   /** Layout of a side and a piece: packages/core/kernel/assembly/pert.ts. */

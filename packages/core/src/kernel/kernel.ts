@@ -18,9 +18,9 @@ let compiled: object | null | undefined;
  * Cost   a few tenths of a millisecond for the first, a tenth for each further one; memory is zero pages until written.
  */
 export function loadKernel(room: number, use: "on" | "off" = "on"): Kernel | undefined {
-  const { WebAssembly: engine, atob: decode } = host();
-  if (use === "off" || engine === undefined || decode === undefined) return undefined;
-  if (compiled === undefined) compiled = compile(engine, decode);
+  const { WebAssembly: engine } = host();
+  if (use === "off" || engine === undefined) return undefined;
+  if (compiled === undefined) compiled = compile(engine);
   if (compiled === null) return undefined;
   const pages = Math.ceil((firstRow + room) / pageSize);
   try {
@@ -52,9 +52,9 @@ let compiledToShare: object | null | undefined;
  * `loadKernel` in memory that threads share; undefined where the host cannot. `arena` belongs to the thread that made it.
  */
 export function loadSharedKernel(room: number): SharedKernel | undefined {
-  const { WebAssembly: engine, atob: decode } = host();
-  if (engine === undefined || decode === undefined) return undefined;
-  if (compiledToShare === undefined) compiledToShare = compile(engine, decode, sharing);
+  const { WebAssembly: engine } = host();
+  if (engine === undefined) return undefined;
+  if (compiledToShare === undefined) compiledToShare = compile(engine, sharing);
   if (compiledToShare === null) return undefined;
   const pages = Math.ceil((firstRow + room) / pageSize);
   try {
@@ -98,15 +98,22 @@ function importEnd(bytes: Uint8Array): number {
 /** Compiling checks the module: an engine without vectors, or a page whose policy forbids it, throws. */
 function compile(
   engine: HostWebAssembly,
-  decode: NonNullable<Host["atob"]>,
   change: (bytes: Uint8Array) => Uint8Array = (bytes) => bytes,
 ): object | null {
-  const text = decode(kernelBytes);
-  const bytes = new Uint8Array(text.length);
-  for (let k = 0; k < bytes.length; k++) bytes[k] = text.charCodeAt(k);
+  const bytes = decoded(host());
+  if (bytes === undefined) return null;
   try {
     return new engine.Module(change(bytes));
   } catch {
     return null;
   }
+}
+
+function decoded({ Buffer, atob }: Host): Uint8Array | undefined {
+  if (Buffer !== undefined) return Buffer.from(kernelBytes, "base64");
+  if (atob === undefined) return undefined;
+  const text = atob(kernelBytes);
+  const bytes = new Uint8Array(text.length);
+  for (let k = 0; k < bytes.length; k++) bytes[k] = text.charCodeAt(k);
+  return bytes;
 }

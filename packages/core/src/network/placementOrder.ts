@@ -41,14 +41,7 @@ export function placementOrder(tasks: readonly OrderTask[]): Int32Array {
     }
   });
   const tail = tails(tasks, successors);
-  const ranked = Int32Array.from(tasks, (_, i) => i).sort((a, b) => {
-    const x = tasks[a] as OrderTask;
-    const y = tasks[b] as OrderTask;
-    if (x.placed !== y.placed) return x.placed ? -1 : 1;
-    if (x.priority !== y.priority) return y.priority - x.priority;
-    if (tail[a] !== tail[b]) return (tail[b] as number) - (tail[a] as number);
-    return x.id < y.id ? -1 : 1;
-  });
+  const ranked = rankedByTail(tasks, tail) ?? rankedByAll(tasks, tail);
   const rank = new Int32Array(m);
   ranked.forEach((i, r) => {
     rank[i] = r;
@@ -66,6 +59,36 @@ export function placementOrder(tasks: readonly OrderTask[]): Int32Array {
     }
   }
   return order;
+}
+
+function rankedByAll(tasks: readonly OrderTask[], tail: Float64Array): Int32Array {
+  return Int32Array.from(tasks, (_, i) => i).sort((a, b) => {
+    const x = tasks[a] as OrderTask;
+    const y = tasks[b] as OrderTask;
+    if (x.placed !== y.placed) return x.placed ? -1 : 1;
+    if (x.priority !== y.priority) return y.priority - x.priority;
+    if (tail[a] !== tail[b]) return (tail[b] as number) - (tail[a] as number);
+    return x.id < y.id ? -1 : 1;
+  });
+}
+
+/**
+ * The same for tasks in order of ids of which none is placed and all have one priority, where tail and index fit into one
+ * whole number each: numbers are sorted without calling anything. undefined: not such tasks.
+ */
+function rankedByTail(tasks: readonly OrderTask[], tail: Float64Array): Int32Array | undefined {
+  const m = tasks.length;
+  const keys = new Float64Array(m);
+  for (let i = 0; i < m; i++) {
+    const { id, placed, priority } = tasks[i] as OrderTask;
+    const before = tasks[i - 1];
+    if (placed || (before !== undefined && (priority !== before.priority || before.id > id)))
+      return undefined;
+    const key = i - m * (tail[i] as number);
+    if (!Number.isSafeInteger(key)) return undefined;
+    keys[i] = key;
+  }
+  return Int32Array.from(keys.sort(), (key) => ((key % m) + m) % m);
 }
 
 /** A heap of up to `most` whole numbers, the least of which comes first. */

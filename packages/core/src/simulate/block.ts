@@ -1,3 +1,4 @@
+import type { WorkCalendar } from "../calendar/workCalendar.ts";
 import {
   bytesOfCalendar,
   bytesOfDrawer,
@@ -123,20 +124,19 @@ export function bytesOfBlock(model: Model, size: number): number {
 /** Quantile and outcome tables, calendars, and rows for uniforms (twice a correlated set's). */
 export function bytesOfTables(model: Model): number {
   const uniforms = 2 + model.groups.length + 2 * (model.correlated?.slots.length ?? 0);
-  const calendars = new Set(
-    model.tasks.flatMap((task) => [task.calendar, ...task.links.map((link) => link.lagCalendar)]),
-  );
-  const tables = model.slots.reduce(
-    (sum, { estimate }) =>
-      sum +
-      (estimate.kind === "range"
-        ? bytesOfTable
-        : estimate.kind === "outcomes"
-          ? bytesOfRows(2, estimate.outcomes.length, 8)
-          : 0),
-    0,
-  );
-  const ofCalendars = [...calendars].reduce((sum, calendar) => sum + bytesOfCalendar(calendar), 0);
+  // Plain loops: this is asked once, when they are quicker than anything handed a function.
+  const calendars = new Set<WorkCalendar>();
+  for (const { calendar, links } of model.tasks) {
+    calendars.add(calendar);
+    for (const { lagCalendar } of links) if (lagCalendar !== calendar) calendars.add(lagCalendar);
+  }
+  let tables = 0;
+  for (const { estimate } of model.slots) {
+    if (estimate.kind === "range") tables += bytesOfTable;
+    else if (estimate.kind === "outcomes") tables += bytesOfRows(2, estimate.outcomes.length, 8);
+  }
+  let ofCalendars = 0;
+  for (const calendar of calendars) ofCalendars += bytesOfCalendar(calendar);
   return (
     (followsProgram(model) ? bytesOfProgram(model) : 0) +
     bytesOfPieces +

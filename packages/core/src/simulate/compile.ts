@@ -38,6 +38,7 @@ export function compile(source: Plan): Model {
   );
   const people = [...plan.people].sort(byId);
   const personIndex = new Map(people.map((person, index) => [person.id, index]));
+  const rates = new Map(people.map((person) => [person.id, person.rate]));
   const tasks = plan.tasks.map((task, index) =>
     compileTask(task, {
       plan,
@@ -48,6 +49,7 @@ export function compile(source: Plan): Model {
       taskIndex,
       drawIds,
       personIndex,
+      rates,
       adopted,
       impacts: register.impactsOn[index] ?? [],
       entries: register.entries,
@@ -104,6 +106,8 @@ interface TaskContext {
   taskIndex: ReadonlyMap<string, number>;
   drawIds: ReadonlyMap<string, string>;
   personIndex: ReadonlyMap<string, number>;
+  /** What people cost a working day. */
+  rates: ReadonlyMap<string, number | undefined>;
   adopted: ReadonlySet<string>;
   impacts: ModelTask["impacts"];
   entries: readonly ModelEntry[];
@@ -129,7 +133,6 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
   const shares = people.reduce((sum, person) => sum + person.share, 0);
   const perHead = task.effort === undefined ? 1 : 1 / shares;
   const notBefore = task.notBefore === undefined ? 0 : Math.max(0, dayNumber(task.notBefore) - startDay);
-  const rates = new Map(plan.people.map((person) => [person.id, person.rate]));
   const progress = compileProgress(task, calendar, context);
   return {
     id: task.id,
@@ -149,7 +152,7 @@ function compileTask(task: Task, context: TaskContext): ModelTask {
     readingFloor: progress?.start ?? Math.max(notBefore, statusDay === undefined ? 0 : statusDay + 1),
     cost: amount(task.cost, "cost"),
     costPerDay: amount(task.costPerDay, "costPerDay"),
-    peoplePerDay: people.reduce((sum, person) => sum + (rates.get(person.id) ?? 0) * person.share, 0),
+    peoplePerDay: people.reduce((sum, person) => sum + (context.rates.get(person.id) ?? 0) * person.share, 0),
     chance:
       progress !== undefined
         ? 1

@@ -97,13 +97,14 @@ export function keepsFinishes(model: Model, iterations: number): boolean {
 /**
  * Empty trials with rows for all that the model and the options ask to be kept.
  *
+ * @param asWritten  Needed only where cost is phased by month.
  * @param where  "in kernel": tasks' moments lie in the memory of the kernel that computes them (`kernelOf`), where there
  *               is room; such trials cannot be handed to another thread. "apart": in one piece of memory of their own.
  *               A kernel: all rows lie in its memory, and there are none of starts, which can be had from the finishes. A buffer of `bytesOfTrials`: in that one, which several threads may share; what it holds stays.
  */
 export function newTrials(
   model: Model,
-  asWritten: AsWritten,
+  asWritten: AsWritten | undefined,
   options: SimulateOptions,
   where: "in kernel" | "apart" | SharedArrayBuffer | { kernel: Kernel } = "apart",
 ): Trials {
@@ -170,11 +171,11 @@ function isAppraised(model: Model): boolean {
 /** Rows of doubles besides tasks' moments, and the months that are phased, if any. */
 function rowsNeeded(
   model: Model,
-  asWritten: AsWritten,
+  asWritten: AsWritten | undefined,
   options: SimulateOptions,
 ): { rows: number; months: Months | undefined } {
   const phased = options.months === true || model.plan.commitment.funds.length > 0;
-  const months = phased ? monthsOf(model, asWritten) : undefined;
+  const months = phased && asWritten !== undefined ? monthsOf(model, asWritten) : undefined;
   const rows =
     2 +
     model.intervals.length +

@@ -6,13 +6,19 @@ import type { Model, ModelTask } from "../model.ts";
  * else is computed step by step in TypeScript, with the same bits where both can do it.
  */
 export function followsProgram(model: Model): boolean {
-  return (
-    !model.limitedPeople &&
-    model.finishOf < 0 &&
-    model.correlated === undefined &&
-    model.tasks.every((task) => isPlain(model, task))
-  );
+  let follows = known.get(model);
+  if (follows === undefined) {
+    follows =
+      !model.limitedPeople &&
+      model.finishOf < 0 &&
+      model.correlated === undefined &&
+      model.tasks.every((task) => isPlain(model, task));
+    known.set(model, follows);
+  }
+  return follows;
 }
+
+const known = new WeakMap<Model, boolean>();
 
 function isPlain(model: Model, task: ModelTask): boolean {
   if (task.kind !== "task" || task.mayBePoint || task.progress !== undefined) return false;

@@ -5,6 +5,7 @@ import { addOverheads } from "../money.ts";
 import { onTarget } from "../tally.ts";
 import type { TrialSums, Trials } from "../trials.ts";
 import { followsProgram } from "./followsProgram.ts";
+import { bytesOfWords, streamsOf } from "./streams.ts";
 import { sumsTold, toldLayout } from "./told.ts";
 import { addressesOf, lawsOf, localRows, writeProgram } from "./writeProgram.ts";
 
@@ -39,10 +40,11 @@ export function programRunner(
   };
   const local = localRows(model, kernel);
   const laws = lawsOf(model, kernel);
+  const seeds = arena.int32(1, bytesOfWords(model) >> 2)[0] as Int32Array;
   const program = writeProgram(
     model,
     asWritten,
-    trials.seed,
+    seeds.byteOffset,
     kernel,
     addressesOf(block),
     local,
@@ -50,8 +52,8 @@ export function programRunner(
     rows,
     layout,
   );
+  const streams = streamsOf(model, trials.seed);
   const told = arena.rows(1, layout.bytes >> 3)[0] as Float64Array;
-  const seeds = new Uint32Array(arena.buffer, program.words, 40 * program.streams.length);
   const ten = new Uint32Array(40);
   let seeded = -1;
   const targeted = model.tasks.flatMap((task, j) => (task.targetDay === undefined ? [] : [j]));
@@ -59,7 +61,7 @@ export function programRunner(
     run(b, first, n) {
       const decade = Math.floor(b / 10);
       if (decade !== seeded) {
-        program.streams.forEach((stream, i) => {
+        streams.forEach((stream, i) => {
           kernel.seedTen(stream, decade, ten);
           seeds.set(ten, 40 * i);
         });

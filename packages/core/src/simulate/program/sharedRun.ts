@@ -9,17 +9,13 @@ import type { AsWritten } from "../asWritten.ts";
 import { blockSize, bytesOfBlock, bytesOfTables } from "../block.ts";
 import type { Model } from "../model.ts";
 import type { SimulateOptions } from "../simulate.ts";
-import { addSums, keepsFinishes, newSums, newTrials, type Trials } from "../trials.ts";
+import { keepsFinishes, newTrials, type Trials } from "../trials.ts";
+import { addToldTo, bytesOfAllTold } from "./addTold.ts";
 import { followsProgram } from "./followsProgram.ts";
-import { sumsTold, toldLayout } from "./told.ts";
-import {
-  bytesOfProgram,
-  bytesOfWords,
-  lawsOf,
-  localRows,
-  newAddresses,
-  writeProgram,
-} from "./writeProgram.ts";
+import { bytesOfStreams, noteStreams, seedLong } from "./seeding.ts";
+import { bytesOfWords, streamsOf } from "./streams.ts";
+import { toldLayout } from "./told.ts";
+import { bytesOfProgram, lawsOf, localRows, newAddresses, writeProgram } from "./writeProgram.ts";
 
 /** What another thread needs to work on a run: memory, module, where in the memory it is told what there is to do. */
 export interface RunEntry extends KernelEntry {
@@ -42,14 +38,16 @@ export interface SharedRun {
   /** Iterations that are done. */
   iterations(): number;
   /** Writes the program, so that blocks can be taken. */
-  write(): void;
-  /** Adds up the sums, when all blocks are done; the task that ran past its calendar, or -1. */
-  sum(): number;
+  write(asWritten: AsWritten): void;
+  /** Lets percentiles be taken, when all blocks are done; or says which task ran past its calendar. */
+  read(): number | undefined;
+  /** Adds up the sums, when all blocks are done: others may read percentiles meanwhile. */
+  sum(asWritten: AsWritten): void;
   /** Sends away whoever still waits for something to do. */
   close(): void;
   /** The starts of a task in all iterations, computed again; until the next call. */
   starts(task: number): Float64Array;
-  /** Percentiles of all tasks as `taskRanks` has them, NaN where a row has to be looked at again. */
+  /** Percentiles of all tasks, to be asked once, as `taskRanks` has them, NaN where a row has to be looked at again. */
   ranks(): Float64Array;
 }
 
@@ -86,11 +84,19 @@ const at = {
   most: 39,
   closed: 40,
   zeros: 41,
+  ofWords: 42,
+  decades: 43,
+  streams: 44,
+  ofStreams: 45,
+  leaning: 46,
 } as const;
 const boardLength = 48;
 
+/** Where a step that places a task has the earliest moment. */
+const earliestAt = 40;
 const pageBytes = 65536;
 const tablesAtOnce = 32;
+const streamsAtOnce = 64;
 const tasksAtOnce = 8;
 const ranksPerTask = 7;
 
@@ -115,13 +121,18 @@ export function canBeShared(model: Model, options: SimulateOptions): boolean {
   );
 }
 
-/** undefined where memory cannot be shared. Ranks are those of starts and finishes that a summary reads. */
+/**
+ * undefined where memory cannot be shared.
+ *
+ * @param wanted  The ranks of starts and finishes that a summary reads, ascending; the former are among the latter.
+ * @param begun   Called as soon as others can join, before there is anything to be computed.
+ */
 export function shareRun(
   model: Model,
-  asWritten: AsWritten,
   options: SimulateOptions,
   threads: number,
   wanted: { starts: readonly number[]; finishes: readonly number[] },
+  begun: (entry: RunEntry) => void,
 ): SharedRun | undefined {
   const n = options.iterations ?? model.plan.iterations;
   const size = Math.min(n, blockSize);
@@ -129,26 +140,41 @@ export function shareRun(
   const blocks = Math.ceil(n / blockSize);
   const decades = Math.ceil(blocks / 10);
   const layout = toldLayout(model);
+  const seeding = streamsOf(model, options.seed ?? model.plan.seed);
   const room = roomFor(n);
   const span = bytesOfBlock(model, size) + bytesOfProgram(model);
-  const shared = loadSharedKernel(
+  const roomNeeded =
     threads * (span + bytesOfRows(1, room, 8) + pageBytes + 64) +
-      bytesOfTables(model) +
-      bytesOfRows(tasks + 3, n, 8) +
-      bytesOfRows(1, n, 4) +
-      bytesOfRows(1, blocks * layout.bytes, 1) +
-      bytesOfRows(1, decades * bytesOfWords(model), 1) +
-      bytesOfRows(1, ranksPerTask * tasks, 8) +
-      bytesOfRows(1, 32 * model.slots.length, 1) +
-      bytesOfRows(1, tasks, 4) +
-      bytesOfRows(4, blocks + boardLength + 64, 4),
-  );
+    bytesOfTables(model) +
+    bytesOfRows(tasks + 3, n, 8) +
+    bytesOfRows(1, n, 4) +
+    bytesOfRows(1, blocks * layout.bytes, 1) +
+    bytesOfRows(1, decades * bytesOfWords(model), 1) +
+    bytesOfStreams(seeding) +
+    bytesOfAllTold(model) +
+    bytesOfRows(1, ranksPerTask * tasks, 8) +
+    bytesOfRows(1, 32 * model.slots.length, 1) +
+    bytesOfRows(2, tasks, 4) +
+    bytesOfRows(4, blocks + boardLength + 64, 4);
+  const shared = loadSharedKernel(roomNeeded);
   if (shared === undefined) return undefined;
   const { kernel, entry } = shared;
   const { arena, wasm } = kernel;
   if (wasm === undefined) return undefined;
   const board = arena.int32(1, boardLength)[0] as Int32Array;
-  const trials = newTrials(model, asWritten, options, { kernel });
+  const put = (values: Partial<Record<keyof typeof at, number>>) => {
+    for (const [name, value] of Object.entries(values)) board[at[name as keyof typeof at]] = value;
+  };
+  const trials = newTrials(model, undefined, options, { kernel });
+  const runEntry = { ...entry, board: board.byteOffset };
+  put({
+    finishes: addressOf(trials.finishes[0]),
+    stride: bytesOfRows(1, n, 8),
+    tasks,
+    threads: 1,
+    most: threads,
+  });
+  if (threads > 1) begun(runEntry);
   const before = arena.room;
   const block = newAddresses(model, kernel, size);
   const local = localRows(model, kernel);
@@ -161,6 +187,10 @@ export function shareRun(
   const found = arena.rows(1, ranksPerTask * tasks)[0] as Float64Array;
   const beyond = arena.int32(1, blocks)[0] as Int32Array;
   const placing = arena.int32(1, tasks)[0] as Int32Array;
+  const leaning = arena.int32(1, tasks)[0] as Int32Array;
+  model.tasks.forEach(({ calendar, links }, j) => {
+    if (calendar.everyDay && links.length <= 1) leaning[j] = 1 + (links[0]?.from ?? tasks);
+  });
   const [zeros = 0] = arena.addresses(1, n, 8);
   const wantedRows = [wanted.starts, wanted.finishes].map((ranks) => {
     const row = arena.int32(1, ranks.length)[0] as Int32Array;
@@ -172,9 +202,8 @@ export function shareRun(
   const laws = lawsOf(model, kernel, later);
   const list = arena.bytes(1, 32 * later.list.length)[0] as Uint8Array;
   noteTables(list, later.list);
-  const put = (values: Partial<Record<keyof typeof at, number>>) => {
-    for (const [name, value] of Object.entries(values)) board[at[name as keyof typeof at]] = value;
-  };
+  const words = arena.int32(1, (decades * bytesOfWords(model)) >> 2)[0] as Int32Array;
+  const streams = noteStreams(arena, seeding);
   put({
     list: list.byteOffset,
     tables: later.list.length,
@@ -183,12 +212,14 @@ export function shareRun(
     toldBytes: layout.bytes,
     iterations: n,
     span: each,
-    words: bytesOfWords(model),
+    words: words.byteOffset,
+    ofWords: bytesOfWords(model),
+    decades,
+    streams,
+    ofStreams: seeding.length,
     placing: placing.byteOffset,
+    leaning: leaning.byteOffset,
     zeros,
-    finishes: addressOf(trials.finishes[0]),
-    stride: bytesOfRows(1, n, 8),
-    tasks,
     wantedOfStarts: addressOf(wantedRows[0]),
     ofStarts: wanted.starts.length,
     wantedOfFinishes: addressOf(wantedRows[1]),
@@ -197,10 +228,9 @@ export function shareRun(
     scratch: addressOf(scratch[0]),
     pages: pages.byteOffset,
     beyond: beyond.byteOffset,
-    threads: 1,
-    most: threads,
   });
-  board[count.tables] = Math.ceil(later.list.length / tablesAtOnce);
+  board[count.tables] =
+    Math.ceil(later.list.length / tablesAtOnce) + Math.ceil(seeding.length / streamsAtOnce);
   board[count.blocks] = blocks;
   board[count.ranks] = Math.ceil(tasks / tasksAtOnce);
   open(board, "tables");
@@ -208,13 +238,13 @@ export function shareRun(
   let taskAt: ReadonlyMap<number, number> = new Map();
   const worker = workerOn(wasm, board, 0);
   return {
-    entry: { ...entry, board: board.byteOffset },
+    entry: runEntry,
     trials,
     drain: worker.drain,
     done: (stage) => isDone(board, stage),
     wait: (stage, milliseconds) => waitFor(board, stage, milliseconds),
     iterations: () => Math.min(n, blockSize * Atomics.load(board, finished.blocks)),
-    write() {
+    write(asWritten) {
       const rows = {
         starts: block.starts,
         finishes: trials.finishes,
@@ -222,32 +252,27 @@ export function shareRun(
         finishDay: trials.finishDay,
         cost: trials.cost,
       };
-      const { seed } = trials;
-      const program = writeProgram(model, asWritten, seed, kernel, block, local, laws, rows, layout, decades);
-      const words = new Uint32Array(arena.buffer, program.words, (decades * bytesOfWords(model)) >> 2);
-      const ten = new Uint32Array(40);
-      for (let d = 0; d < decades; d++) {
-        program.streams.forEach((stream, i) => {
-          kernel.seedTen(stream, d, ten);
-          words.set(ten, ((d * bytesOfWords(model)) >> 2) + 40 * i);
-        });
-      }
+      const at = words.byteOffset;
+      const program = writeProgram(model, asWritten, at, kernel, block, local, laws, rows, layout);
+      seedLong(seeding, words, decades);
       taskAt = program.taskAt;
       for (const [offset, j] of taskAt) placing[j] = program.at + offset;
       put({ program: program.at });
       open(board, "blocks");
     },
-    sum() {
+    read() {
       const first = beyond.findIndex((place) => place > 0);
       if (first >= 0) return taskAt.get((beyond[first] as number) - 1) as number;
-      const ofOne = newSums(model);
-      for (let b = 0; b < blocks; b++) {
-        const ofBlock = Math.min(blockSize, n - b * blockSize);
-        const where = told.byteOffset + b * layout.bytes;
-        addSums(trials.sums, sumsTold(model, asWritten, layout, arena.buffer, where, ofBlock, ofOne));
-      }
       open(board, "ranks");
-      return -1;
+      return undefined;
+    },
+    sum(asWritten) {
+      addToldTo(trials.sums, kernel, model, asWritten, {
+        at: told.byteOffset,
+        bytes: layout.bytes,
+        blocks,
+        n,
+      });
     },
     close() {
       Atomics.store(board, at.closed, 1);
@@ -257,7 +282,26 @@ export function shareRun(
       wasm.startsOf(placing[task] as number, addressOf(scratch[0]), zeros, n);
       return (scratch[0] as Float64Array).subarray(0, n);
     },
-    ranks: () => found.slice(),
+    ranks() {
+      const read = found.slice();
+      const doubles = new Float64Array(arena.buffer);
+      const places = wanted.starts.map((rank) => wanted.finishes.indexOf(rank));
+      for (let j = 0; j < tasks; j++) {
+        const from = (leaning[j] as number) - 1;
+        if (from < 0) continue;
+        const earliest = doubles[((placing[j] as number) + earliestAt) >> 3] as number;
+        // Where a row has to be looked at again, only its first says so.
+        const first = from === tasks ? 0 : (read[ranksPerTask * from + 3] as number);
+        if (Number.isNaN(first)) read[ranksPerTask * j] = first;
+        else
+          for (let i = 0; i < places.length; i++) {
+            const bound =
+              from === tasks ? 0 : (read[ranksPerTask * from + 3 + (places[i] as number)] as number);
+            read[ranksPerTask * j + i] = bound < earliest ? earliest : bound;
+          }
+      }
+      return read;
+    },
   };
 }
 
@@ -267,13 +311,15 @@ export function joinRun(entry: RunEntry): void {
   const closed = () => Atomics.load(board, at.closed) === 1;
   const thread = closed() ? Number.POSITIVE_INFINITY : Atomics.add(board, at.threads, 1);
   if (thread >= (board[at.most] as number)) return;
-  const worker = workerOn(joinKernel(entry), board, thread);
+  const kernel = joinKernel(entry);
+  let worker: ReturnType<typeof workerOn> | undefined;
   let before: Stage | undefined;
   for (const stage of ["tables", "blocks", "ranks"] as const) {
     while (!closed() && before !== undefined && !isDone(board, before)) waitFor(board, before, patience);
     while (!closed() && Atomics.load(board, ready[stage]) === 0)
       Atomics.wait(board, ready[stage], 0, patience);
     if (closed()) return;
+    worker ??= workerOn(kernel, board, thread);
     worker.drain(stage);
     before = stage;
   }
@@ -329,13 +375,20 @@ function workerOn(wasm: KernelExports, board: Int32Array, thread: number): { dra
   const work: Record<Stage, (piece: number) => void> = {
     tables(piece) {
       const from = piece * tablesAtOnce;
-      wasm.pertTables(of("list"), from, Math.min(of("tables"), from + tablesAtOnce), of("logCells"));
+      const tables = of("tables");
+      if (from < tables) {
+        wasm.pertTables(of("list"), from, Math.min(tables, from + tablesAtOnce), of("logCells"));
+        return;
+      }
+      const first = streamsAtOnce * (piece - Math.ceil(tables / tablesAtOnce));
+      const to = Math.min(of("ofStreams"), first + streamsAtOnce);
+      wasm.seedStreams(of("streams"), first, to, of("decades"), of("ofWords"), of("words"));
     },
     blocks(b) {
       const first = b * blockSize;
       const told = of("told") + b * of("toldBytes");
       const decade = Math.floor(b / 10);
-      const seed = decade * of("words") + 16 * (b - 10 * decade);
+      const seed = decade * of("ofWords") + 16 * (b - 10 * decade);
       const size = Math.min(blockSize, n - first);
       const beyond = wasm.runProgram(of("program"), rows, 8 * first, rows, 8 * first, told, seed, size);
       if (beyond < 0) return;
@@ -349,12 +402,15 @@ function workerOn(wasm: KernelExports, board: Int32Array, thread: number): { dra
       const from = piece * tasksAtOnce;
       const to = Math.min(of("tasks"), from + tasksAtOnce);
       const placing = new Int32Array(board.buffer, of("placing"), of("tasks"));
+      const leaning = new Int32Array(board.buffer, of("leaning"), of("tasks"));
       const rank = (row: number, wanted: number, ranks: number, into: number) =>
         wasm.rankRow(row, n, ranks, wanted, scratch + 8 * n + 64, n >> 2, into);
       for (let j = from; j < to; j++) {
         const out = of("ranks") + 8 * ranksPerTask * j;
-        wasm.startsOf(placing[j] as number, scratch, of("zeros"), n);
-        rank(scratch, of("ofStarts"), of("wantedOfStarts"), out);
+        if (leaning[j] === 0) {
+          wasm.startsOf(placing[j] as number, scratch, of("zeros"), n);
+          rank(scratch, of("ofStarts"), of("wantedOfStarts"), out);
+        }
         rank(of("finishes") + j * of("stride"), of("ofFinishes"), of("wantedOfFinishes"), out + 24);
       }
     },

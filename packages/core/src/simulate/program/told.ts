@@ -19,8 +19,10 @@ export interface ToldLayout {
 }
 
 export function toldLayout(model: Model): ToldLayout {
-  const impacts = model.tasks.reduce((sum, task) => sum + task.impacts.length, 0);
-  const costs = model.register.reduce((sum, entry) => sum + costsOf(entry), 0);
+  let impacts = 0;
+  let costs = 0;
+  for (const task of model.tasks) impacts += task.impacts.length;
+  for (const entry of model.register) costs += costsOf(entry);
   const ofImpacts = 40 * model.tasks.length;
   const ofCosts = ofImpacts + 16 * impacts;
   const ofResponses = ofCosts + 8 * costs;
@@ -37,7 +39,7 @@ export function toldLayout(model: Model): ToldLayout {
   };
 }
 
-function costsOf(entry: Model["register"][number]): number {
+export function costsOf(entry: Model["register"][number]): number {
   return entry.impacts.filter((impact) => impact.cost !== undefined).length;
 }
 

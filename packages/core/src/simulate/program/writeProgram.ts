@@ -1,10 +1,11 @@
 import { bytesOfRows, type Kernel, type TablesToMake } from "../../kernel/index.ts";
-import { outcomeTable, streamText } from "../../sampling/index.ts";
+import { outcomeTable } from "../../sampling/index.ts";
 import { standardise } from "../../sampling/shapes/standardise.ts";
 import type { AsWritten } from "../asWritten.ts";
 import { type Block, blockSize, drawnAsIs } from "../block.ts";
 import type { Amount, Model, ModelTask, Slot } from "../model.ts";
 import { newSteps, none, step } from "./steps.ts";
+import { bytesOfWords, wordsOfEntry, wordsOfGroup, wordsOfSlot } from "./streams.ts";
 import { type ToldLayout, toldLayout } from "./told.ts";
 
 /** Addresses of rows of all iterations, or of a block where moments are not kept. */
@@ -20,9 +21,6 @@ export interface Rows {
 /** A program in a kernel's memory, and what has to stand beside it. */
 export interface Program {
   at: number;
-  /** By stream: the text its blocks are seeded from. Words of ten blocks each stand at `words`, 160 bytes a stream. */
-  streams: readonly string[];
-  words: number;
   /** The task whose placing begins at an offset of the program. */
   taskAt: ReadonlyMap<number, number>;
 }
@@ -33,9 +31,14 @@ const turns = 16;
 /** Bytes that a program and its own rows take in an arena, roughly and never too few. */
 export function bytesOfProgram(model: Model): number {
   const { slots, tasks, register } = model;
-  const links = tasks.reduce((sum, task) => sum + task.links.length, 0);
-  const impacts = tasks.reduce((sum, task) => sum + task.impacts.length, 0);
-  const costs = register.reduce((sum, entry) => sum + entry.impacts.length, 0);
+  let links = 0;
+  let impacts = 0;
+  let costs = 0;
+  for (const task of tasks) {
+    links += task.links.length;
+    impacts += task.impacts.length;
+  }
+  for (const entry of register) costs += entry.impacts.length;
   const steps =
     256 * tasks.length + 16 * links + 256 * impacts + 64 * (slots.length + costs) + 64 * register.length;
   const rest = 16 * model.pairs.length + 64 * model.responses.length + 4096;
@@ -45,15 +48,10 @@ export function bytesOfProgram(model: Model): number {
     bytesOfRows(turns + 3 + model.groups.length, blockSize, 8) +
     bytesOfRows(2, tasks.length + 1, 8) +
     bytesOfRows(1, 48 * slots.length, 1) +
-    160 * (slots.length + register.length + model.groups.length) +
+    bytesOfWords(model) +
     toldLayout(model).bytes +
     512
   );
-}
-
-/** Bytes of the words of ten blocks of all streams. */
-export function bytesOfWords(model: Model): number {
-  return 160 * (model.slots.length + model.register.length + model.groups.length);
 }
 
 /** How a slot is drawn: address of its table, and whether no draw can be below 0. */
@@ -93,17 +91,18 @@ export function addressesOf({ draws, duration, moves, occurs }: Block): BlockAdd
   };
 }
 
-/** Rows for blocks of `size` iterations that only a program works on, with starts that are not kept. */
+/** Rows for blocks of `size` iterations that only a program works on, with one row for all starts, which are not kept. */
 export function newAddresses(
   model: Model,
   { arena }: Kernel,
   size: number,
 ): BlockAddresses & { starts: number[] } {
   const draws = arena.addresses(model.slots.length, size, 8);
+  const [start = 0] = arena.addresses(1, size, 8);
   const other = arena.addresses(model.tasks.length, size, 8);
   return {
     draws,
-    starts: arena.addresses(model.tasks.length, size, 8),
+    starts: model.tasks.map(() => start),
     durations: model.tasks.map((task, j) =>
       drawnAsIs(task) ? (draws[task.duration.slot] as number) : (other[j] as number),
     ),
@@ -139,18 +138,19 @@ export function localRows(model: Model, { arena }: Kernel): LocalRows {
 /**
  * Writes what a block of the model does, for a model that `followsProgram`: draw, realise, pay, place, mark, sum. Sums
  * are those of `tally` and `addMoney`, in the same order.
+ *
+ * @param words  Where the words of ten blocks begin that streams are seeded from (`streamsOf`).
  */
 export function writeProgram(
   model: Model,
   asWritten: AsWritten,
-  seed: string,
+  words: number,
   kernel: Kernel,
   block: BlockAddresses,
   local: LocalRows,
   laws: readonly (Law | undefined)[],
   rows: Rows,
   layout: ToldLayout,
-  decades = 1,
 ): Program {
   const { arena } = kernel;
   const steps = newSteps();
@@ -158,36 +158,41 @@ export function writeProgram(
   const { durations, moves, occurs } = block;
   const total = addressOf(rows.cost);
   const planFinish = addressOf(rows.finish);
-  const streams: string[] = [];
-  const streamOf = (item: string, purpose: string) =>
-    160 * (streams.push(streamText(seed, item, purpose)) - 1);
-
-  // Streams' words stand in one piece; how many there are is known before the first is written.
-  const words = addressOf(arena.bytes(1, decades * bytesOfWords(model))[0] as Uint8Array);
   const once = drawnOnce(model);
-  const drawn = new Map<number, number>();
-  const addressOfSlot = (s: number) => drawn.get(s) as number;
+  /** Where each slot is drawn; -1: not yet. */
+  const drawn = new Float64Array(model.slots.length).fill(-1);
+  const addressOfSlot = (s: number) => drawn[s] as number;
   const records = drawRecords(model, kernel, laws);
   let turn = 0;
   let asked = 0;
   let done = 0;
   const waiting: number[] = [];
-  const after: { asked: number; write: () => void }[] = [];
+  /** By task: how many draws must be done before it is realised. */
+  const askedBy = new Int32Array(model.tasks.length);
+  let known = 0;
+  let realised = 0;
   /** Draws what waits, by fours unless it is the rest; then writes what waited for it. */
   const flush = (rest: boolean) => {
-    const now = waiting.splice(0, rest ? waiting.length : waiting.length & ~3);
-    done += now.length;
-    if (now.length > 0)
-      steps.add(step.draw, [now.length, records.put(now, words, streamOf, addressOfSlot, layout)]);
-    while (after.length > 0 && (after[0] as (typeof after)[0]).asked <= done) after.shift()?.write();
+    const now = rest ? waiting.length : waiting.length & ~3;
+    if (now > 0) {
+      const first = records.next();
+      for (const s of waiting.splice(0, now)) records.put(s, words, addressOfSlot(s), layout);
+      steps.add(step.draw, [now, first]);
+      done += now;
+    }
+    for (; realised < known && (askedBy[realised] as number) <= done; realised++) {
+      const task = model.tasks[realised] as ModelTask;
+      realise(task, realised);
+      pay(task, realised);
+    }
   };
   const draw = (s: number) => {
-    if (drawn.has(s)) return;
+    if (addressOfSlot(s) >= 0) return;
     const slot = model.slots[s] as Slot;
-    drawn.set(s, once.has(s) ? (spare[turn++ % turns] as number) : (block.draws[s] as number));
+    drawn[s] = once[s] === 1 ? (spare[turn++ % turns] as number) : (block.draws[s] as number);
     if (slot.estimate.kind === "outcomes") {
       const { values, upTo } = outcomeTable(slot.estimate);
-      steps.add(step.uniforms, [words + streamOf(slot.item, slot.purpose), uniforms]);
+      steps.add(step.uniforms, [words + wordsOfSlot(s), uniforms]);
       const tables = [addressOf(arena.table(values)), addressOf(arena.table(upTo)), values.length];
       steps.add(step.outcomes, [...tables, uniforms, addressOfSlot(s), slot.cut ? 1 : 0, layout.cut(s)]);
       return;
@@ -213,10 +218,9 @@ export function writeProgram(
       return;
     }
     const u = entry.group < 0 ? uniforms : (groups[entry.group] as number);
-    if (entry.group < 0) steps.add(step.uniforms, [words + streamOf(entry.item, "occurs"), u]);
+    if (entry.group < 0) steps.add(step.uniforms, [words + wordsOfEntry(model, e), u]);
     else if (!drawnGroups.has(entry.group)) {
-      const name = `group:${model.groups[entry.group]?.name ?? ""}`;
-      steps.add(step.uniforms, [words + streamOf(name, "occurs"), u]);
+      steps.add(step.uniforms, [words + wordsOfGroup(model, entry.group), u]);
       drawnGroups.add(entry.group);
     }
     steps.add(step.occur, [u, out], [entry.lo, entry.hi]);
@@ -261,14 +265,12 @@ export function writeProgram(
     else steps.add(step.addCost, [total, first, money]);
   };
   model.tasks.forEach((task, j) => {
-    for (const { slot } of [task.duration, task.cost, task.costPerDay]) if (slot >= 0) draw(slot);
-    after.push({
-      asked,
-      write() {
-        realise(task, j);
-        pay(task, j);
-      },
-    });
+    const { duration, cost, costPerDay } = task;
+    if (duration.slot >= 0) draw(duration.slot);
+    if (cost.slot >= 0) draw(cost.slot);
+    if (costPerDay.slot >= 0) draw(costPerDay.slot);
+    askedBy[j] = asked;
+    known++;
     flush(false);
   });
   flush(true);
@@ -286,6 +288,9 @@ export function writeProgram(
   });
 
   const taskAt = new Map<number, number>();
+  const placings = new Int32Array(model.tasks.length);
+  /** Starts that share a row are computed again where they are looked at. */
+  const again = rows.starts.length > 1 && rows.starts[0] === rows.starts[1];
   const { starts } = rows;
   const finishes = rows.finishes.map(addressOf);
   for (const j of model.order) {
@@ -294,6 +299,7 @@ export function writeProgram(
     const held = task.holdToPlan ? (asWritten.starts[j] as number) : 0;
     const earliest = Math.max((model.statusDay ?? -1) + 1, held, task.notBefore);
     taskAt.set(steps.length(), j);
+    placings[j] = steps.length();
     const own = [durations[j] as number, starts[j] as number, finishes[j] as number];
     steps.add(
       step.place,
@@ -315,7 +321,7 @@ export function writeProgram(
     const own = [durations[j] as number, moves[j] as number, starts[j] as number];
     steps.add(
       step.mark,
-      [task.links.length, ...own, days, layout.task(j), 0],
+      [task.links.length, ...own, days, layout.task(j), again ? (placings[j] as number) : 0],
       [asWritten.bareDurations[j] as number, gap, end],
       task.links.flatMap((link) => [moves[link.from] as number, finishes[link.from] as number]),
     );
@@ -361,7 +367,7 @@ export function writeProgram(
   const bytes = steps.bytes();
   const program = arena.bytes(1, bytes.length)[0] as Uint8Array;
   program.set(bytes);
-  return { at: program.byteOffset, streams, words, taskAt };
+  return { at: program.byteOffset, taskAt };
 }
 
 function addressOf(row: { byteOffset: number }): number {
@@ -376,11 +382,11 @@ function calendarOf(kernel: Kernel, task: ModelTask) {
 }
 
 /** Slots of tasks that are read once, as the task is paid for: what they cost, where no impact comes back to it. */
-function drawnOnce(model: Model): Set<number> {
-  const once = new Set<number>();
-  for (const task of model.tasks) {
-    if (task.cost.slot >= 0) once.add(task.cost.slot);
-    if (task.costPerDay.slot >= 0 && task.impacts.length === 0) once.add(task.costPerDay.slot);
+function drawnOnce(model: Model): Uint8Array {
+  const once = new Uint8Array(model.slots.length);
+  for (const { cost, costPerDay, impacts } of model.tasks) {
+    if (cost.slot >= 0) once[cost.slot] = 1;
+    if (costPerDay.slot >= 0 && impacts.length === 0) once[costPerDay.slot] = 1;
   }
   return once;
 }
@@ -392,27 +398,20 @@ function drawRecords(model: Model, kernel: Kernel, laws: readonly (Law | undefin
   const doubles = new Float64Array(buffer, byteOffset, 6 * model.slots.length);
   let next = 0;
   return {
-    put(
-      slots: readonly number[],
-      words: number,
-      streamOf: (item: string, purpose: string) => number,
-      rowOf: (slot: number) => number,
-      layout: ToldLayout,
-    ): number {
-      const first = byteOffset + 48 * next;
-      for (const s of slots) {
-        const { item, purpose, cut } = model.slots[s] as Slot;
-        const { table, shift, scale, neverBelow } = laws[s] as Law; // only those with one wait
-        integers[12 * next] = words + streamOf(item, purpose);
-        integers[12 * next + 1] = table;
-        integers[12 * next + 2] = rowOf(s);
-        integers[12 * next + 3] = cut && !neverBelow ? 1 : 0;
-        doubles[6 * next + 2] = shift;
-        doubles[6 * next + 3] = scale;
-        integers[12 * next + 9] = layout.cut(s);
-        next++;
-      }
-      return first;
+    /** Where the next one will stand. */
+    next: () => byteOffset + 48 * next,
+    put(s: number, words: number, row: number, layout: ToldLayout) {
+      const { cut } = model.slots[s] as Slot;
+      const { table, shift, scale, neverBelow } = laws[s] as Law; // only those with one wait
+      const at = 12 * next;
+      integers[at] = words + wordsOfSlot(s);
+      integers[at + 1] = table;
+      integers[at + 2] = row;
+      integers[at + 3] = cut && !neverBelow ? 1 : 0;
+      doubles[6 * next + 2] = shift;
+      doubles[6 * next + 3] = scale;
+      integers[at + 9] = layout.cut(s);
+      next++;
     },
   };
 }
