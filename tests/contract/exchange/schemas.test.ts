@@ -20,6 +20,7 @@ import {
 } from "../../../packages/core/src/index.ts";
 import { randomPlanDocument } from "../../oracle/randomPlan.ts";
 import { seededRng } from "../../oracle/seededRng.ts";
+import { documentOf } from "../../property/engine/programPlans.ts";
 
 const ajv = new Ajv2020({ strict: true, allowUnionTypes: true, formats: { date: true } });
 const valid = Object.fromEntries(SCHEMA_NAMES.map((name) => [name, ajv.compile(jsonSchemaOf(name))]));
@@ -51,6 +52,7 @@ describe("the schemas of answers", () => {
   it("hold for forecasts and documents of random plans", () => {
     const isPlan = ajv.compile({ ...planJsonSchema(), $id: "again" });
     for (let seed = 1; seed <= 12; seed++) {
+      expect([seed, isPlan(documentOf(seededRng(seed))), isPlan.errors]).toEqual([seed, true, null]);
       const document = JSON.parse(JSON.stringify(randomPlanDocument(seededRng(seed))));
       expect(isPlan(document), `seed ${seed}: ${JSON.stringify(isPlan.errors)}`).toBe(true);
       const { plan } = planFromData(document);

@@ -1,3 +1,4 @@
+import { SCHEMA_NAMES } from "@leeway/core";
 import { common, drawn } from "./commonOptions.ts";
 
 /** One option of a verb, as `help` prints it and the call is checked against. */
@@ -662,9 +663,8 @@ export const verbs: readonly VerbRule[] = [
     word: { name: "WHAT", means: "the name of a schema", optional: true },
     options: [],
     notes:
-      "Point your editor at it to have a plan checked and completed while you type. WHAT is plan (default), or a verb " +
-      "that prints JSON: forecast, explain, responses, reach, people, paths, confidence, money, future, why, compare, " +
-      "roles, inform.",
+      "Point your editor at it to have a plan checked and completed while you type. WHAT is plan (default), or a verb: " +
+      `everything that is printed as JSON has a schema (${SCHEMA_NAMES.filter((name) => name !== "plan").join(", ")}).`,
   },
   {
     name: "new",
