@@ -9,6 +9,9 @@ import { saveText } from "./saveText.ts";
 /** Widths are rounded to this many px, so that a window being dragged does not redraw every frame. */
 const widthStep = 20;
 
+/** Between the margins of an A4 sheet, in px. */
+const paperWidth = 660;
+
 let drawing: typeof Charts | undefined;
 let loading: Promise<void> | undefined;
 
@@ -90,7 +93,8 @@ export class LeewayFigure extends PageElement {
 
   /** Paper is light whatever the screen is. */
   #draw(): void {
-    const { chart, answer, width } = this;
+    const { chart, answer } = this;
+    const width = this.#print.matches ? paperWidth : this.width;
     const place = this.querySelector(".figure-place");
     if (drawing === undefined || place === null) return;
     if (chart === undefined || answer === undefined || width === 0) return;

@@ -159,7 +159,7 @@ export class LeewayRegister extends LongElement {
               ${delay === undefined ? html`<span class="quiet">no delay</span>` : outcomesWords(delay, unit)}
             </td>`
       }
-      <td role="cell" class="status" data-tools>
+      <td role="cell" class="status" data-tools data-text=${statusWords(entry, entry.status)}>
         <select
           aria-label="${entry.name}: state"
           ?disabled=${this.readonly}

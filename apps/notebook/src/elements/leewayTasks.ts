@@ -245,7 +245,7 @@ export class LeewayTasks extends LongElement {
           }</td>`;
     const waits = [namePath, estimatePath, linksPath].some((field) => this.pending.has(field));
     return html`<tr role="row" class="${waits ? "waits" : ""}" id="task-${task.id}" data-item=${path}>
-      <th role="rowheader" scope="row" class="name">${field({
+      <th role="rowheader" scope="row" class="name" data-text=${task.name}>${field({
         label: `Name of task ${task.id}`,
         committed: task.name,
         shown: this.pending.get(namePath)?.cells.value,
@@ -257,7 +257,7 @@ export class LeewayTasks extends LongElement {
         drop: () => send(this, "plan-drop", { field: namePath }),
       })}</th>
       ${cells}
-      <td role="cell" class="after" data-tools>
+      <td role="cell" class="after" data-tools data-text=${linksCell(task.after)}>
         ${field({
           label: `${task.name}: waits for these tasks, by id or name`,
           committed: linksCell(task.after),

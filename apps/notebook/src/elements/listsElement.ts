@@ -199,7 +199,7 @@ export abstract class ListsElement extends LongElement {
             )}</select>`;
       const sole = spec.columns.length === 1 ? "sole" : "";
       return [
-        html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""} ${sole}">${label}${input}</td>`,
+        html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""} ${sole}" data-text=${printed(one, item)}>${label}${input}</td>`,
       ];
     });
     const waiting = [...this.pending].filter(([own]) =>
@@ -279,6 +279,13 @@ export abstract class ListsElement extends LongElement {
   protected statedAt(path: string): unknown {
     return statedAt(this.stated, path);
   }
+}
+
+/** What stands in the place of a field on paper, where a field would cut it. */
+function printed<T>({ choices, committed }: Column<T>, item: T): string {
+  const value = committed(item);
+  const chosen = value === "" ? "" : choices?.find(([key]) => key === value)?.[1];
+  return chosen ?? value;
 }
 
 function placeIn(path: string): [string, number] {
