@@ -309,7 +309,7 @@ function outline(state: NotebookState, findings: readonly Finding[] | undefined)
     { id: "drivers", name: "Drivers", waiting: 0 },
     { id: "contingency", name: "Contingency", waiting: 0 },
     { id: "purpose", name: "Purpose", waiting: waiting("purpose", "benefits") },
-    { id: "people", name: "People", waiting: waiting("people", "stakeholders") },
+    { id: "people", name: "People", waiting: waiting("people", "stakeholders", "phases") },
     { id: "calendar", name: "Calendar", waiting: waiting("calendar") },
     { id: "work", name: "Work", waiting: waiting("tasks") },
     { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
