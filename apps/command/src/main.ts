@@ -4,6 +4,7 @@ import { exitCodes } from "./exitCodes.ts";
 import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
 import { approvalsVerb } from "./verbs/approvals.ts";
+import { assumptionsVerb } from "./verbs/assumptions.ts";
 import { briefVerb } from "./verbs/brief.ts";
 import { changeVerb } from "./verbs/change.ts";
 import { checkVerb } from "./verbs/check.ts";
@@ -48,6 +49,8 @@ function run(call: Call): number | Promise<number> {
       return confidenceVerb(call);
     case "responses":
       return responsesVerb(call);
+    case "assumptions":
+      return assumptionsVerb(call);
     case "reach":
       return reachVerb(call);
     case "money":

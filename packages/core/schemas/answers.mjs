@@ -4,6 +4,7 @@ export const ANSWERS = {
   explain: ["ExplainAnswer", "explain --json"],
   responses: ["ResponsesAnswer", "responses --json"],
   reach: ["ReachAnswer", "reach --json"],
+  assumptions: ["AssumptionsAnswer", "assumptions --json"],
   people: ["PeopleAnswer", "people --json"],
   paths: ["PathsAnswer", "paths --json"],
   confidence: ["ConfidenceAnswer", "confidence --json"],

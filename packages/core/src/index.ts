@@ -4,6 +4,12 @@ export * from "./communicate/index.ts";
 export * from "./estimating/index.ts";
 export * from "./exchange/index.ts";
 export {
+  type TestAssumptionsOptions,
+  type TestAssumptionsResult,
+  testAssumptions,
+} from "./explain/assumptions/testAssumptions.ts";
+export type * from "./explain/assumptions/types.ts";
+export {
   type Compared,
   type ComparedProblem,
   type CompareOptions,

@@ -113,6 +113,24 @@ export const verbs: readonly VerbRule[] = [
       beforehand,
   },
   {
+    name: "assumptions",
+    summary: "what the plan counts on, and what moves were it false",
+    plans: 1,
+    options: [
+      {
+        name: "if-false",
+        value: "IDS",
+        help: "only these assumptions (default: all that are open)",
+      },
+      common.json,
+      common.confidence,
+      ...drawn,
+    ],
+    notes:
+      "Each assumption is supposed false in turn, everything else as it is, on the draws of the plan as it stands. What " +
+      "moves is said in days, in money and in the chances of what was asked for.",
+  },
+  {
     name: "reach",
     summary: "what it would take to make a date or a sum",
     plans: 1,

@@ -15,6 +15,9 @@ import {
   type PeopleLoadResult,
   type Plan,
   peopleLoad,
+  type TestAssumptionsOptions,
+  type TestAssumptionsResult,
+  testAssumptions,
   type WhichFuture,
   type WhyConfidenceOptions,
   type WhyConfidenceResult,
@@ -28,6 +31,7 @@ import {
 export interface Questions {
   confidence: { options: Omit<WhyConfidenceOptions, "onProgress">; answer: WhyConfidenceResult };
   assumptions: { options: Omit<AssumptionBarsOptions, "onProgress">; answer: AssumptionBarsResult };
+  tested: { options: Omit<TestAssumptionsOptions, "onProgress">; answer: TestAssumptionsResult };
   money: { options: Omit<BudgetOptions, "onProgress">; answer: BudgetResult };
   people: { options: Omit<PeopleLoadOptions, "onProgress">; answer: PeopleLoadResult };
   paths: { options: Omit<DrivingPathsOptions, "onProgress">; answer: DrivingPathsResult };
@@ -52,6 +56,7 @@ const ways: {
 } = {
   confidence: whyConfidence,
   assumptions: assumptionBars,
+  tested: testAssumptions,
   money: budget,
   people: peopleLoad,
   paths: drivingPaths,

@@ -20,6 +20,7 @@ type OfOnePlan = AnswersByVerb[
   | "confidence"
   | "responses"
   | "reach"
+  | "assumptions"
   | "people"
   | "paths"
   | "why"

@@ -4,6 +4,7 @@ import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { exitCodes } from "../exitCodes.ts";
+import { whyNotWritten } from "../files/whyNotWritten.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { printAnswer, printNote, printProblems } from "../output.ts";
 
@@ -65,16 +66,7 @@ function write(path: string, text: string, force: boolean): number {
   try {
     writeWhole(path, text, force);
   } catch (error) {
-    const taken = error instanceof Error && "code" in error && error.code === "EEXIST";
-    const problem = taken
-      ? callProblem("file-exists", path, "There is such a file already.", "Add --force to overwrite it.")
-      : callProblem(
-          "unwritable",
-          path,
-          `It could not be written (${error instanceof Error ? error.message : error}).`,
-          "Choose another place.",
-        );
-    printProblems([problem]);
+    printProblems([whyNotWritten(path, error)]);
     return exitCodes.invalid;
   }
   printNote(`Wrote ${path}. Next: leeway forecast ${path}`);

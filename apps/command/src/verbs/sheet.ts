@@ -18,6 +18,7 @@ import { type GivenPlan, givenPlan, isProblem, speakerOf } from "../estimating/g
 import { outputClash, writeBack, writtenTo } from "../estimating/writeBack.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
+import { whyNotWritten } from "../files/whyNotWritten.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
 import { changedLines } from "../text/changedLines.ts";
@@ -91,12 +92,8 @@ function putOut(text: string, out: string | undefined, force: boolean, rows: num
   try {
     writeWhole(out, text, force);
   } catch (error) {
-    const taken = error instanceof Error && "code" in error && error.code === "EEXIST";
-    const why = error instanceof Error ? error.message : String(error);
-    const [rule, remedy] = taken
-      ? ["There is such a file already; it may be filled in.", "Add --force to overwrite it."]
-      : [`It could not be written (${why}).`, "Choose another place."];
-    return refuse([callProblem(taken ? "file-exists" : "unwritable", out, rule, remedy)]);
+    const rule = "There is such a file already; it may be filled in.";
+    return refuse([whyNotWritten(out, error, [rule, "Add --force to overwrite it."])]);
   }
   printNote(`Wrote ${out}: ${rows === 1 ? "1 estimate" : `${rows} estimates`} to ask for.`);
   return exitCodes.done;

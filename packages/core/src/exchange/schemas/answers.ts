@@ -6,6 +6,7 @@
 import type { Budget } from "../../budget/types.ts";
 import type { RoleMatrix } from "../../communicate/roles/types.ts";
 import type { DueList } from "../../communicate/types.ts";
+import type { AssumptionsTested } from "../../explain/assumptions/types.ts";
 import type {
   Comparison,
   Confidence,
@@ -51,6 +52,8 @@ export type ExplainAnswer = Explanation & Scenario;
 export type ResponsesAnswer = Responses & Scenario;
 /** What `reach --json` prints. */
 export type ReachAnswer = Reach & Scenario;
+/** What `assumptions --json` prints. */
+export type AssumptionsAnswer = AssumptionsTested & Scenario;
 /** What `people --json` prints. */
 export type PeopleAnswer = PeopleLoad & Scenario;
 /** What `paths --json` prints. */
@@ -76,6 +79,7 @@ export interface AnswersByVerb {
   explain: ExplainAnswer;
   responses: ResponsesAnswer;
   reach: ReachAnswer;
+  assumptions: AssumptionsAnswer;
   people: PeopleAnswer;
   paths: PathsAnswer;
   confidence: ConfidenceAnswer;
