@@ -131,6 +131,32 @@ describe("leeway record", () => {
     );
     expect(err).toMatch(/There is no such file[\s\S]*Write 2027-02-05/);
   });
+  it("takes ids with commas between them, a date after them for all, and names each that is wrong", async () => {
+    const { plan } = scratch();
+    const words = [
+      "--status",
+      "2027-02-09",
+      "--started",
+      "strip,felt=2027-02-05",
+      "--finished",
+      "strip, felt",
+    ];
+    expect(await leeway("record", plan, ...words, "--json")).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ changed: ["strip", "felt"], finished: ["strip", "felt"] });
+    expect(readFileSync(plan, "utf8").match(/started: 2027-02-05/g)).toHaveLength(2);
+    expect(
+      await leeway(
+        "record",
+        scratch().plan,
+        "--status",
+        "2027-02-09",
+        "--occurred",
+        "rain,snow,",
+        "--dry-run",
+      ),
+    ).toBe(2);
+    expect(err).toMatch(/--occurred snow/);
+  });
   it("needs a status date, and a file", async () => {
     expect(await leeway("record", scratch().plan)).toBe(2);
     expect(err).toContain("--status");
@@ -156,7 +182,7 @@ describe("leeway record", () => {
     const { plan, folder } = scratch();
     mkdirSync(join(folder, "shed.history.jsonl"));
     expect(await leeway("record", plan, ...FIRST)).toBe(2);
-    expect(err).toContain("cannot be read or written");
+    expect(err).toContain("That is a folder.");
     expect(readFileSync(plan, "utf8")).toBe(PLAN);
   });
   it("goes on from a history whose last line was torn, and keeps the piece", async () => {
@@ -213,7 +239,13 @@ describe("leeway history", () => {
     expect(steps[0]?.difference).toBeDefined();
     rmSync(join(folder, "shed.versions"), { recursive: true });
     out = "";
+    expect(out).not.toContain("what moved from each to the next");
+    out = "";
+    await leeway("history", plan);
+    expect(out).toContain("what moved from each to the next");
+    out = "";
     await leeway("history", plan, "--explain");
+    expect(out).not.toContain("what moved from each to the next");
     expect(out.replace(/\s+/g, " ")).toContain("was not kept: nothing can be said");
   });
 });

@@ -5,8 +5,10 @@ const asked = Number(process.env.LEEWAY_HOSTILE ?? USUAL);
 if (!Number.isInteger(asked) || asked < 1) throw new Error("LEEWAY_HOSTILE is a whole number of cases");
 
 /** Another one every run; `LEEWAY_HOSTILE_SEED` brings a run back. */
-const seed = Number(process.env.LEEWAY_HOSTILE_SEED ?? (Date.now() ^ (process.pid << 12)) & 0x7fffffff);
-if (!Number.isInteger(seed)) throw new Error("LEEWAY_HOSTILE_SEED is a whole number");
+export const SEED = Number(
+  process.env.LEEWAY_HOSTILE_SEED ?? (Date.now() ^ (process.pid << 12)) & 0x7fffffff,
+);
+if (!Number.isInteger(SEED)) throw new Error("LEEWAY_HOSTILE_SEED is a whole number");
 
 let told = false;
 
@@ -19,10 +21,10 @@ let told = false;
 export function effort(share: number): { numRuns: number; seed: number; endOnFailure: boolean } {
   if (!told) {
     told = true;
-    console.log(`hostile input: LEEWAY_HOSTILE_SEED=${seed} LEEWAY_HOSTILE=${asked}`);
+    console.log(`hostile input: LEEWAY_HOSTILE_SEED=${SEED} LEEWAY_HOSTILE=${asked}`);
   }
   // A long run stops at what it finds: shrinking a million cases helps nobody.
-  return { numRuns: Math.max(1, Math.ceil(asked * share)), seed, endOnFailure: asked > 10 * USUAL };
+  return { numRuns: Math.max(1, Math.ceil(asked * share)), seed: SEED, endOnFailure: asked > 10 * USUAL };
 }
 
 /** How long a file of the long mode may take; vitest's own limit would end it. */

@@ -1,4 +1,4 @@
-import { callProblem } from "../call/callProblem.ts";
+import { whyNotWritten } from "../files/whyNotWritten.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { printNote, printProblems } from "../output.ts";
 
@@ -12,13 +12,7 @@ export function writeSheet(path: string, text: string, force: boolean): boolean 
   try {
     writeWhole(path, text, force);
   } catch (error) {
-    const taken = error instanceof Error && "code" in error && error.code === "EEXIST";
-    const reason = error instanceof Error ? error.message : String(error);
-    printProblems([
-      taken
-        ? callProblem("file-exists", path, "There is such a file already.", "Add --force to overwrite it.")
-        : callProblem("unwritable", path, `It could not be written (${reason}).`, "Choose another place."),
-    ]);
+    printProblems([whyNotWritten(path, error)]);
     return false;
   }
   printNote(`Wrote ${path}.`);

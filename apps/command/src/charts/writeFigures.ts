@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { type ChartOptions, type Figure, figureSvg } from "@leeway/charts";
 import { JSDOM } from "jsdom";
-import { callProblem } from "../call/callProblem.ts";
+import { whyNotWritten } from "../files/whyNotWritten.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { printNote, printProblems } from "../output.ts";
 
@@ -25,9 +25,8 @@ export function writeFigures(files: readonly FigureFile[], folder: string): bool
     try {
       writeWhole(path, text, true);
     } catch (error) {
-      const reason = error instanceof Error ? error.message : String(error);
-      const rule = `It could not be written (${reason}).`;
-      printProblems([callProblem("unwritable", path, rule, "Name a folder that may be written to.")]);
+      const rule = "It could not be written: a file has that name.";
+      printProblems([whyNotWritten(path, error, [rule, "Name a folder that may be written to."])]);
       return false;
     }
   }

@@ -2,7 +2,8 @@ import { type Problem, readPlan } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import type { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
-import { writeWhole } from "../files/writeWhole.ts";
+import { unwritable } from "../history/unwritable.ts";
+import { writePlan } from "../history/writePlan.ts";
 import { printAnswer, printProblems } from "../output.ts";
 import { hearStops } from "../stopping.ts";
 import type { GivenPlan } from "./givenPlan.ts";
@@ -45,10 +46,10 @@ async function problemOf(name: string, before: string, text: string): Promise<Pr
   }
   if (text === before) return undefined;
   try {
-    writeWhole(name, text, true);
-    return undefined;
+    if (await writePlan(name, before, text)) return undefined;
+    const rule = "Somebody changed it meanwhile; nothing was written.";
+    return callProblem("changed-meanwhile", name, rule, "Look at it, and try again.");
   } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    return callProblem("unwritable", name, `It could not be written (${why}).`, "Check who may write it.");
+    return unwritable(name, error);
   }
 }

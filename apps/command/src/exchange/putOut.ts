@@ -1,5 +1,5 @@
-import { callProblem } from "../call/callProblem.ts";
 import { exitCodes } from "../exitCodes.ts";
+import { whyNotWritten } from "../files/whyNotWritten.ts";
 import { writeWhole } from "../files/writeWhole.ts";
 import { printAnswer, printNote, printProblems } from "../output.ts";
 
@@ -12,12 +12,7 @@ export function putOut(text: string, out: string | undefined, force: boolean, sa
   try {
     writeWhole(out, text, force);
   } catch (error) {
-    const taken = error instanceof Error && "code" in error && error.code === "EEXIST";
-    const why = error instanceof Error ? error.message : String(error);
-    const [rule, remedy] = taken
-      ? ["There is such a file already.", "Add --force to overwrite it."]
-      : [`It could not be written (${why}).`, "Choose another place."];
-    printProblems([callProblem(taken ? "file-exists" : "unwritable", out, rule, remedy)]);
+    printProblems([whyNotWritten(out, error)]);
     return exitCodes.invalid;
   }
   printNote(`Wrote ${out}: ${said}.`);

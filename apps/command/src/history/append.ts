@@ -1,4 +1,4 @@
-import { appendFileSync, closeSync, fsyncSync, openSync, writeSync } from "node:fs";
+import { appendFileSync, closeSync, fstatSync, fsyncSync, ftruncateSync, openSync, writeSync } from "node:fs";
 import { type HistoryEntry, type HistoryFacts, lineOf, linked } from "@leeway/core";
 import { writeWhole } from "../files/writeWhole.ts";
 import type { BesidePlan } from "./besidePlan.ts";
@@ -43,10 +43,15 @@ export function appendToHistory(
 function append(path: string, text: string): void {
   if (text === "") return;
   const file = openSync(path, "a");
+  const { size } = fstatSync(file);
   try {
     const bytes = Buffer.from(text, "utf8");
     for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
     fsyncSync(file);
+  } catch (error) {
+    // A full disk takes the beginning of a line: what stood there before is what stays.
+    ftruncateSync(file, size);
+    throw error;
   } finally {
     closeSync(file);
   }

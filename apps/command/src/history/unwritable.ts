@@ -1,5 +1,7 @@
 import type { Problem } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
+import { whyNotWritten } from "../files/whyNotWritten.ts";
+import { WriteProtected } from "../files/writeWhole.ts";
 import { Locked } from "./withLock.ts";
 
 /** Why a file could not be written, as a problem; whatever else was thrown is thrown again. */
@@ -8,13 +10,7 @@ export function unwritable(path: string, error: unknown): Problem {
     const rule = "Another leeway is writing it and does not end.";
     return callProblem("locked", path, rule, `If none runs, remove ${error.message} and try again.`);
   }
-  if (error instanceof Error && "code" in error && "syscall" in error) {
-    return callProblem(
-      "unwritable",
-      path,
-      `It cannot be read or written (${error.message}).`,
-      "See to its rights and its place.",
-    );
-  }
+  if (error instanceof WriteProtected || (error instanceof Error && "code" in error && "syscall" in error))
+    return whyNotWritten(path, error);
   throw error;
 }

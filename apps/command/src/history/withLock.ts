@@ -1,4 +1,15 @@
-import { closeSync, openSync, readFileSync, rmSync, statSync, writeSync } from "node:fs";
+import {
+  closeSync,
+  linkSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+  writeSync,
+} from "node:fs";
+import { basename, dirname, join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 
 /** Whoever holds a lock longer than this has been killed, or stands on a machine that has. */
@@ -23,7 +34,7 @@ export async function withLock<T>(file: string, change: () => T): Promise<T> {
   const lock = `${file}.lock`;
   const until = Date.now() + PATIENCE_MS;
   while (!taken(lock)) {
-    if (abandoned(lock)) rmSync(lock, { force: true });
+    if (abandoned(lock)) takeAway(lock);
     else if (Date.now() > until) throw new Locked(lock);
     else await pause(20);
   }
@@ -36,7 +47,30 @@ export async function withLock<T>(file: string, change: () => T): Promise<T> {
   }
 }
 
+/** The number goes in before the name is taken, so that a lock always says whose it is, however its maker ends. */
 function taken(lock: string): boolean {
+  const own = hidden(lock);
+  try {
+    writeFileSync(own, String(process.pid));
+    linkSync(own, lock);
+    return true;
+  } catch (error) {
+    const code = error instanceof Error && "code" in error ? error.code : undefined;
+    if (code === "EEXIST") return false;
+    if (code !== "EPERM" && code !== "ENOTSUP" && code !== "EOPNOTSUPP") throw error;
+    return takenWithoutLinks(lock);
+  } finally {
+    rmSync(own, { force: true });
+  }
+}
+
+/** A name beside it that is this process's own; `writeWhole` sweeps up what a killed one leaves. */
+function hidden(lock: string): string {
+  return join(dirname(lock), `.${basename(lock, ".lock")}.${process.pid}.part`);
+}
+
+/** Where the file system has no links. */
+function takenWithoutLinks(lock: string): boolean {
   try {
     const file = openSync(lock, "wx");
     writeSync(file, String(process.pid));
@@ -45,6 +79,26 @@ function taken(lock: string): boolean {
   } catch (error) {
     if (error instanceof Error && "code" in error && error.code === "EEXIST") return false;
     throw error;
+  }
+}
+
+/**
+ * Two may find the same lock abandoned, and the slower one must not take away the lock the faster has made since: what
+ * was taken away is looked at again, and put back where it is somebody's.
+ */
+function takeAway(lock: string): void {
+  const aside = hidden(lock);
+  try {
+    renameSync(lock, aside);
+  } catch {
+    return; // somebody else took it away
+  }
+  try {
+    if (!abandoned(aside)) linkSync(aside, lock);
+  } catch {
+    // a third has taken its place already; there is nothing better to do than to wait for it
+  } finally {
+    rmSync(aside, { force: true });
   }
 }
 

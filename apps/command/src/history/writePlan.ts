@@ -1,4 +1,4 @@
-import { chmodSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { readFileSync, realpathSync } from "node:fs";
 import { writeWhole } from "../files/writeWhole.ts";
 import { withLock } from "./withLock.ts";
 
@@ -14,10 +14,8 @@ export async function writePlan(path: string, before: string, after: string): Pr
   return withLock(file, () => {
     const now = new TextDecoder("utf-8", { ignoreBOM: true }).decode(readFileSync(file));
     if (now.replace(/^\uFEFF/, "") !== before.replace(/^\uFEFF/, "")) return false;
-    const { mode } = statSync(file);
     const mark = now.startsWith("\uFEFF") && !after.startsWith("\uFEFF") ? "\uFEFF" : "";
     writeWhole(file, mark + after, true);
-    chmodSync(file, mode);
     return true;
   });
 }

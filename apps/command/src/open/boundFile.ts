@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { chmodSync, readFileSync, realpathSync, statSync } from "node:fs";
+import { readFileSync, realpathSync } from "node:fs";
 import { writeWhole } from "../files/writeWhole.ts";
 
 /** Text of the file, and a tag that is another one whenever a byte of it is. */
@@ -33,11 +33,7 @@ export function boundFile(path: string): BoundFile {
       const now = read();
       if (now.tag === tag || now.text === text) {
         const bytes = Buffer.from(text);
-        if (now.text !== text) {
-          const { mode } = statSync(real);
-          writeWhole(real, text, true);
-          chmodSync(real, mode);
-        }
+        if (now.text !== text) writeWhole(real, text, true);
         return { kind: "saved", tag: tagOf(bytes) };
       }
       return { kind: "moved-on", now };
