@@ -101,6 +101,7 @@ export { blockSize } from "./simulate/block.ts";
 export { type BlockRunner, blockRunner } from "./simulate/blockRunner.ts";
 export { compile } from "./simulate/compile.ts";
 export type { Model } from "./simulate/model.ts";
+export { practise } from "./simulate/program/practise.ts";
 export { canBeShared, joinRun, type RunEntry, type SharedRun } from "./simulate/program/sharedRun.ts";
 export { type OnBlock, runBlocks } from "./simulate/runBlocks.ts";
 export { type Kept, type SimulateOptions, type Simulation, simulate } from "./simulate/simulate.ts";

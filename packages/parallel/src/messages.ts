@@ -30,7 +30,7 @@ export interface RunOptions {
 /** Rows of trials, in the order of `rowsOf`. */
 export type Row = Float64Array | Int32Array;
 
-/** Asked of a thread, one request at a time. Every request but `plan` and `forget` has one answer. */
+/** Asked of a thread, one request at a time. Every request but `plan`, `practise` and `forget` has one answer. */
 export type ToThread =
   /** What the requests that follow are about. */
   | { kind: "plan"; plan: Plan; options: RunOptions }
@@ -43,6 +43,8 @@ export type ToThread =
    * none is left, into rows that all share (`bytesOfTrials`).
    */
   | { kind: "join"; rows: SharedArrayBuffer; counter: SharedArrayBuffer; iterations: number }
+  /** Nothing is to do yet: see that the kernel is compiled when there is. */
+  | { kind: "practise" }
   /** Work on a run in shared memory (`joinRun`); knows no plan. */
   | { kind: "assist"; entry: RunEntry }
   /** Read the percentiles of tasks `from` up to `to` off the trials joined last. */

@@ -7,7 +7,7 @@ export interface Pool {
   readonly cores: number;
   /** Whether threads and caller can share memory. */
   readonly shares: boolean;
-  /** Starts threads that will be wanted, as far as so many are not resting yet. */
+  /** Starts threads that will be wanted, as far as so many are not resting yet; they practise meanwhile. */
   prepare(count: number): void;
   /** That many threads, resting ones first. */
   take(count: number): Helper[];
@@ -31,6 +31,7 @@ export function createPool(start: StartThread, cores: number, shares = false): P
       resting = resting.filter(({ alive }) => alive);
       while (resting.length < count) {
         const helper = startHelper(start);
+        if (shares) helper.tell({ kind: "practise" });
         helper.rest(true);
         resting.push(helper);
       }

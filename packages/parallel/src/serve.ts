@@ -9,6 +9,7 @@ import {
   measureVariants,
   newTrials,
   planAsWritten,
+  practise,
   summarise,
   type TrialSums,
   type Trials,
@@ -47,6 +48,8 @@ export function serve(post: Post): (message: ToThread) => void {
   const take = (message: ToThread): void => {
     if (message.kind === "forget") {
       subject = undefined;
+    } else if (message.kind === "practise") {
+      practise();
     } else if (message.kind === "plan") {
       const model = compile(message.plan);
       subject = { model, asWritten: planAsWritten(model), options: message.options };
@@ -68,8 +71,10 @@ export function serve(post: Post): (message: ToThread) => void {
     } catch (thrown) {
       broken = failure(thrown);
     }
-    // `plan` has no answer of its own: its failure is the answer to the request after it.
-    if (broken !== undefined && message.kind !== "plan" && message.kind !== "forget") post(broken, []);
+    // What has no answer of its own fails with the request after it.
+    const { kind } = message;
+    const answered = kind !== "plan" && kind !== "practise" && kind !== "forget";
+    if (broken !== undefined && answered) post(broken, []);
   };
 }
 
@@ -82,7 +87,7 @@ function handedOver(said: Answer): ArrayBuffer[] {
 
 function answer(
   subject: Subject,
-  message: Exclude<ToThread, { kind: "plan" | "forget" | "assist" }>,
+  message: Exclude<ToThread, { kind: "plan" | "practise" | "forget" | "assist" }>,
   progress: Progress,
 ): Answer {
   const { model, asWritten, options } = subject;
