@@ -8,17 +8,20 @@ const usual = [
   "/usr/bin/google-chrome",
 ];
 
-/** Starts an installed Chromium: the one LEEWAY_CHROMIUM names, else one in its usual place. */
-export async function startChromium(): Promise<Browser> {
-  const named = process.env.LEEWAY_CHROMIUM;
-  const executablePath = named ?? usual.find((path) => existsSync(path));
-  if (executablePath === undefined) {
+/** An installed Chromium: the one LEEWAY_CHROMIUM names, else one in its usual place. */
+export function chromiumPath(): string {
+  const path = process.env.LEEWAY_CHROMIUM ?? usual.find((one) => existsSync(one));
+  if (path === undefined)
     throw new Error(
       `No Chromium found. Install it, or name one in LEEWAY_CHROMIUM. Looked at: ${usual.join(", ")}`,
     );
-  }
+  return path;
+}
+
+/** Starts an installed Chromium. */
+export async function startChromium(): Promise<Browser> {
   return chromium.launch({
-    executablePath,
+    executablePath: chromiumPath(),
     args: ["--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking"],
   });
 }

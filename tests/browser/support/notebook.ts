@@ -10,11 +10,12 @@ export interface Notebook {
   close: () => Promise<void>;
 }
 
-/** Opens the page and waits for its full answer. */
+/** Opens the page and waits for its full answer. `init` is run in the page before anything else. */
 export async function openNotebook(
   browser: Browser,
   address: string,
   options: BrowserContextOptions = {},
+  init?: () => void,
 ): Promise<Notebook> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
   const page = await context.newPage();
@@ -26,6 +27,7 @@ export async function openNotebook(
   page.on("pageerror", (error) => troubles.push(String(error)));
   context.on("request", (request) => requests.push(request.url()));
   context.on("requestfailed", (request) => troubles.push(`${request.url()} ${request.failure()?.errorText}`));
+  if (init !== undefined) await page.addInitScript(init);
   await page.goto(address);
   await settled(page);
   return { page, troubles, requests, close: () => context.close() };

@@ -10,11 +10,22 @@ export class LeewayFile extends PageElement {
   state: KeeperState | undefined;
   #end: (() => void) | undefined;
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener("beforeunload", this.#leaving);
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    removeEventListener("beforeunload", this.#leaving);
     this.#end?.();
     this.#end = undefined;
   }
+
+  /** The browser asks before it closes the only place where the plan is. */
+  #leaving = (event: Event): void => {
+    if (this.state !== undefined && atRisk(this.state)) event.preventDefault();
+  };
 
   protected override willUpdate(): void {
     const { keeper } = this;
@@ -40,9 +51,23 @@ export class LeewayFile extends PageElement {
         </div>
       </div>
       ${state.safety.kind === "moved-on" ? movedOn(keeper) : nothing}
-      ${state.safety.kind === "unkept" ? html`<p class="message" role="alert">${state.safety.words}</p>` : nothing}
-      <p class="file-told" role="status">${state.told ?? ""}</p>`;
+      ${
+        atRisk(state)
+          ? html`<div class="message" role="alert"><p>${state.safety.words}</p>${downloads(keeper)}</div>`
+          : nothing
+      }
+      <p class="file-told" role="status">${state.told ?? ""}</p>
+      ${state.offered ? downloads(keeper) : nothing}`;
   }
+}
+
+/** Neither the browser nor a file has it as it stands. */
+function atRisk(state: KeeperState): state is KeeperState & { safety: { kind: "unkept"; words: string } } {
+  return state.safety.kind === "unkept" && state.fileDiffers !== false;
+}
+
+function downloads(keeper: Keeper) {
+  return html`<button type="button" @click=${() => keeper.download()}>Download the plan</button>`;
 }
 
 function movedOn(keeper: Keeper) {
@@ -63,7 +88,7 @@ function safetyWords({ safety, fileDiffers, place }: KeeperState): string {
     case "kept":
       return `${place}, ${momentWords(safety.at)}.${file}`;
     case "unkept":
-      return "Not kept.";
+      return fileDiffers === false ? "Not kept in this browser; its file has it." : "Not kept.";
     case "moved-on":
       return "Changed in two tabs.";
   }

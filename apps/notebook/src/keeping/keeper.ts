@@ -1,6 +1,8 @@
 import type { Store } from "../store/store.ts";
-import { nameFrom, type OpenedFile, pickFile, writeFile } from "./planFile.ts";
+import { download, nameFrom, type OpenedFile, pickFile, writeFile } from "./planFile.ts";
 import type { KeptPlan, KeptVersion, Shelf } from "./shelf.ts";
+import { storageName } from "./storageName.ts";
+import { unkeptWords } from "./troubleWords.ts";
 
 /** How safe the plan is right now. */
 export type Safety =
@@ -24,6 +26,8 @@ export interface KeeperState {
   readonly versions: readonly KeptVersion[];
   /** The last thing worth telling: a file was opened, a save failed. */
   readonly told: string | undefined;
+  /** What was told is that a file could not be written: the plan is offered as a download. */
+  readonly offered: boolean;
 }
 
 /** Keeps the plan in this browser while it is edited, and moves it from and to files. */
@@ -36,6 +40,8 @@ export interface Keeper {
   /** Takes a file that was dropped on the page; where it cannot be read, the reason is told. */
   drop(read: () => Promise<OpenedFile>): Promise<void>;
   save(as: boolean): Promise<void>;
+  /** Hands the plan to the reader's downloads, whatever else is refused. */
+  download(): Promise<void>;
   /** Keeps the plan as it stands under a name. */
   pin(name: string): Promise<void>;
   unpin(key: number): Promise<void>;
@@ -48,6 +54,8 @@ export interface Keeper {
 /** Ms of quiet after which an edit is kept, and the most it waits when there is no quiet. */
 const quiet = 250;
 const longest = 800;
+/** Ms after which what could not be kept is tried again. */
+const againEvery = 5000;
 /** Ms after which the plan as it stood is worth a version of its own. */
 const versionEvery = 5 * 60_000;
 const versionsLeft = 60;
@@ -67,7 +75,10 @@ export function createKeeper(
   const listeners = new Set<() => void>();
   let shelf: Promise<Shelf> | undefined;
   const shelves = (): Promise<Shelf> => {
-    shelf ??= openShelf();
+    shelf ??= openShelf().then((on) => {
+      on.onLost?.(lost);
+      return on;
+    });
     return shelf;
   };
   const news =
@@ -90,6 +101,7 @@ export function createKeeper(
     fileDiffers: undefined,
     versions: [],
     told: undefined,
+    offered: false,
   };
   const set = (change: Partial<KeeperState>): void => {
     state = { ...state, ...change };
@@ -131,7 +143,7 @@ export function createKeeper(
     if (awaited !== undefined || text === keptText || state.safety.kind === "moved-on") return;
     try {
       const on = await shelves();
-      if (now() - lastVersion > versionEvery) {
+      if (keptText !== "" && now() - lastVersion > versionEvery) {
         await room(on, () => on.addVersion({ plan: id, at: now(), text: keptText, why: "before a change" }));
         lastVersion = now();
         await on.thin(id, versionsLeft);
@@ -146,13 +158,25 @@ export function createKeeper(
       }
       revision = saved.revision;
       keptText = text;
-      remember();
       news?.postMessage({ id, revision });
       set({ safety: { kind: "kept", at }, name: plan.name });
     } catch (error) {
-      set({ safety: { kind: "unkept", words: unkept(error) } });
+      set({ safety: { kind: "unkept", words: unkeptWords(error) } });
+      timer = setTimeout(() => void flush(), againEvery);
     }
     if (store.state.text !== keptText && state.safety.kind === "kept") soon();
+  }
+
+  /** What was kept is gone; the page still has the plan, and keeps it anew. */
+  function lost(): void {
+    if (revision === 0) return;
+    keptText = "";
+    lastVersion = 0;
+    set({
+      versions: [],
+      told: "What this browser had kept was deleted. The plan on this page is whole and is kept anew; its earlier versions are gone.",
+    });
+    soon();
   }
 
   /** Does it; when there is no room left, once more without the oldest versions. */
@@ -210,12 +234,27 @@ export function createKeeper(
     }
   }
 
-  async function told(work: () => Promise<string | undefined>): Promise<void> {
+  /** @param offers  Where it fails, the plan is offered as a download. */
+  async function told(work: () => Promise<string | undefined>, offers = false): Promise<void> {
     try {
-      set({ told: await work() });
+      set({ told: await work(), offered: false });
     } catch (error) {
-      set({ told: error instanceof Error ? error.message : String(error) });
+      set({ told: error instanceof Error ? error.message : String(error), offered: offers });
     }
+  }
+
+  /** A file has the text now. `to`: its name; undefined: it went to the downloads. */
+  async function saved(text: string, to: string | undefined): Promise<string> {
+    fileText = text;
+    set({ name: to ?? name(), fileDiffers: store.state.text !== text });
+    try {
+      const on = await shelves();
+      await room(on, () => on.addVersion({ plan: id, at: now(), text, why: `saved to ${to ?? name()}` }));
+      set({ versions: await on.versions(id) });
+    } catch {
+      // The file has it; keeping the plan in the browser says itself what is wrong.
+    }
+    return to === undefined ? `${name()} was handed to your downloads.` : `Saved to ${to}.`;
   }
 
   store.subscribe(soon);
@@ -264,13 +303,13 @@ export function createKeeper(
         const written = await writeFile(text, name(), as ? undefined : handle);
         if (written === "not saved") return state.told;
         if (written !== undefined) handle = written;
-        fileText = text;
-        const to = written?.name ?? name();
-        set({ name: to, fileDiffers: store.state.text !== text });
-        const on = await shelves();
-        await room(on, () => on.addVersion({ plan: id, at: now(), text, why: `saved to ${to}` }));
-        set({ versions: await on.versions(id) });
-        return written === undefined ? `${to} was handed to your downloads.` : `Saved to ${to}.`;
+        return saved(text, written?.name);
+      }, true),
+    download: () =>
+      told(async () => {
+        await atRest(store);
+        download(store.state.text, name());
+        return saved(store.state.text, undefined);
       }),
     pin: (pin) =>
       told(async () => {
@@ -323,27 +362,15 @@ function atRest(store: Store): Promise<void> {
   });
 }
 
-function unkept(error: unknown): string {
-  if (error instanceof Error && !(error instanceof DOMException)) return error.message;
-  if (error instanceof DOMException && error.name === "QuotaExceededError")
-    return "This browser has no room left for the plan. Save it to a file.";
-  return "This browser does not let the page keep anything. Save the plan to a file before you close the page.";
-}
-
-/** Tells the next visit, before anything else is loaded, that there is a plan to look for. */
-const mark = "leeway-keeps";
-function remember(): void {
-  try {
-    localStorage.setItem(mark, "1");
-  } catch {
-    // Storage refused: the next visit opens on the example.
-  }
-}
-
-/** The plan this browser kept last, if there is one. */
+/**
+ * The plan this browser kept last, if there is one. Whether there is, is asked of the storage itself, which a killed
+ * browser leaves whole: a mark elsewhere would be written later, and lost. It is not opened on a first visit.
+ */
 export async function recall(openShelf: () => Promise<Shelf>): Promise<KeptPlan | undefined> {
   try {
-    if (localStorage.getItem(mark) === null) return undefined;
+    // Where the browser does not list its databases, opening one is the only way to know.
+    const known = (await indexedDB.databases?.()) ?? [{ name: storageName }];
+    if (!known.some(({ name }) => name === storageName)) return undefined;
     return await (await openShelf()).latest();
   } catch {
     return undefined;

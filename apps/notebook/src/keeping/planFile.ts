@@ -1,4 +1,5 @@
 import { saveText } from "../elements/saveText.ts";
+import { unwrittenWords } from "./troubleWords.ts";
 
 /** Files larger than this are no plan a person wrote. */
 const largest = 20_000_000;
@@ -76,6 +77,7 @@ export async function readFile(file: File): Promise<OpenedFile> {
  * as a download.
  *
  * @returns the handle written to, `undefined` after a download; `"not saved"` when the reader thought better of it.
+ * Throws an error whose message is for the reader.
  */
 export async function writeFile(
   text: string,
@@ -83,18 +85,16 @@ export async function writeFile(
   known: FileSystemFileHandle | undefined,
 ): Promise<FileSystemFileHandle | undefined | "not saved"> {
   const { showSaveFilePicker } = pickers();
+  let handle = known;
   try {
-    const handle =
-      known ??
-      (showSaveFilePicker === undefined
-        ? undefined
-        : await showSaveFilePicker.call(window, { types: kinds, suggestedName: name }));
+    if (showSaveFilePicker !== undefined)
+      handle ??= await showSaveFilePicker.call(window, { types: kinds, suggestedName: name });
     if (handle === undefined) {
-      saveText(text, "application/yaml", name);
+      download(text, name);
       return undefined;
     }
     if ((await (handle as Permitting).requestPermission?.({ mode: "readwrite" })) === "denied")
-      throw new Error(`The browser may not write to ${handle.name}. Use "Save as" to choose a file.`);
+      throw new DOMException("denied", "NotAllowedError");
     // The browser writes to a copy and swaps it in when the stream is closed: the file is never half-written.
     const stream = await handle.createWritable();
     await stream.write(text);
@@ -102,8 +102,13 @@ export async function writeFile(
     return handle;
   } catch (error) {
     if (isAborted(error)) return "not saved";
-    throw error;
+    throw new Error(unwrittenWords(error, handle?.name ?? name));
   }
+}
+
+/** Hands the text to the reader's downloads: what is left when nothing else can be written. */
+export function download(text: string, name: string): void {
+  saveText(text, "application/yaml", name);
 }
 
 function isAborted(error: unknown): boolean {

@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { storageName } from "./storageName.ts";
 
 /** A plan as this browser keeps it. */
 export interface KeptPlan {
@@ -44,29 +45,52 @@ export interface Shelf {
   pin(key: number, name: string | undefined): Promise<void>;
   /** Drops the oldest versions that are not pinned, down to `left` of them. Returns how many went. */
   thin(plan: string, left: number): Promise<number>;
+  /** Calls back when what was kept is gone while the page is open: the reader, or the browser for want of room, deleted it. */
+  onLost?(heard: () => void): void;
 }
 
+/** The storage is opened when there is something to look for or to keep, and again after it was closed on us. */
 export async function openShelf(): Promise<Shelf> {
-  const db: IDBPDatabase<Shelves> = await openDB<Shelves>("leeway", 1, {
-    upgrade(fresh) {
-      fresh.createObjectStore("plans", { keyPath: "id" }).createIndex("at", "at");
-      fresh
-        .createObjectStore("versions", { keyPath: "key", autoIncrement: true })
-        .createIndex("plan", "plan");
-    },
-    // Another tab wants a newer layout: let it.
-    blocking: (_current, _blocked, event) => {
-      if (event.target instanceof IDBDatabase) event.target.close();
-    },
-  });
+  const lost: (() => void)[] = [];
+  let opened: Promise<IDBPDatabase<Shelves>> | undefined;
+  const forget = (): void => {
+    opened = undefined;
+  };
+  const open = (): Promise<IDBPDatabase<Shelves>> => {
+    opened ??= openDB<Shelves>(storageName, 1, {
+      upgrade(fresh) {
+        fresh.createObjectStore("plans", { keyPath: "id" }).createIndex("at", "at");
+        fresh
+          .createObjectStore("versions", { keyPath: "key", autoIncrement: true })
+          .createIndex("plan", "plan");
+      },
+      // Somebody deletes it, or another tab wants a newer layout: let them.
+      blocking: (_current, blocked, event) => {
+        if (event.target instanceof IDBDatabase) event.target.close();
+        forget();
+        if (blocked === null) for (const heard of lost) heard();
+      },
+      // The browser closed it: storage was cleared.
+      terminated: () => {
+        forget();
+        for (const heard of lost) heard();
+      },
+    }).catch((error: unknown) => {
+      forget(); // what is refused now may be allowed later
+      throw error;
+    });
+    return opened;
+  };
   return {
+    onLost: (heard) => lost.push(heard),
     async latest() {
+      const db = await open();
       const cursor = await db.transaction("plans").store.index("at").openCursor(null, "prev");
       return cursor?.value;
     },
-    plan: (id) => db.get("plans", id),
+    plan: async (id) => (await open()).get("plans", id),
     async save(plan) {
-      const change = db.transaction("plans", "readwrite");
+      const change = (await open()).transaction("plans", "readwrite");
       const kept = await change.store.get(plan.id);
       if (kept !== undefined && kept.revision !== plan.revision && kept.text !== plan.text) {
         await change.done;
@@ -78,12 +102,12 @@ export async function openShelf(): Promise<Shelf> {
       return { kind: "saved", revision };
     },
     async versions(plan) {
-      const all = await db.getAllFromIndex("versions", "plan", plan);
+      const all = await (await open()).getAllFromIndex("versions", "plan", plan);
       return all.sort((a, b) => b.at - a.at || (b.key ?? 0) - (a.key ?? 0));
     },
-    addVersion: (version) => db.add("versions", version),
+    addVersion: async (version) => (await open()).add("versions", version),
     async pin(key, name) {
-      const change = db.transaction("versions", "readwrite");
+      const change = (await open()).transaction("versions", "readwrite");
       const version = await change.store.get(key);
       if (version !== undefined) {
         const { pin: _was, ...rest } = version;
@@ -92,7 +116,7 @@ export async function openShelf(): Promise<Shelf> {
       await change.done;
     },
     async thin(plan, left) {
-      const change = db.transaction("versions", "readwrite");
+      const change = (await open()).transaction("versions", "readwrite");
       const all = (await change.store.index("plan").getAll(plan)).filter(({ pin }) => pin === undefined);
       const going = all.sort((a, b) => a.at - b.at).slice(0, Math.max(0, all.length - left));
       for (const { key } of going) if (key !== undefined) await change.store.delete(key);
