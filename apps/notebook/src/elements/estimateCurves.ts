@@ -75,7 +75,12 @@ export class EstimateCurves implements ReactiveController {
 
   #leave = (event: FocusEvent): void => {
     const row = this.#cell.closest("tr");
-    if (row === null || (event.relatedTarget instanceof Node && row.contains(event.relatedTarget))) return;
+    if (
+      this.#curve.drawing ||
+      row === null ||
+      (event.relatedTarget instanceof Node && row.contains(event.relatedTarget))
+    )
+      return;
     this.#cell.remove();
   };
 

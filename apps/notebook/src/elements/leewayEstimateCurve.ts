@@ -8,7 +8,7 @@ import { plainEmptyHeaders } from "./plainEmptyHeaders.ts";
 /** Ms without a change after which the reading is said to those who listen. */
 const sayAfter = 700;
 
-let drawing: typeof Charts | undefined;
+let charts: typeof Charts | undefined;
 
 /** What three cells say while they are typed: the curve, and its one-in-ten reading. */
 export class LeewayEstimateCurve extends PageElement {
@@ -22,15 +22,17 @@ export class LeewayEstimateCurve extends PageElement {
   estimate: RangeEstimate | FixedEstimate | undefined;
   about: EstimateAbout | undefined;
   said = "";
-  loaded = drawing !== undefined;
+  loaded = charts !== undefined;
+  /** The old drawing is being taken away: a focus that was in it goes on to the new one. */
+  drawing = false;
   #saying: ReturnType<typeof setTimeout> | undefined;
   #drawnFor = "";
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if (drawing !== undefined) return;
+    if (charts !== undefined) return;
     void import("./charts.ts").then((module) => {
-      drawing = module;
+      charts = module;
       this.loaded = true;
     });
   }
@@ -48,20 +50,24 @@ export class LeewayEstimateCurve extends PageElement {
 
   protected override updated(): void {
     const { estimate, about } = this;
-    if (drawing === undefined || estimate === undefined || about === undefined) return;
+    if (charts === undefined || estimate === undefined || about === undefined) return;
     const wanted = JSON.stringify([estimate, about]);
     const place = this.querySelector(".curve-place");
     if (place === null || wanted === this.#drawnFor) return;
     this.#drawnFor = wanted;
     const theme = matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light";
     const width = Math.max(320, place.clientWidth);
-    const figure = drawing.estimateCurve(estimate, about, { document, width, theme });
+    const figure = charts.estimateCurve(estimate, about, { document, width, theme });
     const open = place.querySelector("details")?.open ?? false;
-    const drawn = drawing.renderFigure(figure, document);
+    const focused = place.contains(document.activeElement);
+    const drawn = charts.renderFigure(figure, document);
     const details = drawn.querySelector("details");
     if (details !== null) details.open = open;
     plainEmptyHeaders(drawn);
+    this.drawing = true;
     place.replaceChildren(drawn);
+    if (focused) drawn.querySelector("summary")?.focus();
+    this.drawing = false;
     clearTimeout(this.#saying);
     this.#saying = setTimeout(() => {
       this.said = figure.title;

@@ -60,11 +60,11 @@ export class LeewayTexts extends PageElement {
   }
 
   #buttons(at: number, k: number) {
-    const which = html`<span class="unseen"> text ${k + 1} below ${this.name}</span>`;
+    const which = html`<span class="unseen">: text ${k + 1} below ${this.name}</span>`;
     return html`<p class="text-tools">
       <button type="button" data-does="edit" @click=${() => this.#open(at)}>Edit${which}</button>
-      <button type="button" data-does="up" @click=${() => this.#move(at, -1)}>Up<span class="unseen">:</span>${which}</button>
-      <button type="button" data-does="down" @click=${() => this.#move(at, 1)}>Down<span class="unseen">:</span>${which}</button>
+      <button type="button" data-does="up" @click=${() => this.#move(at, -1)}>Up${which}</button>
+      <button type="button" data-does="down" @click=${() => this.#move(at, 1)}>Down${which}</button>
       <button type="button" data-does="remove" @click=${() => this.#remove(at)}>Remove${which}</button>
     </p>`;
   }

@@ -4,6 +4,9 @@ import MarkdownIt, { type Token } from "markdown-it";
 /** Longer texts are no text a person wrote for a page; they are shown as they stand. */
 const longest = 100_000;
 
+/** What cannot be seen and yet does something: controls, and turns of direction that have no end. */
+const unseen = /[\p{Cc}\u202a-\u202e\u2066-\u2069](?<![\n\t])/gu;
+
 /** What a link may lead to: nothing that runs, and nothing on the reader's disk. */
 const schemes = /^(https?:|mailto:|#)/i;
 
@@ -24,13 +27,14 @@ const elements = new Set(
  */
 export function markdownNodes(text: string, document: Document): DocumentFragment {
   const root = document.createDocumentFragment();
-  if (text.length > longest) {
+  const written = text.replace(unseen, "").replace(/[\u2028\u2029]/g, "\n");
+  if (written.length > longest) {
     const pre = document.createElement("pre");
-    pre.textContent = text;
+    pre.textContent = written;
     root.append(pre);
     return root;
   }
-  const tokens = reader.parse(text, {});
+  const tokens = reader.parse(written, {});
   const levels = headingLevels(tokens);
   const open: Node[] = [root];
   const put = (node: Node): void => {

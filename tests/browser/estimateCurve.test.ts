@@ -1,0 +1,142 @@
+import type { Estimate, RangeEstimate } from "@leeway/core";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { typedEstimate } from "../../apps/notebook/src/plan/typedEstimate.ts";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { violations } from "./support/violations.ts";
+
+const pert: RangeEstimate = {
+  kind: "range",
+  low: 5,
+  likely: 7,
+  high: 14,
+  shape: "pert",
+  bounds: "p10-p90",
+  unit: "days",
+};
+
+// By the words of the plan format: what needs a likely value, what takes none, low <= likely <= high.
+describe("typedEstimate()", () => {
+  const typed = (
+    low: string,
+    likely: string,
+    high: string,
+    before: Estimate = pert,
+    usual: unknown = undefined,
+  ) => typedEstimate({ low, likely, high }, before, usual);
+
+  it("keeps shape and bounds of what was there", () => {
+    expect(typed("6", "9", "19")).toEqual({ ...pert, low: 6, likely: 9, high: 19 });
+    expect(typed("", "9", "")).toEqual({ kind: "fixed", value: 9, unit: "days" });
+    expect(typed("9", "9", "9")).toEqual({ kind: "fixed", value: 9, unit: "days" });
+  });
+
+  it("takes the plan's own where there was no range", () => {
+    const fixed: Estimate = { kind: "fixed", value: 7, unit: "weeks" };
+    const usual = { shape: "triangular", bounds: "p5-p95" };
+    expect(typed("1", "2", "4", fixed, usual)).toMatchObject({ ...usual, unit: "weeks" });
+    expect(typed("1", "2", "4", fixed)).toMatchObject({ shape: "pert", bounds: "extremes" });
+  });
+
+  it.each([
+    ["out of order", "9", "7", "14"],
+    ["one end alone", "5", "7", ""],
+    ["no likely value", "5", "", "14"],
+    ["not a number", "soon", "7", "14"],
+    ["nothing", "", "", ""],
+  ])("says nothing of what is not an estimate yet: %s", (_name, low, likely, high) => {
+    expect(typed(low, likely, high)).toBeUndefined();
+  });
+});
+
+describe("the curve of an estimate while it is typed", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  let notebook: Notebook;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+    notebook = await openNotebook(browser, built.address);
+  });
+  afterAll(async () => {
+    await notebook?.close();
+    await browser?.close();
+    await built?.stop();
+  });
+
+  const of = "Building permit decided";
+  const part = (name: string) => cell(notebook.page, `${of}: ${name}, in working days`);
+  const title = () => notebook.page.locator(".curve-cell .figure-title").textContent();
+
+  // The example's bounds are one in ten at each end, so the ends that are typed are the reading itself.
+  it("says its one-in-ten reading live, and moves no row", async () => {
+    const { page } = notebook;
+    const next = page
+      .locator("#work tbody tr[id^=task-]")
+      .filter({ has: part("high") })
+      .locator("~ tr")
+      .first();
+    await part("low").focus();
+    await page.locator(".curve-cell svg").waitFor();
+    const before = await next.boundingBox();
+    await part("low").fill("21");
+    await part("high").fill("87");
+    await expect
+      .poll(title)
+      .toMatch(
+        /^One time in ten it takes less than 21.working.days, one in ten more than 87; average \d+.working.days$/,
+      );
+    await part("high").fill("97");
+    await expect.poll(title).toContain("more than 97");
+    expect((await next.boundingBox())?.height).toBe(before?.height);
+    // Said to those who listen, once the typing rests.
+    await page.locator(".curve-cell [role=status]", { hasText: "more than 97" }).waitFor();
+    // What is no estimate yet stays quiet about it and keeps the last curve.
+    await part("high").fill("9");
+    await page.locator(".curve-cell .settling svg").waitFor();
+    expect(await page.locator(".curve-cell").textContent()).toContain("in this order");
+    await part("high").fill("60");
+    await expect.poll(title).toContain("more than 60");
+  });
+
+  it("is reached and left by keys, with its table", async () => {
+    const { page } = notebook;
+    await part("high").focus();
+    const table = page.locator(".curve-cell summary");
+    for (let stops = 0; stops < 12; stops++) {
+      if (await table.evaluate((summary) => summary === document.activeElement)) break;
+      await page.keyboard.press("Tab");
+    }
+    await page.keyboard.press("Enter");
+    await expect
+      .poll(async () =>
+        (await page.locator(".curve-cell .figure-table tbody tr").allTextContents()).join(" "),
+      )
+      .toMatch(/One in ten is below21.*Average\d+.*One in ten is above60/);
+    for (const width of [1280, 390]) {
+      await page.setViewportSize({ width, height: 900 });
+      await table.focus();
+      expect(await violations(page, ".curve-cell")).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    }
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await page.keyboard.press("Escape");
+    await page.locator(".curve-cell").waitFor({ state: "detached" });
+    await part("likely").focus();
+    await page.locator(".curve-cell svg").waitFor();
+    await cell(page, "Plan title")
+      .or(page.getByRole("button", { name: "Undo" }))
+      .first()
+      .focus();
+    await page.locator(".curve-cell").waitFor({ state: "detached" });
+    await settled(page);
+    expect(notebook.troubles).toEqual([]);
+  });
+
+  it("reads a delay of the register as one", async () => {
+    const { page } = notebook;
+    await page.locator("#register input[data-estimate$='.delay']").first().focus();
+    await expect.poll(title).toMatch(/^One time in ten it delays by less than/);
+  });
+});
