@@ -127,9 +127,9 @@ describe("the register on the page, by keyboard", () => {
     expect(await cell(page, "A week of rain: add a task, by name").inputValue()).toBe("");
 
     await type("A week of rain: cost: likely, in EUR", "500");
-    expect((await rain()).impacts.cost).toBe(500);
+    await expect.poll(async () => (await rain()).impacts.cost, slow).toBe(500);
     await type("A week of rain: cost: likely, in EUR", "");
-    expect((await rain()).impacts.cost).toBeUndefined();
+    await expect.poll(async () => (await rain()).impacts.cost, slow).toBeUndefined();
     await cell(page, "A week of rain: delay: shape").selectOption("triangular");
     await expect
       .poll(async () => (await rain()).impacts.delay, slow)
@@ -147,8 +147,8 @@ describe("the register on the page, by keyboard", () => {
     // What cannot be read waits at its field, in words.
     await type("A week of rain: can happen until", "soon");
     const waits = cell(page, "A week of rain: can happen until");
+    await page.locator("#entry-rain .message", { hasText: "not a date" }).waitFor();
     expect(await waits.getAttribute("aria-invalid")).toBe("true");
-    expect(await page.locator("#entry-rain .message").textContent()).toMatch(/not a date/);
     await waits.focus();
     await page.keyboard.press("Escape");
 

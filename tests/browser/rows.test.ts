@@ -42,6 +42,11 @@ describe("rows added, taken away and moved in the text of a plan", () => {
         { path: "tasks", value: more, add: "last" },
       ],
       ...[0, 1, last - 1].map((swap) => [{ path: "tasks", value: undefined, swap }]),
+      ...[
+        [0, last],
+        [last, 1],
+        [1, 4],
+      ].map(([swap = 0, to = 0]) => [{ path: "tasks", value: undefined, swap, to }]),
     ];
     for (const edits of cases) {
       const made = applyEdits(text, edits);
@@ -112,6 +117,11 @@ describe("a row's parts", () => {
       "risks[1].probability",
     ]);
     expect(after({ path: "tasks", value: undefined, swap: 2 })).toContain("tasks[2].duration");
+    expect(after({ path: "tasks", value: undefined, swap: 3, to: 0 })).toEqual([
+      "tasks[2].name",
+      "tasks[0].duration",
+      "risks[1].probability",
+    ]);
   });
 });
 

@@ -64,16 +64,13 @@ describe("who is told what, and who answers for what", () => {
 
     const answers = "phase “Roof”: answers for it";
     await type(answers, "Ann Quill; Bo Marsh");
-    expect(await page.locator("#people .message").textContent()).toMatch(
-      /Exactly one answers for “Roof”: “Ann Quill” and “Bo Marsh” are 2/,
-    );
+    const told = (words: RegExp) => page.locator("#people .message", { hasText: words }).waitFor();
+    await told(/Exactly one answers for “Roof”: “Ann Quill” and “Bo Marsh” are 2/);
     expect(await cell(page, answers).getAttribute("aria-invalid")).toBe("true");
     expect((await inPlan()).phases[1].accountable).toBe("ann");
     expect(await violations(page, "#people")).toEqual([]);
     await type(answers, "");
-    expect(await page.locator("#people .message").textContent()).toMatch(
-      /Exactly one answers for “Roof”. Write who/,
-    );
+    await told(/Exactly one answers for “Roof”. Write who/);
     await type(answers, "harbour");
     await expect.poll(async () => (await inPlan()).phases[1].accountable, slow).toBe("harbour");
 
