@@ -54,6 +54,30 @@ it("tells what lateness costs and when money runs short", () => {
   expect(text).toMatch(/falls short of 80 % in January 2027: it covers/);
 });
 
+// Common practice, no source: nought to two places is no finding about what is over.
+it("says that nothing moves together any more where every pair is settled", () => {
+  const done = { started: "2027-01-01", finished: "2027-01-03" };
+  const correlations = [
+    { between: ["a", "b"], coefficient: 0.6 },
+    { between: ["b", "c"], coefficient: 0.6 },
+  ];
+  const task = (id: string, more: object = {}) => ({ id, name: id, duration: [1, 2, 4], ...more });
+  const open = lines({ tasks: [task("a"), task("b"), task("c")], correlations });
+  expect(open).toMatch(/move together \(correlation\): .*a and b 0\.\d\d/);
+  const half = lines({
+    statusDate: "2027-01-03",
+    tasks: [task("a", done), task("b"), task("c")],
+    correlations,
+  });
+  expect(half).toMatch(/move together \(correlation\): b and c 0\.\d\d\./);
+  const over = lines({
+    statusDate: "2027-01-03",
+    tasks: [task("a", done), task("b", done), task("c", done)],
+    correlations,
+  });
+  expect(over).toBe("No durations move together any more: of each pair in `correlations` one is settled.");
+});
+
 it("says nothing of what the plan does not speak of", () => {
   expect(lines({ tasks: [{ id: "a", name: "A", duration: [1, 2, 4] }] })).toBe("");
 });

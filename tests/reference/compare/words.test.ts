@@ -280,6 +280,24 @@ describe("a move in words", () => {
     ],
     ["Chairs slip: owner", ({ risks }) => Object.assign(item(risks, "chairs"), { owner: "ann" })],
     ["Bo: role", ({ people }) => Object.assign(item(people, "bo"), { role: "Electrician" })],
+    [
+      "What is to be decided: what is asked and date of the decision",
+      (document) => Object.assign(document, { decision: { ask: "Say yes", by: "2027-01-20" } }),
+    ],
+    [
+      "Accepted findings: 1 more entry",
+      (document) =>
+        Object.assign(document, {
+          acceptedFindings: { finding: "no-owner", who: "ann", date: "2027-01-04", why: "Known" },
+        }),
+    ],
+    [
+      "Permit decision: what people said of it",
+      ({ tasks }) =>
+        Object.assign(item(tasks, "permit"), {
+          opinions: { by: "ann", ...range(22, 26, 50) },
+        }),
+    ],
     ["The plan: note", (document) => Object.assign(document, { note: "Second round" })],
   ];
   it.each(quiet)("%s: moves nothing and is listed apart", (text, edit) => {

@@ -220,4 +220,11 @@ describe("responses(lateness priced)", () => {
       expect(worth?.alone).toEqual(worth?.given);
     }
   });
+
+  it("weighs nothing that the call leaves out, nor answers to a risk that it leaves out", () => {
+    for (const without of [["roof"], ["rain"]]) {
+      const answer = responsesOf(document, { iterations: 64, without });
+      expect([without, answer.responses]).toEqual([without, []]);
+    }
+  });
 });

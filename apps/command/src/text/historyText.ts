@@ -15,7 +15,7 @@ import type { Standing } from "../history/computeStanding.ts";
 import type { Kept } from "../history/keptHistory.ts";
 import type { PlanFile } from "../history/planFile.ts";
 import { mostOf } from "./mostOf.ts";
-import { nextLines } from "./nextLines.ts";
+import { type Next, nextLines } from "./nextLines.ts";
 import { type Column, cut, type Page, table, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
 import { triggerLines } from "./triggerLines.ts";
@@ -46,6 +46,7 @@ export function historyText(answer: HistoryAnswer, page: Page, planWord: string)
   const title = cut(plainName(file.plan.title), width - head.length - 2);
   const largest = drift && largestSentence(drift);
   const last = kept.entries.at(-1);
+  const explained: Next = [`leeway history ${planWord} --explain`, "what moved from each to the next"];
   const blocks: string[][] = [
     [strong(title) + " ".repeat(Math.max(2, width - [...title].length - head.length)) + head],
     drift === undefined
@@ -67,7 +68,7 @@ export function historyText(answer: HistoryAnswer, page: Page, planWord: string)
     triggers.triggers.length === 0 ? [] : triggerLines(triggers, page),
     nextLines(
       [
-        [`leeway history ${planWord} --explain`, "what moved from each to the next"],
+        ...(answer.steps === undefined && count > 1 ? [explained] : []),
         [`leeway forecast ${planWord}`, "the forecast of today"],
       ],
       width,

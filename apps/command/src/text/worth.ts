@@ -62,10 +62,17 @@ function funds(forecast: Forecast): string | undefined {
 }
 
 function together(forecast: Forecast): string | undefined {
-  const pairs = [...(forecast.together ?? [])].sort(
-    (a, b) => Math.abs(b.correlation) - Math.abs(a.correlation) || (a.tasks.join() < b.tasks.join() ? -1 : 1),
-  );
-  if (pairs.length === 0) return undefined;
+  const stated = forecast.together ?? [];
+  // Exactly nought is no figure of the futures: one of the two does not vary any more.
+  const pairs = stated
+    .filter(({ correlation }) => correlation !== 0)
+    .sort(
+      (a, b) =>
+        Math.abs(b.correlation) - Math.abs(a.correlation) || (a.tasks.join() < b.tasks.join() ? -1 : 1),
+    );
+  if (stated.length === 0) return undefined;
+  if (pairs.length === 0)
+    return "No durations move together any more: of each pair in `correlations` one is settled.";
   const shown = pairs
     .slice(0, SHOWN)
     .map(({ tasks, correlation }) => `${tasks.join(" and ")} ${correlation.toFixed(2)}`);

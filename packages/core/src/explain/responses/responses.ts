@@ -63,7 +63,10 @@ export function responsesDecision(
   const { plan, problems: unknown } = applyScenario(source, options);
   const problems = [...runProblems(options), ...ownProblems(plan, options), ...unknown];
   if (problems.length > 0) return { problems };
-  const { list, notes } = responseSwitches(plan);
+  const { list: all, notes } = responseSwitches(plan);
+  const left = new Set(options.without ?? []);
+  // What the call leaves out is settled: neither it nor an answer to it is weighed.
+  const list = all.filter((one) => !left.has(one.id) && !(one.kind === "response" && left.has(one.entry.id)));
   const scenarios = scenariosOf(plan, list);
   const standing = scenarios.model(scenarios.stands);
   const asWritten = planAsWritten(standing);

@@ -1,4 +1,4 @@
-import type { Plan, RegisterEntry, Response } from "../../../plan/types.ts";
+import type { DecisionAsked, Plan, RegisterEntry, Response } from "../../../plan/types.ts";
 import { countWords, dateWords, listWords, moneyWords, percentWords } from "../words/numbers.ts";
 import type { Pair } from "./pair.ts";
 
@@ -25,6 +25,7 @@ export function alsoChanged(pair: Pair, renamed: readonly (readonly [string, str
       lateness: "what lateness costs",
       appraisal: "terms of the appraisal",
     }),
+    ...textsOf("What is to be decided", decisionOf(older), decisionOf(newer), decisionTexts),
     ...textsOf("The plan's purpose", older.purpose, newer.purpose, {
       problem: "problem",
       scopeOut: "what is left out",
@@ -77,6 +78,15 @@ const taskTexts: Words = {
   informed: "who is informed",
   estimatedBy: "who estimated it",
   enteredBy: "who entered it",
+  opinions: "what people said of it",
+};
+const decisionTexts: Words = {
+  ask: "what is asked",
+  by: "date of the decision",
+  recommend: "what is recommended",
+  doNothing: "what becomes of it if nothing is done",
+  alternatives: "alternatives",
+  note: "note",
 };
 const personTexts: Words = {
   name: "name",
@@ -214,12 +224,18 @@ function lists(older: Plan, newer: Plan): string[] {
   say("Objections", older.objections, newer.objections);
   say("List of changes", older.changes, newer.changes);
   say("Texts between the sections", older.texts, newer.texts);
+  say("Accepted findings", older.acceptedFindings, newer.acceptedFindings);
   say("Return triggers", older.returnTriggers, newer.returnTriggers);
   return texts;
 }
 
 function entriesOf(plan: Plan): RegisterEntry[] {
   return [...plan.risks, ...plan.assumptions];
+}
+
+/** What a plan that asks for no decision says of one. */
+function decisionOf({ decision }: Plan): DecisionAsked {
+  return decision ?? { alternatives: [] };
 }
 
 function named<T extends { id: string; statement: string }>(goals: readonly T[]): (T & { name: string })[] {
