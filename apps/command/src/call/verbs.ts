@@ -61,7 +61,11 @@ export const verbs: readonly VerbRule[] = [
       ...drawn,
       common.workers,
       { name: "timing", help: "also one JSON line on standard error: seconds per step" },
+      { name: "verify", value: "FILE", help: "run a saved forecast (its JSON) again, in place of a new one" },
     ],
+    notes:
+      "--verify takes seed, futures and scenario from FILE and holds every figure against it, to the last bit. It ends with " +
+      "code 0 where all are the same, 1 where one is not (the first is named), 2 where FILE is of another plan or no forecast.",
   },
   {
     name: "explain",
@@ -257,6 +261,11 @@ export const verbs: readonly VerbRule[] = [
     summary: "the approver's page: what to decide, and why; or a pre-brief for one of them",
     plans: 1,
     options: [
+      {
+        name: "trace",
+        value: "WORD",
+        help: "in place of the page: where its figures come from whose place or value holds the word; `all` for all",
+      },
       common.json,
       {
         name: "format",

@@ -10,6 +10,7 @@ import { engineOptions } from "../call/engineOptions.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
 import { exitCodes } from "../exitCodes.ts";
+import { traceText } from "../text/traceText.ts";
 import { answerVerb } from "./answerVerb.ts";
 
 /** Outcomes of sets and variants, and what is read from them. */
@@ -22,6 +23,7 @@ export async function briefVerb(call: Call): Promise<number> {
   const format = values.oneOf("format", ["markdown", "html"]) ?? "markdown";
   const who = values.text("for");
   const out = values.text("out");
+  const traced = values.text("trace");
   const workers = values.count("workers", 64);
   const today = dateOption(values, "today", todayOf(new Date()));
   const problems = [...today.problems, ...clashes(values, call)];
@@ -69,7 +71,10 @@ export async function briefVerb(call: Call): Promise<number> {
       }
       return out === undefined || writeSheet(out, textOf(answer), values.has("force"));
     },
-    text: (answer) => (out === undefined ? textOf(answer) : ""),
+    text(answer, page, planWord) {
+      if (traced === undefined) return out === undefined ? textOf(answer) : "";
+      return traceText("brief" in answer ? answer.brief : answer, traced, page, planWord);
+    },
   });
 
   function textOf(answer: Brief | PreBrief): string {
@@ -87,6 +92,12 @@ function clashes(values: OptionValues, call: Call) {
       const rule = "--json prints one JSON document on standard output.";
       wrong.push(callProblem("option-clash", `--${name}`, rule, "Leave one of them out."));
     }
+  }
+  for (const name of ["format", "out", "json"]) {
+    if (!values.has("trace") || !values.has(name)) continue;
+    const rule =
+      "--trace prints where figures come from, in place of the page; with --json the answer has it as `trace`.";
+    wrong.push(callProblem("option-clash", `--${name}`, rule, "Leave one of them out."));
   }
   if (values.has("force") && !values.has("out")) {
     wrong.push(

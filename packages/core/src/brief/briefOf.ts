@@ -12,6 +12,7 @@ import { briefResponses } from "./parts/responses.ts";
 import { briefScope } from "./parts/scope.ts";
 import { briefTriggers } from "./parts/triggers.ts";
 import { briefWorth } from "./parts/worth.ts";
+import { traceBrief } from "./traceBrief.ts";
 import type { Brief, BriefAnswers } from "./types.ts";
 
 /**
@@ -30,7 +31,7 @@ export function briefOf(
   const { cost, asked } = forecast;
   const spends = cost.sd > 0 || cost.mean !== 0 || asked.budget !== undefined;
   const assumptions = briefAssumptions(plan, answers);
-  return {
+  const brief: Brief = {
     plan: {
       title: plan.title,
       currency: plan.currency,
@@ -64,4 +65,5 @@ export function briefOf(
           },
         }),
   };
+  return { ...brief, trace: traceBrief(brief, answers) };
 }

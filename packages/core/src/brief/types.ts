@@ -64,8 +64,31 @@ export interface Brief {
   triggers: BriefTrigger[];
   outcome: BriefOutcome;
   warnings: string[];
+  /** Where each figure comes from: all of the run that `stamp` names. */
+  trace?: BriefFigure[];
   /** What the run took in and left out; absent where the plan is as it stands. */
   scenario?: { with?: readonly string[]; without?: readonly string[] };
+}
+
+/** The answer a figure is from; `plan`: stated there; `brief`: added up here from figures beside it. */
+export type FigureSource =
+  | "forecast"
+  | "explain"
+  | "responses"
+  | "confidence"
+  | "assumptions"
+  | "plan"
+  | "brief";
+
+/** One figure of a brief and where it comes from. */
+export interface BriefFigure {
+  /** Its place in this brief: a JSON pointer. */
+  figure: string;
+  /** As it is there, not rounded. */
+  value: InUnitBeside | string;
+  from: FigureSource;
+  /** Its place there, a JSON pointer (in `assumptions` by id); absent for `plan` and `brief`. */
+  at?: string;
 }
 
 /** What is asked. `ask` is the plan's own sentence; without it the sentence is made from the commitment. */
