@@ -35,7 +35,11 @@ export function printJson<A extends AnyAnswer = never>(answer: NoInfer<A>): void
   printAnswer(jsonText(answer));
 }
 
-/** One JSON document: two spaces, one newline at the end. */
+/** What JSON may say as it is and a terminal obeys: DEL and C1 controls, marks that turn what follows, lines of Unicode. */
+const LOUD = /[\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
+
+/** One JSON document: two spaces, one newline at the end. What a terminal would obey is written as its code: the same text. */
 export function jsonText(value: object): string {
-  return `${JSON.stringify(value, undefined, 2)}\n`;
+  const text = JSON.stringify(value, undefined, 2);
+  return `${text.replace(LOUD, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`)}\n`;
 }

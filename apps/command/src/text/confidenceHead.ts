@@ -1,4 +1,4 @@
-import { groupDigits } from "@leeway/charts";
+import { groupDigits, plainName } from "@leeway/charts";
 import type { RunStamp } from "@leeway/core";
 import { cut, type Page } from "./page.ts";
 
@@ -21,7 +21,7 @@ export function explanationStamp({ seed, iterations, design, sha256, version }: 
   const few =
     iterations < ENOUGH ? ` Only ${futures(iterations)}: another seed may give quite other figures.` : "";
   return (
-    `Run: seed ${seed}, ${futures(iterations)}, ${design} design, plan ${sha256.slice(0, 12)}, ` +
+    `Run: seed ${plainName(seed)}, ${futures(iterations)}, ${design} design, plan ${sha256.slice(0, 12)}, ` +
     `engine ${version}.${few}`
   );
 }

@@ -1,0 +1,62 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { hostilePlan, planSaying } from "../hostile/injection/hostilePlan.ts";
+import { bare } from "../hostile/injection/shape.ts";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { openNotebook, settled } from "./support/notebook.ts";
+
+/** Kinds of elements and attributes of the page, and whether a script of the plan ran. */
+function anatomy(): { kinds: string[]; ran: boolean; text: string } {
+  const elements = [...document.querySelectorAll("body *")];
+  for (const element of elements.slice(0, 4000)) element.dispatchEvent(new Event("mouseover"));
+  const kinds = elements.flatMap((element) => [
+    element.localName,
+    ...[...element.attributes].map(({ name }) => `${element.localName} ${name}`),
+  ]);
+  const inputs = [...document.querySelectorAll("input, textarea")].map((one) => Reflect.get(one, "value"));
+  return {
+    kinds: [...new Set(kinds)].sort(),
+    ran: "ran" in window,
+    text: `${document.body.textContent}\n${inputs.join("\n")}`,
+  };
+}
+
+async function shown(page: Page, text: string, title: string) {
+  await page.locator("#plan-text").fill(text);
+  await page.locator("h1", { hasText: title }).waitFor();
+  await settled(page);
+  return page.evaluate(anatomy);
+}
+
+// A plan that says something hostile in every field (tests/hostile/injection) on the page itself, in Chromium: the measure
+// is the same plan with harmless words in the same fields.
+describe("a hostile plan on the page", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await built?.stop();
+  });
+
+  it("is text, and nothing else", async () => {
+    const { page, troubles, requests, close } = await openNotebook(browser, built.address);
+    page.setDefaultTimeout(90_000);
+    const asked = requests.length;
+    const harmless = await shown(page, planSaying((field) => `w${field}w some words`).text, "w0w");
+    // The tags of a title, then something of every kind in every other field.
+    for (const turn of [1, 14]) {
+      const { text, said } = hostilePlan(turn);
+      const hostile = await shown(page, text, bare(said[0] ?? "").slice(0, 12));
+      expect(hostile.ran).toBe(false);
+      expect(hostile.kinds.filter((kind) => !harmless.kinds.includes(kind))).toEqual([]);
+      expect(bare(hostile.text)).toContain(bare(said[0] ?? ""));
+    }
+    expect(requests.slice(asked).filter((address) => !address.startsWith(built.address))).toEqual([]);
+    expect(troubles).toEqual([]);
+    await close();
+  }, 300_000);
+});
