@@ -29,6 +29,7 @@ export interface EstimateReading {
 /** Draws behind the mean of what is cut at zero: even steps of chance, exact to a thousandth of the range. */
 const STEPS = 2000;
 
+/** One estimate as it is read in words: its one-in-ten values, half, mean, and what is cut at zero; in its own unit. */
 export function estimateReading(estimate: Estimate, about: EstimateAbout): EstimateReading {
   const cuts = about.of === "takes";
   const kept = (value: number) => (cuts ? Math.max(0, value) : value);

@@ -13,12 +13,14 @@ import type { Effect, Standing } from "../types.ts";
 import { type Outcome, runVariants } from "../variants.ts";
 import type { AskedChance, AssumptionsTested, AssumptionTested } from "./types.ts";
 
+/** Which assumptions are tried to be false, and at which level. */
 export interface TestAssumptionsOptions extends ExplainingOptions {
   /** Default: the plan's own. */
   confidence?: number;
   /** Only these; default: all that are not closed. */
   only?: readonly Id[];
 }
+/** What each assumption carries, or why that cannot be told. */
 export interface TestAssumptionsResult {
   tested?: AssumptionsTested;
   problems: Problem[];
