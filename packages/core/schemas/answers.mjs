@@ -1,6 +1,7 @@
 /** The answers that have a schema: the verb, its type in `src/exchange/schemas`, and how it is called. */
 export const ANSWERS = {
   forecast: ["ForecastAnswer", "forecast --json"],
+  verify: ["VerifyAnswer", "forecast --verify FILE --json"],
   explain: ["ExplainAnswer", "explain --json"],
   responses: ["ResponsesAnswer", "responses --json"],
   reach: ["ReachAnswer", "reach --json"],

@@ -85,6 +85,13 @@ export { sharedRanks, shareForecast } from "./forecast/sharedForecast.ts";
 export { beginSummary, summarise } from "./forecast/summarise.ts";
 export { taskRanks } from "./forecast/taskRanks.ts";
 export type * from "./forecast/types.ts";
+export {
+  type FigureDiffers,
+  type SavedForecast,
+  savedForecast,
+  type Verified,
+  verifyForecast,
+} from "./forecast/verify.ts";
 export { bytesOfSharedPieces, makePieces, sharePieces, warmUp } from "./kernel/index.ts";
 export * from "./live/index.ts";
 export * from "./models/index.ts";

@@ -131,6 +131,13 @@ export const callRules: ProblemFamily = {
       remedy: "Choose another place.",
     },
     {
+      code: "write-protected",
+      what: "A file says that nobody writes to it.",
+      rule: "A file that is write-protected is not overwritten, `--force` or not.",
+      why: "Whoever protected it meant it.",
+      remedy: "Take the protection off it, or choose another place.",
+    },
+    {
       code: "file-exists",
       what: "A file of that name is there already.",
       rule: "Nothing is overwritten unasked.",

@@ -500,6 +500,7 @@ export const verbs: readonly VerbRule[] = [
     options: [
       common.json,
       { name: "by", value: "ID", help: "who is asked: a person or stakeholder of the plan (always needed)" },
+      { name: "as", value: "WHO", help: "who writes it down, where that is somebody else" },
       { name: "of", value: "WHAT", help: "duration, effort or cost (default: the task's time)" },
       {
         name: "answers",
@@ -545,6 +546,7 @@ export const verbs: readonly VerbRule[] = [
       { name: "force", help: "... overwriting it where it is there" },
       { name: "read", value: "FILE", help: "take a filled sheet into the plan, as opinions" },
       { name: "by", value: "ID", help: "... filled by this person" },
+      { name: "as", value: "WHO", help: "... taken in by this one, where that is somebody else" },
       { name: "date", value: "DATE", help: "... on this day (default: today)" },
       { name: "dry-run", help: "... show what would be written and write nothing" },
     ],
@@ -645,6 +647,11 @@ export const verbs: readonly VerbRule[] = [
         help: "the table, as export wrote it and somebody changed it (always needed)",
       },
       { name: "remove-missing", help: "also take out what the table leaves out" },
+      {
+        name: "as",
+        value: "WHO",
+        help: "with tasks: who enters them, kept as `enteredBy` of new tasks and new estimates",
+      },
       { name: "dry-run", help: "write nothing; show what would change" },
       common.json,
     ],

@@ -12,6 +12,7 @@ import { forecastText } from "../text/forecastText.ts";
 import { pageOf } from "../text/page.ts";
 import { scenarioKey } from "../text/scenarioLines.ts";
 import { shellWord } from "../text/shellWord.ts";
+import { verifySaved } from "./verifySaved.ts";
 
 interface Wanted {
   engine: ForecastOptions;
@@ -45,6 +46,8 @@ export async function forecastVerb(call: Call): Promise<number> {
     printProblems(values.problems);
     return exitCodes.invalid;
   }
+  const saved = values.text("verify");
+  if (saved !== undefined) return verifySaved(call, saved, wanted.workers);
   const document = await readDocument(call.subject ?? "-");
   if (document.text === undefined) {
     if (document.problem !== undefined) printProblems([document.problem], document.name);

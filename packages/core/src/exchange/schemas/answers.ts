@@ -19,6 +19,8 @@ import type {
   Why,
 } from "../../explain/types.ts";
 import type { Forecast } from "../../forecast/types.ts";
+import type { FigureDiffers } from "../../forecast/verify.ts";
+import type { Count } from "../../units.ts";
 import type {
   DetailAnswer,
   InterviewAnswer,
@@ -37,7 +39,7 @@ import type {
 } from "./answersOfSigning.ts";
 import type { ExportAnswer, ImportAnswer } from "./answersOfTables.ts";
 import type { HistoryAnswer, RecordedAnswer, TriggersAnswer } from "./answersUnderWay.ts";
-import type { DrawnOf, Scenario } from "./parts.ts";
+import type { Drawn, DrawnOf, PlanNamed, Scenario } from "./parts.ts";
 
 export type * from "./answersOfEstimating.ts";
 export type * from "./answersOfSigning.ts";
@@ -45,7 +47,23 @@ export type * from "./answersOfTables.ts";
 export type * from "./answersUnderWay.ts";
 export type * from "./parts.ts";
 
+/** What `forecast --json` prints. */
 export type ForecastAnswer = Forecast & Scenario;
+/** What `forecast --verify FILE --json` prints: whether a saved forecast came out the same again. */
+export interface VerifyAnswer extends Drawn {
+  /** Every figure is the same, to the last bit. */
+  same: boolean;
+  plan: PlanNamed;
+  /** What made the saved forecast; `version` is what ran it again. */
+  savedVersion: string;
+  /** How many values were compared, and how many of them are not the same. */
+  compared: Count;
+  differing: Count;
+  /** The first that is not the same, in the order of the JSON; absent where all are. */
+  first?: FigureDiffers;
+  /** The first hundred. */
+  differences: FigureDiffers[];
+}
 /** What `explain --json` prints. */
 export type ExplainAnswer = Explanation & Scenario;
 /** What `responses --json` prints. */
@@ -76,6 +94,7 @@ export type InformAnswer = DueList & DrawnOf;
 /** Everything that is printed as JSON, by verb: what is not here has no schema, and the command cannot print it. */
 export interface AnswersByVerb {
   forecast: ForecastAnswer;
+  verify: VerifyAnswer;
   explain: ExplainAnswer;
   responses: ResponsesAnswer;
   reach: ReachAnswer;

@@ -94,6 +94,20 @@ export const tableProblems: readonly ProblemRule[] = [
     remedy: "Check that it is meant so, or write decimal points.",
   },
   {
+    code: "not-a-forecast",
+    what: "A file named as a saved forecast does not hold one.",
+    rule: "A saved forecast is what `leeway forecast PLAN --json` printed: plan, seed, futures, design, version, figures.",
+    why: "Without them it cannot be run again.",
+    remedy: "Save it again with `leeway forecast PLAN --json`.",
+  },
+  {
+    code: "another-plan",
+    what: "A saved forecast is of another plan than the one named, by its hash.",
+    rule: "A forecast is run again on the plan it was made from.",
+    why: "Figures of two plans differ for reasons that have nothing to do with the run.",
+    remedy: "Name the plan it was made from; versions that were kept stand in NAME.versions.",
+  },
+  {
     code: "too-large",
     what: "More text or more memory than can be worked with.",
     rule: "There are limits, which the message names.",
