@@ -75,7 +75,7 @@ export function tablesFor(
   wasm: KernelExports,
   arena: Arena,
 ): (shape: Shape, parameter: number, later?: TablesToMake) => Float64Array {
-  const known = new Map<string, Float64Array>();
+  const known = new Map<string | number, Float64Array>();
   const pieces: (Float64Array | undefined)[] = [];
   let logCells: Float64Array | undefined;
   const row = (length: number) => arena.rows(1, length)[0] as Float64Array;
@@ -92,7 +92,8 @@ export function tablesFor(
   };
 
   return (shape, parameter, later) => {
-    const key = `${shape} ${parameter}`;
+    // A number is looked up as it is: writing thousands of them out takes milliseconds.
+    const key = shape === "pert" ? parameter : `${shape} ${parameter}`;
     let table = known.get(key);
     if (table !== undefined) return table;
     if (shape === "pert") {
