@@ -24,6 +24,7 @@ export class EstimateCurves implements ReactiveController {
   #cell = document.createElement("td");
   #curve = new LeewayEstimateCurve();
   #path = "";
+  #closing = false;
 
   /** @param knows  The plan as it stands, and as it is stated. */
   constructor(host: LitElement, knows: () => Knows | undefined) {
@@ -46,7 +47,7 @@ export class EstimateCurves implements ReactiveController {
     this.#host.removeEventListener("focusout", this.#leave);
     this.#host.removeEventListener("input", this.#show);
     this.#host.removeEventListener("keydown", this.#keys);
-    this.#cell.remove();
+    this.#close();
   }
 
   hostUpdated(): void {
@@ -81,7 +82,7 @@ export class EstimateCurves implements ReactiveController {
       (event.relatedTarget instanceof Node && row.contains(event.relatedTarget))
     )
       return;
-    this.#cell.remove();
+    this.#close();
   };
 
   /** Typing brings it back where Escape sent it away. */
@@ -95,15 +96,27 @@ export class EstimateCurves implements ReactiveController {
       (one) => one.value,
     );
     if (before === undefined || low === undefined || likely === undefined || high === undefined) {
-      this.#cell.remove();
+      this.#close();
       return;
     }
     this.#curve.estimate = typedEstimate({ low, likely, high }, before, statedAt(stated, "estimates"));
   };
 
   #keys = (event: KeyboardEvent): void => {
-    if (event.key === "Escape") this.#cell.remove();
+    if (event.key !== "Escape" || !this.#cell.isConnected) return;
+    // Whoever is in it goes back to the estimate.
+    if (this.#cell.contains(document.activeElement))
+      this.#host.querySelector<HTMLElement>(`input[data-estimate="${CSS.escape(this.#path)}"]`)?.focus();
+    this.#close();
   };
+
+  /** A focus that goes with it is not one that leaves it. */
+  #close(): void {
+    if (this.#closing) return;
+    this.#closing = true;
+    this.#cell.remove();
+    this.#closing = false;
+  }
 }
 
 function takes(path: string): "takes" | "delays" | "costs" {
