@@ -40,8 +40,8 @@ describe("the page on paper", () => {
           .filter(shown)
           .filter((one) => !one.matches(".problem textarea, .response input"))
           .map((one) => one.outerHTML.slice(0, 80)),
-        lists: new Set(display(".list-table")),
-        heads: new Set(display(".list-table thead, .stated thead, .levels thead")),
+        lists: [...new Set(display(".list-table"))],
+        heads: [...new Set(display(".list-table thead, .stated thead, .levels thead"))],
         told: getComputedStyle(
           document.querySelector(
             '[data-text="What moved the opening since last time, and which decision is wanted"]',
@@ -64,8 +64,8 @@ describe("the page on paper", () => {
     expect(paper.titles).not.toContain("Hand over");
     expect(paper.titles).not.toContain("Contingency");
     expect(paper.pressed).toEqual([]);
-    expect([...paper.lists]).toEqual(["table"]);
-    expect([...paper.heads]).toEqual(["table-header-group"]);
+    expect(paper.lists).toEqual(["table"]);
+    expect(paper.heads).toEqual(["table-header-group"]);
     expect(paper.told).toMatch(/which decision is wanted/);
     expect(Math.max(...paper.tall)).toBeLessThan((297 - 38) * mm);
     expect(paper.wide).toEqual([]);
