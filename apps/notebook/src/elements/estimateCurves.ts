@@ -7,6 +7,8 @@ import { LeewayEstimateCurve } from "./leewayEstimateCurve.ts";
 
 /** Px that the curve takes, about. */
 const room = 380;
+/** Px that what stays at the top of the page takes, at most. */
+const bar = 90;
 
 interface Knows {
   readonly plan: Plan | undefined;
@@ -68,7 +70,10 @@ export class EstimateCurves implements ReactiveController {
     };
     if (this.#cell.parentElement !== row) {
       const { top, bottom } = row.getBoundingClientRect();
-      this.#cell.classList.toggle("above", innerHeight - bottom < room && top > room);
+      const above = innerHeight - bottom < room && top > room;
+      this.#cell.classList.toggle("above", above);
+      // Above there is no more room than that; below, the page goes on.
+      this.#cell.style.maxHeight = above ? `${Math.round(top) - bar}px` : "";
       row.append(this.#cell);
     }
     this.#show();
