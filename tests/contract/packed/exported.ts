@@ -33,8 +33,7 @@ function collect(
 ): void {
   if (wanted === undefined && seen.has(path)) return;
   if (wanted === undefined) seen.add(path);
-  const text = readFileSync(path, "utf8");
-  const file = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const file = parsed(path);
   const place = path.slice(folder.length + 1).replace(/\.d\.ts$/, "");
   for (const statement of file.statements) {
     if (ts.isExportDeclaration(statement) && statement.moduleSpecifier !== undefined) {
@@ -65,6 +64,16 @@ function collect(
       found.set(outside, { name: outside, file: place, doc: before?.doc || docOf(statement), declaration });
     }
   }
+}
+
+const files = new Map<string, ts.SourceFile>();
+
+/** An index is come to by many ways: each file is parsed once. */
+function parsed(path: string): ts.SourceFile {
+  const file =
+    files.get(path) ?? ts.createSourceFile(path, readFileSync(path, "utf8"), ts.ScriptTarget.Latest, true);
+  files.set(path, file);
+  return file;
 }
 
 function namesOf(statement: ts.Statement): string[] {
