@@ -214,7 +214,7 @@ export class LeewayPage extends PageElement {
           ${this.#part("contingency", "Contingency", html`<leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>`)}
           ${this.#section("purpose", "Purpose", "", errors)}
           ${this.#section("people", "People", "", errors)}
-          ${this.#part("calendar", "Calendar", html`<leeway-calendar .plan=${state.plan} .stated=${state.stated} .forecast=${forecast} .pending=${state.pending} ?readonly=${errors}></leeway-calendar>`)}
+          ${this.#part("calendar", "Calendar", html`<leeway-calendar .plan=${state.plan} .stated=${state.stated} .forecast=${forecast} .pending=${state.pending} ?readonly=${errors}></leeway-calendar><leeway-findings section="calendar" .findings=${this.findings}></leeway-findings>`)}
           ${this.#section("work", "Work", workNote(state), errors)}
           ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
           ${this.#part("responses", "Responses", html`<leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>`)}
