@@ -1,14 +1,16 @@
-import { type ImportAnswer, importEstimates, importTable, type Problem } from "@leeway/core";
+import { enteredIn, type ImportAnswer, importEstimates, importTable, type Problem } from "@leeway/core";
 import { callProblem } from "../call/callProblem.ts";
 import { OptionValues } from "../call/optionValues.ts";
 import type { Call } from "../call/parseCall.ts";
-import { givenPlan } from "../estimating/givenPlan.ts";
+import { givenPlan, isProblem, speakerOf } from "../estimating/givenPlan.ts";
 import { writeBack } from "../estimating/writeBack.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { readDocument } from "../files/readDocument.ts";
 import { printAnswer, printJson, printNote, printProblems } from "../output.ts";
 import { importLines } from "../text/importText.ts";
 
+/** Keys that are an estimate or part of one. */
+const OF_ESTIMATES = /^(duration|effort|cost|costPerDay|remaining)\b/;
 const WHAT = ["tasks", "estimates", "register", "people"] as const;
 
 /** A table back into the text of a plan. */
@@ -24,6 +26,11 @@ export async function importVerb(call: Call): Promise<number> {
   }
   const given = await givenPlan(call.subject ?? "-");
   if (given === undefined) return exitCodes.invalid;
+  const writer = values.has("as") ? speakerOf(given.plan, "as", values.text("as") ?? "") : undefined;
+  if (writer !== undefined && isProblem(writer)) {
+    printProblems([writer], given.name);
+    return exitCodes.invalid;
+  }
   const document = await readDocument(read);
   if (document.text === undefined) {
     if (document.problem !== undefined) printProblems([document.problem], document.name);
@@ -42,6 +49,18 @@ export async function importVerb(call: Call): Promise<number> {
     if (listed.length > 0) printProblems(listed, name);
   }
   if (result.problems.some(({ severity }) => severity === "error")) return exitCodes.invalid;
+  const as = values.text("as");
+  if (as !== undefined && what === "tasks") {
+    const ids = result.changes.flatMap(({ kind, of, key = "" }) =>
+      kind === "added" || (kind === "changed" && OF_ESTIMATES.test(key)) ? [of] : [],
+    );
+    const entered = enteredIn(result.text, ids, as);
+    if (entered.problems.length > 0) {
+      printProblems(entered.problems, given.name);
+      return exitCodes.invalid;
+    }
+    result.text = entered.text;
+  }
   const dry = values.has("dry-run");
   const streamed = given.name === "standard input";
   const write = !dry && (result.changes.length > 0 || streamed);
@@ -71,6 +90,9 @@ function clashes(values: OptionValues, subject: string | undefined): Problem[] {
     ...(values.has("what")
       ? []
       : [problem("--what", "What is in the table?", `Write one of: ${WHAT.join(", ")}.`)]),
+    ...(values.has("as") && values.text("what") !== "tasks"
+      ? [problem("--as", "Who entered what is kept of tasks.", "Add --what tasks, or leave it out.")]
+      : []),
     ...(values.has("read") ? [] : [problem("--read", "Which table?", "Add --read FILE.csv.")]),
     ...(values.text("read") === "-" && (subject ?? "-") === "-"
       ? [problem("- -", "Standard input cannot be the plan and the table.", "Name a file for one of them.")]

@@ -52,7 +52,10 @@ export async function interviewVerb(call: Call): Promise<number> {
   const { plan, name } = given;
   const task = taskOf(plan, call.second ?? "");
   const speaker = speakerOf(plan, "by", by);
-  if (isProblem(task) || isProblem(speaker)) return refuse([task, speaker].filter(isProblem), name);
+  const as = values.text("as");
+  const writer = as === undefined ? speaker : speakerOf(plan, "as", as);
+  if (isProblem(task) || isProblem(speaker) || isProblem(writer))
+    return refuse([task, speaker, ...(writer === speaker ? [] : [writer])].filter(isProblem), name);
   const askable = askableOf(plan, task);
   const asked = askable.find((each) => each.of === of) ?? (of === undefined ? askable[0] : undefined);
   if (asked === undefined) {
@@ -70,7 +73,8 @@ export async function interviewVerb(call: Call): Promise<number> {
 
   const found = file === undefined ? await fromPerson(subject) : await answersFromFile(subject, file);
   if (found.opinion === undefined) return refuse(found.problems);
-  const { opinion } = found;
+  const entered = writer.id === by ? {} : { enteredBy: [writer.id] };
+  const opinion = { ...found.opinion, ...entered };
   const edit = addOpinion(given.text, task, opinion);
   if (edit.problems.length > 0) return refuse(edit.problems, name);
   const dry = values.has("dry-run");

@@ -44,9 +44,13 @@ export async function sheetVerb(call: Call): Promise<number> {
   if (problems.length > 0) return refuse(problems);
   const given = await givenPlan(call.subject ?? "-");
   if (given === undefined) return exitCodes.invalid;
+  const as = values.text("as");
+  const writer = as === undefined ? undefined : speakerOf(given.plan, "as", as);
+  if (writer !== undefined && isProblem(writer)) return refuse([writer], given.name);
   const person = speakerOf(given.plan, to === undefined ? "by" : "for", to ?? by ?? "");
   if (isProblem(person)) return refuse([person], given.name);
-  if (read !== undefined) return takeIn(given, { path: read, by: person.id, date: date.value }, values);
+  if (read !== undefined)
+    return takeIn(given, { path: read, by: person.id, date: date.value, writer: writer?.id }, values);
   const rows = sheetOf(given.plan, person.id, { all: values.has("all") });
   if (rows.length === 0) {
     const rule = `${person.name} has no task that could be asked for.`;
@@ -78,6 +82,9 @@ function clashes({ to, read, by, out }: Words, call: Call, values: OptionValues)
     ...(read !== undefined && (out !== undefined || values.has("all"))
       ? [problem("--read", "--out and --all are for a sheet that goes out.", "Leave them out.")]
       : []),
+    ...(read === undefined && values.has("as")
+      ? [problem("--as", "It says who takes a sheet in.", "Add --read FILE, or leave it out.")]
+      : []),
     ...(read === "-" && call.subject === "-"
       ? [problem("- -", "Standard input cannot be the plan and the sheet.", "Name a file for one of them.")]
       : []),
@@ -101,7 +108,7 @@ function putOut(text: string, out: string | undefined, force: boolean, rows: num
 
 async function takeIn(
   given: GivenPlan,
-  { path, by, date }: { path: string; by: Id; date: string },
+  { path, by, date, writer }: { path: string; by: Id; date: string; writer: Id | undefined },
   values: OptionValues,
 ): Promise<number> {
   const document = await readDocument(path);
@@ -118,14 +125,17 @@ async function takeIn(
     return exitCodes.invalid;
 
   let { text } = given;
-  for (const { task: id, opinion } of reading.opinions) {
+  const entered = writer === undefined || writer === by ? {} : { enteredBy: [writer] };
+  const taken = reading.opinions.map(({ task, opinion }) => ({ task, opinion: { ...opinion, ...entered } }));
+  for (const { task: id, opinion } of taken) {
     const task = given.plan.tasks.find((each) => each.id === id);
     if (task === undefined) continue; // the reading names tasks of this plan only
     const edit = addOpinion(text, task, opinion);
     if (edit.problems.length > 0) return refuse(edit.problems, given.name);
     ({ text } = edit);
   }
-  const { opinions, unchanged, empty } = reading;
+  const { unchanged, empty } = reading;
+  const opinions = taken;
   const dry = values.has("dry-run");
   const write = !dry && (opinions.length > 0 || given.name === "standard input");
   if (write && !(await writeBack(given, text))) return exitCodes.invalid;

@@ -1,4 +1,5 @@
 export { type AnswerUnit, type Askable, askableOf, type OpinionOf } from "./askable.ts";
+export { enteredIn } from "./enteredIn.ts";
 export { impliedBy } from "./interview/implied.ts";
 export { answerInterview, beginInterview } from "./interview/interview.ts";
 export { type AnswerFault, opinionFrom, type WrittenAnswers } from "./interview/opinionFrom.ts";

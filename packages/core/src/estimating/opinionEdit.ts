@@ -20,7 +20,7 @@ export function estimateDefaults(text: string): EstimateDefaults {
 
 /** An opinion as a document says it, without what the plan's `estimates` or the task fill in. */
 export function writeOpinion(opinion: Opinion, task: Task, defaults: EstimateDefaults): object {
-  const { by, date, of, estimate, basis, order, dissent, note } = opinion;
+  const { by, date, of, estimate, basis, order, dissent, enteredBy, note } = opinion;
   const usual = task.effort === undefined ? "duration" : "effort";
   return {
     by,
@@ -31,6 +31,7 @@ export function writeOpinion(opinion: Opinion, task: Task, defaults: EstimateDef
     ...(basis !== undefined && { basis }),
     ...(order !== undefined && { order }),
     ...(dissent !== undefined && { dissent }),
+    ...(enteredBy !== undefined && { enteredBy: enteredBy.length === 1 ? enteredBy[0] : enteredBy }),
     ...(note !== undefined && { note }),
   };
 }
