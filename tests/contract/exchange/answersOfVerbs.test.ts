@@ -77,7 +77,7 @@ describe("what --json prints", { timeout: 240_000 }, () => {
       told.add(schema);
     }
     const printed = verbs.filter(({ options }) => options.some((option) => option.name === "json"));
-    expect([...told].sort()).toEqual([...printed.map((verb) => verb.name), "export"].sort());
+    expect([...told].sort()).toEqual([...printed.map((verb) => verb.name), "export", "verify"].sort());
     expect(["plan", ...told].sort()).toEqual([...SCHEMA_NAMES].sort());
   });
 });

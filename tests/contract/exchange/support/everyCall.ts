@@ -1,6 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import {
+  forecast,
   type Plan,
   readPlan,
   type SchemaName,
@@ -65,6 +66,7 @@ export function everyCall(text: string, folder: string): CallOfVerb[] {
     ["check", "check", plan, "--as-written", ...TODAY],
     ["check", "check", file("broken.plan.yaml", `${text}tsks: []\n`)],
     ["forecast", "forecast", plan, "--tornado"],
+    ["verify", "forecast", plan, "--verify", file("saved.json", JSON.stringify(forecast(bare).forecast))],
     ["explain", "explain", plan, "--without", entries[0]?.id ?? ""],
     ["confidence", "confidence", plan],
     ["responses", "responses", plan, "--sum", "5000"],
