@@ -104,6 +104,9 @@ function sizes() {
     const path = join(folder, "assets", name);
     console.log(`  later: assets/${name}: ${statSync(path).size} bytes, gzip ${gzip(path)}`);
   }
+  return named
+    .filter((name) => name.endsWith(".js"))
+    .reduce((sum, name) => sum + gzip(join(folder, name)), 0);
 }
 
 /** Values that move the answer, in cells all over the tables; each differs from what stands there. */
@@ -142,6 +145,7 @@ async function loads(address) {
   console.log(
     `long tasks while loading: ${long.length}; ${sorted(long).reverse().slice(0, 12).map(Math.round).join(", ")}`,
   );
+  return { first, long };
 }
 
 async function edits(address) {
@@ -203,6 +207,7 @@ async function edits(address) {
   console.log(
     `long tasks while editing: ${long.length}; ${sorted(long).reverse().slice(0, 12).map(Math.round).join(", ")}`,
   );
+  const found = { first: seen.map((one) => one.first), full: seen.map((one) => one.full), long };
   if (traced) {
     const trace = await browser.stopTracing();
     if (options.trace !== undefined) writeFileSync(options.trace, trace);
@@ -217,6 +222,25 @@ async function edits(address) {
     );
   }
   await browser.close();
+  return found;
+}
+
+/** The four figures the page is judged by. */
+function table(initial, loaded, edited) {
+  const longest = (list) => (list.length === 0 ? "none above 50 ms" : `${Math.round(Math.max(...list))} ms`);
+  const rows = [
+    ["edit to first answer on screen, p95", ms(at(edited.first, 0.95)).trim()],
+    ["edit to full answer on screen, p95", ms(at(edited.full, 0.95)).trim()],
+    ["longest task of the page's thread, editing", longest(edited.long)],
+    ["longest task of the page's thread, loading", longest(loaded.long)],
+    ["cold load to first answer, median", ms(at(loaded.first, 0.5)).trim()],
+    ["scripts before the first answer, gzip", `${(initial / 1000).toFixed(1)} kB`],
+  ];
+  console.log(
+    `\n| figure | ${options.edits} edits, ${options.loads} loads, load of the machine ${loadavg()[0].toFixed(1)} |`,
+  );
+  console.log("| --- | --- |");
+  for (const row of rows) console.log(`| ${row.join(" | ")} |`);
 }
 
 /**
@@ -267,9 +291,9 @@ function pageTasks(events) {
 const { address, server } = await serve(folder, 4380);
 try {
   console.log(`The page at ${address}; load of the machine ${loadavg()[0].toFixed(1)}`);
-  sizes();
-  await loads(address);
-  await edits(address);
+  const initial = sizes();
+  const loaded = await loads(address);
+  table(initial, loaded, await edits(address));
 } finally {
   server.closeAllConnections();
   server.close();
