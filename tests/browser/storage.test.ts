@@ -155,8 +155,8 @@ describe("the storage is taken away", () => {
     await close();
   });
 
-  // A transaction that was completed is there after the process died (Indexed Database API 3.0, 2.7.1). How much younger
-  // than a second what is lost must be is for `node tests/bench/kills.mjs`: no test depends on the time of day.
+  // A transaction that was completed is there after the process died (Indexed Database API 3.0, 2.7.1). How old
+  // what is lost may be (less than a second) is in `ages`, to be judged by hand: no test depends on the time of day.
   it("killed in the middle of keeping, again and again: the last plan is whole, and nothing that was kept is missing", async () => {
     const profile = mkdtempSync(join(tmpdir(), "leeway-profile-"));
     try {
