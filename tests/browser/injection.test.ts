@@ -6,6 +6,10 @@ import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
 import { startChromium } from "./support/chromium.ts";
 import { openNotebook, settled } from "./support/notebook.ts";
 
+/** What Markdown may become where the plan's own free text is shown (words/markdown.ts lists it). */
+const markdown =
+  /^(?:p|h[3-6]|ul|ol|li|blockquote|pre|code|em|strong|s|br|hr|table|thead|tbody|tr|th|td)(?: dir| start)?$|^a(?: href| target| rel)?$/;
+
 /** Kinds of elements and attributes of the page, and whether a script of the plan ran. */
 function anatomy(): { kinds: string[]; ran: boolean; text: string } {
   const elements = [...document.querySelectorAll("body *")];
@@ -52,7 +56,8 @@ describe("a hostile plan on the page", () => {
       const { text, said } = hostilePlan(turn);
       const hostile = await shown(page, text, bare(said[0] ?? "").slice(0, 12));
       expect(hostile.ran).toBe(false);
-      expect(hostile.kinds.filter((kind) => !harmless.kinds.includes(kind))).toEqual([]);
+      const more = hostile.kinds.filter((kind) => !harmless.kinds.includes(kind));
+      expect(more.filter((kind) => !markdown.test(kind))).toEqual([]);
       expect(bare(hostile.text)).toContain(bare(said[0] ?? ""));
     }
     expect(requests.slice(asked).filter((address) => !address.startsWith(built.address))).toEqual([]);
