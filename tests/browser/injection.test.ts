@@ -6,9 +6,9 @@ import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
 import { startChromium } from "./support/chromium.ts";
 import { openNotebook, settled } from "./support/notebook.ts";
 
-/** What Markdown may become where the plan's own free text is shown (words/markdown.ts lists it). */
+/** What Markdown may become where the plan's own free text is shown (words/markdown.ts lists it); and what comes with findings and answers, which differ. */
 const markdown =
-  /^(?:p|h[3-6]|ul|ol|li|blockquote|pre|code|em|strong|s|br|hr|table|thead|tbody|tr|th|td)(?: dir| start)?$|^a(?: href| target| rel)?$/;
+  /^(?:p|h[3-6]|ul|ol|li|blockquote|pre|code|em|strong|s|br|hr|table|thead|tbody|tr|th|td)(?: dir| start)?$|^a(?: href| target| rel)?$|^leeway-[a-z-]+ answered$|^li class$/;
 
 /** Kinds of elements and attributes of the page, and whether a script of the plan ran. */
 function anatomy(): { kinds: string[]; ran: boolean; text: string } {
