@@ -123,7 +123,7 @@ describe("sign PLAN", () => {
       throw full;
     });
     expect(written).toBe(false);
-    expect(err).toContain("no space left");
+    expect(err).toContain("disk is full");
     expect(text()).toBe(PLAN);
     expect(readdirSync(folder)).toEqual(["shed.plan.yaml"]);
   });
