@@ -10,7 +10,7 @@ import { tables } from "../support/tables.ts";
 it(
   "takes a spoiled table for what it says, or refuses it in words",
   () => {
-    const { numRuns, ...how } = effort(0.15);
+    const { numRuns, ...how } = effort(0.07);
     fc.assert(
       fc.property(spoiledTables(tables), (one) => {
         expect(faultsOfTable(one)).toEqual([]);

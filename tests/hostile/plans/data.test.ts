@@ -8,7 +8,7 @@ import { faultsOfForecast, faultsOfPlan, faultsOfReading } from "../support/judg
 import { dataSoup, spoiledData } from "../support/spoilData.ts";
 
 it.each([
-  ["spoiled documents", spoiledData(documents), 0.2],
+  ["spoiled documents", spoiledData(documents), 0.3],
   ["soup of keys and values", dataSoup, 0.05],
 ] as const)(
   "takes %s for what they say, or refuses them in words",

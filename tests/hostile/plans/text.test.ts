@@ -9,8 +9,8 @@ import { soup, spoiled } from "../support/spoilText.ts";
 
 describe("readPlan", () => {
   it.each([
-    ["spoiled YAML", spoiled(yamlTexts), 0.3, 0.05],
-    ["spoiled JSON", spoiled(jsonTexts), 0.2, 0.05],
+    ["spoiled YAML", spoiled(yamlTexts), 0.15, 0.05],
+    ["spoiled JSON", spoiled(jsonTexts), 0.3, 0.05],
     ["soup of syntax", soup, 0.05, 0],
   ] as const)(
     "takes %s for what it says, or refuses it in words",
