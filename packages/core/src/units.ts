@@ -46,7 +46,7 @@ export type YearlyRate = number;
 /** A correlation, -1 to 1. */
 export type CorrelationCoefficient = number;
 /**
- * A count, a whole number.
+ * A whole number.
  * @asType integer
  * @minimum 0
  */

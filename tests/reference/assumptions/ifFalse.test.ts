@@ -32,7 +32,7 @@ const tested = (id: string) => {
   const { tested: found, problems } = testAssumptions(plan(), { only: [id] });
   const one = found?.assumptions[0];
   if (found === undefined || one?.ifFalse === undefined) throw new Error(JSON.stringify(problems));
-  return { base: found.base, chance: found.chance, ...one.ifFalse };
+  return { base: found.base, ...one.ifFalse };
 };
 
 describe("testAssumptions(plan)", () => {

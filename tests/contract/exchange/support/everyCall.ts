@@ -68,6 +68,7 @@ export function everyCall(text: string, folder: string): CallOfVerb[] {
     ["forecast", "forecast", plan, "--tornado"],
     ["verify", "forecast", plan, "--verify", file("saved.json", JSON.stringify(forecast(bare).forecast))],
     ["explain", "explain", plan, "--without", entries[0]?.id ?? ""],
+    ["assumptions", "assumptions", plan],
     ["confidence", "confidence", plan],
     ["responses", "responses", plan, "--sum", "5000"],
     ["responses", "responses", plan, ...(response === undefined ? [] : ["--with", response])],

@@ -1,3 +1,4 @@
+import { oneLine } from "../oneLine.ts";
 import type { Problem } from "../problem.ts";
 import { lineColumn } from "../source/lineColumn.ts";
 import type { Fault, SourceTree } from "../source/node.ts";
@@ -126,7 +127,7 @@ export class Reading {
     this.problems.push({
       code: fault.code,
       severity: fault.severity ?? "error",
-      path: "",
+      path: fault.path ?? "",
       ...(this.text !== undefined && fault.at >= 0 ? this.locate(fault.at) : {}),
       received: shorten(fault.received),
       rule: fault.rule,
@@ -147,7 +148,6 @@ export class Reading {
 
 /** One line of at most 60 characters. */
 function shorten(text: string): string {
-  const line = (text.split("\n")[0] ?? "").trim();
-  const cut = line.length > 60 ? `${line.slice(0, 57)}...` : line;
+  const cut = oneLine(text);
   return cut === "" ? "" : `\`${cut}\``;
 }
