@@ -61,10 +61,12 @@ describe("brief", () => {
 
   it("writes a file whole, says so, and prints nothing", async () => {
     const path = join(folder, "new", "brief.html");
-    expect(await call("--format", "html", "--out", path)).toBe(0);
+    expect(await call("--out", path)).toBe(0); // the name says what it is
     expect([out, err]).toEqual(["", `Wrote ${path}.\n`]);
     expect(readFileSync(path, "utf8")).toContain("</html>");
     expect(readdirSync(join(folder, "new"))).toEqual(["brief.html"]);
+    expect(await call("--format", "markdown", "--out", path, "--force")).toBe(0);
+    expect(readFileSync(path, "utf8")).toMatch(/^# /);
   });
 
   it("lets an existing file stand, and writes over it only with --force", async () => {

@@ -270,7 +270,7 @@ export const verbs: readonly VerbRule[] = [
       {
         name: "format",
         value: "NAME",
-        help: "markdown (default) or html, one file that prints on one A4 page",
+        help: "markdown or html, one file that prints on one A4 page (default: html where FILE ends in .html, else markdown)",
       },
       { name: "out", value: "FILE", help: "write to FILE (default: standard output)" },
       { name: "force", help: "overwrite FILE where there is one" },

@@ -20,9 +20,11 @@ const ROWS_AS_TASKS = 16;
 export async function briefVerb(call: Call): Promise<number> {
   const values = new OptionValues(call.options);
   const options = engineOptions(values);
-  const format = values.oneOf("format", ["markdown", "html"]) ?? "markdown";
   const who = values.text("for");
   const out = values.text("out");
+  // A page named as HTML and filled with Markdown would be opened by whoever gets it, and read as neither.
+  const format =
+    values.oneOf("format", ["markdown", "html"]) ?? (/\.html?$/i.test(out ?? "") ? "html" : "markdown");
   const traced = values.text("trace");
   const workers = values.count("workers", 64);
   const today = dateOption(values, "today", todayOf(new Date()));
