@@ -110,5 +110,5 @@ export interface PlanDocument {
   tasks: OneOrMore<TaskDocument>;
   assumptions?: OneOrMore<AssumptionDocument>;
   risks?: OneOrMore<RiskDocument>;
-  overheads?: OneOrMore<{ id: string; name: string; perDay: EstimateDocument; from?: string; to?: string }>;
+  overheads?: OneOrMore<{ id: string; name: string; perDay?: EstimateDocument; from?: string; to?: string }>;
 }

@@ -155,7 +155,7 @@ export function planOf(document: PlanDocument): Plan {
     overheads: list(document.overheads).map((o) => ({
       id: o.id,
       name: o.name,
-      perDay: estimate(o.perDay),
+      perDay: estimate(o.perDay ?? 0),
       ...present({ from: o.from, to: o.to }),
     })),
     approvals: [],

@@ -82,7 +82,8 @@ describe("the loopback server", () => {
     expect(String(headers["content-type"])).toMatch(new RegExp(`^${type.replace("+", "\\+")}(;|$)`));
     expect(headers["x-content-type-options"]).toBe("nosniff");
     const policy = String(headers["content-security-policy"]);
-    expect(policy).toContain("default-src 'self'");
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).toMatch(path === "/" ? /connect-src 'none'/ : /^(?!.*connect-src)/);
     expect(policy).not.toMatch(/https?:|\*|'unsafe-eval'/);
     expect(policy).not.toMatch(/script-src[^;]*'unsafe-(inline|eval)'/);
   });

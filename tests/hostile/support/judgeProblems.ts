@@ -17,8 +17,10 @@ const INNER = /\bundefined\b|\bNaN\b|\[object|function /;
 /**
  * What is wrong with the problems themselves; empty when each has its place, what came, a rule and a way out, in words
  * and on one line.
+ *
+ * @param read  What was read: its own words may come back, in an id for instance.
  */
-export function faultsOf(problems: readonly Problem[]): string[] {
+export function faultsOf(problems: readonly Problem[], read = ""): string[] {
   return problems.flatMap((problem) => {
     const { code, severity, path, line, column, received, rule, remedy } = problem;
     const faults: string[] = [];
@@ -34,7 +36,7 @@ export function faultsOf(problems: readonly Problem[]): string[] {
     check(/^\S.*[.?!)]$/s.test(rule), "a rule is a sentence");
     check(/^\S.*[.?!)]$/s.test(remedy), "a way out is a sentence");
     check(rule.length < 600 && remedy.length < 600, "words are short");
-    check(!INNER.test(`${rule} ${remedy}`) || INNER.test(received), "inner words");
+    check(!INNER.test(`${rule} ${remedy}`) || INNER.test(`${received} ${read}`), "inner words");
     check(describeProblem(problem, "FILE").startsWith("FILE"), "told with its file");
     return faults;
   });

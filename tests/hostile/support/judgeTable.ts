@@ -30,7 +30,7 @@ export function faultsOfTable({ plan, what, csv }: TableCase): string[] {
     what === "estimates"
       ? importEstimates(plan, csv)
       : importTable(plan, csv, what, { removeMissing: csv.length % 2 === 0 });
-  const faults = faultsOf(result.problems);
+  const faults = faultsOf(result.problems, csv);
   if (result.problems.some(({ severity }) => severity === "error")) {
     return result.text === plan ? faults : [...faults, "refused, and the text is another"];
   }
@@ -55,7 +55,7 @@ function faultsOfSheet(plan: Plan, csv: string): string[] {
     date: "2027-01-04",
     decimalComma,
   });
-  const faults = faultsOf([...problems, ...found]);
+  const faults = faultsOf([...problems, ...found], csv);
   const numbers = numbersOf(csv);
   if (numbers === undefined) return faults;
   for (const { task, opinion } of opinions) {
@@ -70,9 +70,9 @@ function faultsOfSheet(plan: Plan, csv: string): string[] {
 
 function faultsOfProgress(plan: string, csv: string): string[] {
   const { facts, problems } = factsOfCsv(csv, "progress.csv");
-  const faults = faultsOf(problems);
+  const faults = faultsOf(problems, csv);
   const recorded = recordProgress(plan, { statusDate: "2029-01-05", facts });
-  faults.push(...faultsOf(recorded.problems));
+  faults.push(...faultsOf(recorded.problems, csv));
   const numbers = numbersOf(csv);
   if (recorded.after === undefined || numbers === undefined) return faults;
   const before = readPlan(plan).plan;

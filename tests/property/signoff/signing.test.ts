@@ -62,7 +62,12 @@ describe("signPlan(text, plan, signature) on random plans", () => {
         const said = { who: "the-chair", date: "2027-01-21" };
         const objected = logObjection(after, planOf(after), { ...said, text: "Too late" }).text ?? "";
         const logged =
-          logChange(objected, planOf(objected), { ...said, what: "Talk", why: "Asked" }).text ?? "";
+          logChange(objected, planOf(objected), {
+            ...said,
+            what: "Talk",
+            why: "Asked",
+            approvedBy: "the-chair",
+          }).text ?? "";
         expect(stateIn(logged)).toBe("covers");
         const { start } = planOf(after);
         const begun = setInPlan(logged, ["statusDate"], String(start));

@@ -2,13 +2,16 @@ import { utf8ToBytes } from "@noble/hashes/utils.js";
 
 const MOST_OCTETS = 75;
 
-/** A text as a value: backslash, semicolon, comma and line break escaped, other control characters left out (3.3.11). */
+/**
+ * A text as a value: backslash, semicolon, comma and line break escaped, other control characters left out (3.3.11).
+ * Whatever breaks a line by Unicode (5.8) is a line break: some readers take it for the end of the value.
+ */
 export function textValue(text: string): string {
   return (
     text
-      .replace(/\r\n?/g, "\n")
+      .replace(/\r\n?|[\v\f\u0085\u2028\u2029]/g, "\n")
       // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones RFC 5545 forbids
-      .replace(/[\u0000-\u0008\u000B-\u001F\u007F]/g, "")
+      .replace(/[\u0000-\u0008\u000E-\u001F\u007F]/g, "")
       .replace(/[\\;,]/g, (char) => `\\${char}`)
       .replace(/\n/g, "\\n")
   );
