@@ -56,7 +56,7 @@ export type { Absent, TimeAway } from "./explain/people/losePerson.ts";
 export { type PeopleLoadOptions, type PeopleLoadResult, peopleLoad } from "./explain/people/peopleLoad.ts";
 export { type ReachOptions, type ReachResult, reach, reachDecision } from "./explain/reach/reach.ts";
 export type { Gauge, Targets } from "./explain/responses/gauge.ts";
-export { type About, type Gauger, gauger } from "./explain/responses/gauger.ts";
+export { type Gauger, gauger } from "./explain/responses/gauger.ts";
 export { type Ask as GaugeAsk, type Asking, gaugeSets, progressOfAsks } from "./explain/responses/gauges.ts";
 export { inNearOrder } from "./explain/responses/nearOrder.ts";
 export {
@@ -66,6 +66,7 @@ export {
   responses,
   responsesDecision,
 } from "./explain/responses/responses.ts";
+export { switchNames } from "./explain/responses/scenarios.ts";
 export { sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
 export type * from "./explain/types.ts";
 export {

@@ -1,5 +1,4 @@
 import {
-  type About,
   type Decision,
   type Gauge,
   type GaugeAsk,
@@ -15,6 +14,7 @@ import {
   reachDecision,
   responses,
   responsesDecision,
+  switchNames,
 } from "@leeway/core";
 import { shareOut, withCrew } from "./crew.ts";
 import type { Helper } from "./helper.ts";
@@ -35,7 +35,7 @@ export async function responsesInParallel(
 ): Promise<ResponsesResult> {
   const { decision, problems } = responsesDecision(plan, options);
   if (decision === undefined) return { problems };
-  const found = await decide("responses", decision, options);
+  const found = await decide(decision, options);
   return found === undefined ? responses(plan, options) : { responses: found, problems };
 }
 
@@ -46,14 +46,14 @@ export async function reachInParallel(
 ): Promise<ReachResult> {
   const { decision, problems } = reachDecision(plan, options);
   if (decision === undefined) return { problems };
-  const found = await decide("reach", decision, options);
+  const found = await decide(decision, options);
   return found === undefined ? reach(plan, options) : { reach: found, problems };
 }
 
 type Options = ParallelOptions & { onProgress?: (done: number, total: number) => void };
 
 /** The answer; undefined where the caller's own thread has to find it. */
-async function decide<T>(about: About, decision: Decision<T>, options: Options): Promise<T | undefined> {
+async function decide<T>(decision: Decision<T>, options: Options): Promise<T | undefined> {
   const { pool, signal } = options;
   signal?.throwIfAborted();
   const { plan, draw } = decision;
@@ -63,9 +63,7 @@ async function decide<T>(about: About, decision: Decision<T>, options: Options):
   if (pool === undefined || threads === 0) return undefined;
   const run = { seed, design, ...(signal === undefined ? {} : { signal }) };
   try {
-    return await withCrew({ pool, threads, plan, options: run }, (crew) =>
-      decideOn(crew, about, decision, options),
-    );
+    return await withCrew({ pool, threads, plan, options: run }, (crew) => decideOn(crew, decision, options));
   } catch (error) {
     // A thread can only say that it met a calendar's end; which task it was is found again, as a problem.
     if (error instanceof Error && error.name === "BeyondCalendarError") return undefined;
@@ -75,7 +73,6 @@ async function decide<T>(about: About, decision: Decision<T>, options: Options):
 
 async function decideOn<T>(
   crew: readonly Helper[],
-  about: About,
   decision: Decision<T>,
   { onProgress }: Options,
 ): Promise<T> {
@@ -84,7 +81,7 @@ async function decideOn<T>(
   while (step.done !== true) {
     const tell = progress(step.value);
     const gauges =
-      (await gaugesOn(crew, about, decision, step.value, tell)) ?? gaugeSets(decision, step.value, tell);
+      (await gaugesOn(crew, decision, step.value, tell)) ?? gaugeSets(decision, step.value, tell);
     step = decision.work.next(gauges);
   }
   onProgress?.(1000, 1000);
@@ -94,12 +91,12 @@ async function decideOn<T>(
 /** Gauges of one ask, in its order; undefined when no thread could be had. */
 async function gaugesOn(
   crew: readonly Helper[],
-  about: About,
   { scenarios, draw, targets }: Pick<Decision<unknown>, "scenarios" | "draw" | "targets">,
   { sets, iterations }: GaugeAsk,
   tell: ((done: number, total: number) => void) | undefined,
 ): Promise<Gauge[] | undefined> {
   // Sets that differ by little stay together.
+  const about = switchNames(scenarios);
   const order = inNearOrder(scenarios, sets);
   const size = Math.max(leastSets, Math.ceil(sets.length / crew.length));
   const firsts = Array.from({ length: Math.ceil(sets.length / size) }, (_, part) => part * size);

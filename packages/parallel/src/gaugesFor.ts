@@ -1,8 +1,8 @@
-import { type About, type Gauger, gauger, type Model } from "@leeway/core";
+import { type Gauger, gauger, type Model } from "@leeway/core";
 import type { Answer, ToThread } from "./messages.ts";
 
 /** By plan: what it takes to gauge its sets is made once, however many asks there are. */
-const made = new WeakMap<Model, Map<About, Gauger>>();
+const made = new WeakMap<Model, Map<string, Gauger>>();
 
 /** A thread's answer to a question about sets of decisions. */
 export function gaugesFor(
@@ -10,9 +10,10 @@ export function gaugesFor(
   { about, draw, targets, sets, iterations }: Extract<ToThread, { kind: "gauge" }>,
   onProgress: (done: number, total: number) => void,
 ): Answer {
-  const gaugers = made.get(model) ?? new Map<About, Gauger>();
+  const gaugers = made.get(model) ?? new Map<string, Gauger>();
   made.set(model, gaugers);
-  const gauge = gaugers.get(about) ?? gauger(model.plan, about);
-  gaugers.set(about, gauge);
+  const key = JSON.stringify(about);
+  const gauge = gaugers.get(key) ?? gauger(model.plan, about);
+  gaugers.set(key, gauge);
   return { kind: "gauges", gauges: gauge(draw, targets, { sets, iterations }, onProgress) };
 }

@@ -1,5 +1,4 @@
 import type {
-  About,
   Compared,
   Design,
   Draw,
@@ -57,7 +56,8 @@ export type ToThread =
   /** Gauges of sets of decisions about the plan. */
   | {
       kind: "gauge";
-      about: About;
+      /** What may be decided (`switchNames`). */
+      about: readonly string[];
       draw: Draw;
       targets: Targets;
       sets: readonly bigint[];

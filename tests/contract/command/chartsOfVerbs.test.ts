@@ -75,7 +75,7 @@ describe.each(cases)("%j --charts", (words, names) => {
     const cwd = scratch({ ...files, taken: "a file" });
     const { code, out, err } = await leeway([...words, ...few, "--charts", "taken"], { cwd });
     expect({ code, out }).toEqual({ code: 2, out: "" });
-    expect(err).toMatch(new RegExp(`^taken/${names[0]}\\.svg\\b.*could not be written.*folder`));
+    expect(err).toMatch(new RegExp(`^taken/${names[0]}\\.svg\\b.*not a folder\\. Choose another place`));
     expect(err.trimEnd().split("\n")).toHaveLength(1);
     expect(readdirSync(cwd).sort()).toEqual(["new.yaml", "old.yaml", "taken"]);
     expect(readFileSync(join(cwd, "taken"), "utf8")).toBe("a file");

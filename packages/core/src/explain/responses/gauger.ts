@@ -3,10 +3,7 @@ import type { Draw } from "../variants.ts";
 import type { Gauge, Targets } from "./gauge.ts";
 import { type Ask, gaugeSets } from "./gauges.ts";
 import { scenariosOf } from "./scenarios.ts";
-import { everySwitch, responseSwitches } from "./switches.ts";
-
-/** What a question is about: of which switches its sets are. */
-export type About = "responses" | "reach";
+import { everySwitch, nameOfSwitch } from "./switches.ts";
 
 /** Computes gauges of sets. */
 export type Gauger = (
@@ -16,9 +13,18 @@ export type Gauger = (
   onProgress?: (done: number, total: number) => void,
 ) => Gauge[];
 
-/** Whoever has the plan can compute the gauges a question asks for: the same numbers everywhere. */
-export function gauger(plan: Plan, about: About): Gauger {
-  const { list } = about === "responses" ? responseSwitches(plan) : everySwitch(plan);
-  const scenarios = scenariosOf(plan, list);
+/**
+ * Whoever has the plan can compute the gauges a question asks for: the same numbers everywhere.
+ *
+ * @param names  What the question is about (`switchNames`): of these, in this order, its sets are.
+ */
+export function gauger(plan: Plan, names: readonly string[]): Gauger {
+  const known = new Map(everySwitch(plan).list.map((one) => [nameOfSwitch(one), one]));
+  const switches = names.map((name) => {
+    const one = known.get(name);
+    if (one === undefined) throw new Error(`Nothing called "${name}" is to be decided in this plan.`);
+    return one;
+  });
+  const scenarios = scenariosOf(plan, switches);
   return (draw, targets, ask, onProgress) => gaugeSets({ scenarios, draw, targets }, ask, onProgress);
 }

@@ -7,7 +7,7 @@ import { compileRegister } from "../../simulate/compileRegister.ts";
 import { constant, type Model, type ModelTask } from "../../simulate/model.ts";
 import { slotList } from "../../simulate/slots.ts";
 import { freeOfSlackPeople } from "./freeOfSlackPeople.ts";
-import type { Switch } from "./switches.ts";
+import { nameOfSwitch, type Switch } from "./switches.ts";
 
 /** Which switches are on: bit i for switch i. */
 export type SwitchSet = bigint;
@@ -28,6 +28,11 @@ export interface Scenarios {
   model(set: SwitchSet): Model;
   /** The switches of capacity that are on: they alone change who can work when. */
   capacityOf(set: SwitchSet): SwitchSet;
+}
+
+/** What may be decided, by name and in the order of the sets' bits: what another thread needs to know of it (`gauger`). */
+export function switchNames({ switches }: Pick<Scenarios, "switches">): string[] {
+  return switches.map(nameOfSwitch);
 }
 
 /** Cost: one compilation for each combination of added capacity asked for; for each set the register is made anew. */

@@ -96,6 +96,11 @@ export function everySwitch(plan: Plan): Switches {
   };
 }
 
+/** A switch by what it is and its id, for whoever has the plan and is to find it there. */
+export function nameOfSwitch({ kind, id }: Switch): string {
+  return `${kind} ${id}`;
+}
+
 /** The mean of a cost cut at zero, as it is drawn. */
 function meanCost(estimate: Estimate | undefined): number {
   if (estimate === undefined) return 0;
