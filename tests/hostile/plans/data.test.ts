@@ -1,4 +1,5 @@
 // Plans as values in memory, spoiled: see text.test.ts.
+import { inspect } from "node:util";
 import { planFromData } from "@leeway/core";
 import fc from "fast-check";
 import { expect, it } from "vitest";
@@ -18,7 +19,7 @@ it.each([
     fc.assert(
       fc.property(values, fc.nat(3), (value, lot) => {
         const reading = planFromData(value);
-        const faults = faultsOfReading(reading);
+        const faults = faultsOfReading(reading, inspect(value, { depth: 9 }));
         const { plan } = reading;
         if (plan !== undefined) {
           accepted++;

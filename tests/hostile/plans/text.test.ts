@@ -15,7 +15,7 @@ describe("readPlan", () => {
   ] as const)(
     "takes %s for what it says, or refuses it in words",
     (name, texts, share, least) => {
-      const counts = { accepted: 0, forecast: 0 };
+      const counts = { accepted: 0, forecast: 0, alone: 0 };
       const { numRuns, ...how } = effort(share);
       fc.assert(
         fc.property(texts, (text) => {
@@ -23,9 +23,12 @@ describe("readPlan", () => {
         }),
         { numRuns, ...how },
       );
-      console.log(`${name}: ${numRuns} texts, ${counts.accepted} accepted, ${counts.forecast} forecast`);
+      console.log(
+        `${name}: ${numRuns} texts, ${counts.accepted} accepted, ${counts.forecast} forecast, ${counts.alone} accepted alone`,
+      );
       // Otherwise nothing would have been asked of accepted plans.
       expect(counts.accepted).toBeGreaterThanOrEqual(Math.floor(least * numRuns));
+      expect(counts.alone).toBeLessThanOrEqual(5 + 0.02 * counts.accepted);
     },
     PATIENCE,
   );

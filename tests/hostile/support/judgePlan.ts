@@ -20,10 +20,10 @@ const canonical = (value: unknown) =>
   );
 
 /** What is wrong with a reading as such: a plan and errors at once, neither of them, or problems without words. */
-export function faultsOfReading({ plan, problems }: PlanReading): string[] {
+export function faultsOfReading({ plan, problems }: PlanReading, read = ""): string[] {
   const refused = problems.some(({ severity }) => severity === "error");
   return [
-    ...faultsOf(problems),
+    ...faultsOf(problems, read),
     ...(refused === (plan === undefined) ? [] : [`a plan ${refused ? "beside" : "without"} errors`]),
   ];
 }
@@ -45,7 +45,11 @@ export function faultsOfPlan(plan: Plan, data: unknown): string[] {
 }
 
 function numbersThatDiffer(theirs: unknown, ours: unknown, path: string): string[] {
-  if (typeof theirs === "number") return theirs === ours ? [] : [`${path} is ${theirs}, not ${String(ours)}`];
+  // A number where a text belongs is that text.
+  if (typeof theirs === "number")
+    return theirs === ours || (typeof ours === "string" && String(theirs) === ours)
+      ? []
+      : [`${path} is ${theirs}, not ${String(ours)}`];
   if (theirs instanceof Map && ours instanceof Map)
     return [...theirs].flatMap(([key, value]) =>
       numbersThatDiffer(value, ours.get(key), `${path}.${String(key)}`),
@@ -121,14 +125,24 @@ export function faultsOfEditing(text: string, plan: Plan): string[] {
     : ["another plan after a note was put in and taken out"];
 }
 
+/** What was asked how often. */
+export interface Counts {
+  accepted: number;
+  forecast: number;
+  /** Accepted, and refused by the other reader. */
+  alone: number;
+}
+
 /** All that is wrong with how a text was taken. The costly questions are put to some of the plans, picked by their text. */
-export function faultsOfText(text: string, counts: { accepted: number; forecast: number }): string[] {
+export function faultsOfText(text: string, counts: Counts): string[] {
   const reading = readPlan(text);
-  const faults = faultsOfReading(reading);
+  const faults = faultsOfReading(reading, text);
   const { plan } = reading;
   if (plan === undefined || faults.length > 0) return faults;
   counts.accepted++;
-  faults.push(...faultsOfPlan(plan, otherReading(text)));
+  const other = otherReading(text);
+  if (other === undefined) counts.alone++;
+  else faults.push(...faultsOfPlan(plan, other.data));
   const lot = text.length % 12;
   if (lot === 0) faults.push(...faultsOfEditing(text, plan));
   if (lot % 6 !== 1) return faults;

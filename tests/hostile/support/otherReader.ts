@@ -1,17 +1,28 @@
-import { CORE_SCHEMA, load, realMapTag } from "js-yaml";
+import { CORE_SCHEMA, load, realMapTag, YAMLException } from "js-yaml";
 
 const SCHEMA = CORE_SCHEMA.withTags(realMapTag);
 
 /**
- * A text as data, read by a library that has nothing to do with ours: js-yaml for YAML (it passes the YAML test suite,
- * says its page), the platform for JSON. Its error is thrown.
+ * YAML 1.2.2, [202] l-document-prefix: byte order marks, each before comments and empty lines. js-yaml knows the first
+ * one only.
  */
-export function otherReading(text: string): unknown {
-  const bare = text.replace(/^\uFEFF/, "");
+const PREFIX = /^(?:\uFEFF?[ \t]*(?:#[^\r\n]*)?(?:\r\n|\r|\n))*\uFEFF?/;
+
+/**
+ * A text as data, read by a library that has nothing to do with ours: js-yaml for YAML (it passes the YAML test suite,
+ * says its page), the platform for JSON. Where it refuses, there is nothing to compare with: undefined.
+ */
+export function otherReading(text: string): { data: unknown } | undefined {
+  const bare = text.replace(PREFIX, "");
   try {
-    return JSON.parse(bare);
+    return { data: JSON.parse(bare) };
   } catch {
-    return plain(load(bare, { schema: SCHEMA }));
+    try {
+      return { data: plain(load(bare, { schema: SCHEMA })) };
+    } catch (error) {
+      if (error instanceof YAMLException) return undefined;
+      throw error;
+    }
   }
 }
 
