@@ -16,7 +16,7 @@ async function enter(page: Page, label: string, text: string): Promise<void> {
   await settled(page);
 }
 
-const kept = (page: Page) => page.locator("#safety", { hasText: "Kept in this browser" }).waitFor();
+const kept = (page: Page) => page.locator("#safety", { hasText: /^\s*Kept in this browser/ }).waitFor();
 const shed = `format: 1
 title: Shed roof
 start: 2027-02-01

@@ -44,7 +44,7 @@ describe("the storage is taken away", () => {
     await cell(page, strip).press("Enter");
     await settled(page);
   };
-  const kept = (page: Page) => page.locator("#safety", { hasText: "Kept in this browser" }).waitFor();
+  const kept = (page: Page) => page.locator("#safety", { hasText: /^\s*Kept in this browser/ }).waitFor();
   async function downloaded(page: Page): Promise<string> {
     const [download] = await Promise.all([
       page.waitForEvent("download"),

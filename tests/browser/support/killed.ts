@@ -41,7 +41,7 @@ export async function killed(address: string, profile: string, times: number): P
       await page.locator("#plan-text").waitFor();
       if (time === 0) {
         await page.locator("#plan-text").fill(shed(high));
-        await page.locator("#safety", { hasText: "Kept in this browser" }).waitFor();
+        await page.locator("#safety", { hasText: /^\s*Kept in this browser/ }).waitFor();
       } else {
         const text = await page.locator("#plan-text").inputValue();
         const back = highOf(text);
