@@ -10,6 +10,7 @@ import { send } from "./events.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { keepTyping } from "./keepTyping.ts";
 import { type Column, ListsElement, needed, whoChoices } from "./listsElement.ts";
+import { qualityList } from "./qualityList.ts";
 
 const every = [
   ["day", "day"],
@@ -26,6 +27,7 @@ export class LeewayPurpose extends ListsElement {
     if (plan === undefined) return nothing;
     return html`${this.#problem(plan)}${this.#goals(plan)}
       <div class="cell halves">${this.#scopeIn(plan)}${this.#scopeOut(plan)}</div>
+      ${this.list(qualityList(plan))}
       ${this.#benefits(plan)}
       <div class="worth ${this.fading ? "settling" : ""}">${worth(plan, this.forecast)}</div>
       ${this.toldLine()}`;
