@@ -46,6 +46,16 @@ it("refuses a write-protected file, and leaves it as it is", () => {
   expect([readFileSync(at, "utf8"), statSync(at).mode & 0o777]).toEqual(["old", 0o444]);
 });
 
+it("leaves no folder behind that was made for a file that could not be written", () => {
+  const made = folder();
+  // POSIX, NAME_MAX: 255 bytes on the file systems of Linux, macOS and Windows; from memory.
+  expect(refusal(join(made, "new", "deep", `${"x".repeat(300)}.yaml`))).not.toBe("written");
+  expect(readdirSync(made)).toEqual(["f.yaml"]);
+  writeWhole(join(made, "held", "g.yaml"), "other", false);
+  expect(refusal(join(made, "held", `${"x".repeat(300)}.yaml`))).not.toBe("written");
+  expect(readdirSync(join(made, "held"))).toEqual(["g.yaml"]);
+});
+
 it("keeps the rights of a file, and leaves nothing beside it", () => {
   const made = folder();
   const at = join(made, "f.yaml");

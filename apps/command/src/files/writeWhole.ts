@@ -12,6 +12,7 @@ import {
   readdirSync,
   realpathSync,
   renameSync,
+  rmdirSync,
   rmSync,
   type Stats,
   statSync,
@@ -28,7 +29,8 @@ process.on("exit", () => {
 export class WriteProtected extends Error {}
 
 /**
- * Writes a file whole or not at all: to a temporary name beside it, forced to the disk, then renamed. Folders are made.
+ * Writes a file whole or not at all: to a temporary name beside it, forced to the disk, then renamed. Folders are made, and go
+ * again where the file cannot be written.
  * A link stays a link, and what it leads to is written; rights stay as they are. A file that is write-protected is not
  * written, although the folder would allow it: whoever protected it meant it. A device or a pipe has no whole and is
  * written to as it stands.
@@ -45,18 +47,39 @@ export function writeWhole(path: string, text: string, overwrite: boolean): void
   const file = overwrite && isLink(path) ? realpathSync(path) : path;
   if (overwrite && there?.isFile()) mayBeWritten(file, there);
   const folder = dirname(file);
-  mkdirSync(folder, { recursive: true });
+  const made = mkdirSync(folder, { recursive: true });
   sweep(folder, basename(file));
   const aside = join(folder, `.${basename(file)}.${process.pid}.part`);
   unfinished.add(aside);
+  let written = false;
   try {
     putDown(aside, text, overwrite ? there : undefined);
     if (overwrite) renameSync(aside, file);
     else place(aside, file);
+    written = true;
     settle(folder);
   } finally {
-    rmSync(aside, { force: true });
+    drop(aside);
     unfinished.delete(aside);
+    if (!written && made !== undefined) takeAway(folder, made);
+  }
+}
+
+function drop(aside: string): void {
+  try {
+    rmSync(aside, { force: true });
+  } catch {
+    // A name that is too long was never there; what else stays is swept up later.
+  }
+}
+
+/** Folders made for a file that could not be written, from the innermost up to the first; those that hold something stay. */
+function takeAway(folder: string, first: string): void {
+  try {
+    rmdirSync(folder);
+    if (folder !== first && folder.startsWith(first)) takeAway(dirname(folder), first);
+  } catch {
+    // Somebody else put something there.
   }
 }
 
