@@ -160,7 +160,14 @@ describe("the storage is taken away", () => {
   it("killed in the middle of keeping, again and again: the last plan is whole, and nothing that was kept is missing", async () => {
     const profile = mkdtempSync(join(tmpdir(), "leeway-profile-"));
     try {
-      const { lost, torn } = await killed(built.address, profile, Number(process.env.LEEWAY_KILLS ?? 20));
+      const { lost, torn, ages } = await killed(
+        built.address,
+        profile,
+        Number(process.env.LEEWAY_KILLS ?? 20),
+      );
+      console.log(
+        `killed: what was missing had been typed ${ages.map((age) => `${age} ms`).join(", ") || "never"} before`,
+      );
       expect({ lost, torn }).toEqual({ lost: [], torn: [] });
     } finally {
       rmSync(profile, { recursive: true, force: true, maxRetries: 5 });

@@ -51,9 +51,9 @@ export interface Keeper {
   settle(take: "theirs" | "mine"): Promise<void>;
 }
 
-/** Ms of quiet after which an edit is kept, and the most it waits when there is no quiet. */
-const quiet = 250;
-const longest = 800;
+/** Ms of quiet after which an edit is kept, and the most it waits when there is no quiet: with reading and writing under a second. */
+const quiet = 200;
+const longest = 600;
 /** Ms after which what could not be kept is tried again. */
 const againEvery = 5000;
 /** Ms after which the plan as it stood is worth a version of its own. */
