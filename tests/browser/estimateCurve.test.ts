@@ -102,6 +102,8 @@ describe("the curve of an estimate while it is typed", () => {
 
   it("is reached and left by keys, with its table", async () => {
     const { page } = notebook;
+    // Away and back: whatever was drawn anew meanwhile, the curve comes with the focus.
+    await part("low").focus();
     await part("high").focus();
     const table = page.locator(".curve-cell summary");
     for (let stops = 0; stops < 12; stops++) {
