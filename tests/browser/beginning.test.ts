@@ -27,7 +27,8 @@ describe("beginning", () => {
     await page.reload();
     await settled(page);
     expect(await page.locator(".tour").count()).toBe(0);
-    expect(troubles).toEqual([]);
+    // The reload may cut short what the page was still fetching.
+    expect(troubles.filter((one) => !one.endsWith("net::ERR_ABORTED"))).toEqual([]);
     await close();
   });
 

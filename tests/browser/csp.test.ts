@@ -28,7 +28,7 @@ describe("the page talks to nobody", () => {
     const files = await walk(page);
     expect(files.length).toBeGreaterThan(10);
     // Nothing reached the server, and what went to the page's own copy of its files named nothing but them. A browser
-    // looks by itself whether the program of that copy is still the same (Service Workers, W3C: soft update; recalled).
+    // may look by itself whether the program of that copy is still the same (Service Workers, W3C: soft update; recalled).
     expect(built.asked.slice(before).filter((one) => !/^GET \S*\/offline\.js$/.test(one))).toEqual([]);
     const own = new Set(built.files);
     expect(requests.filter((address) => !own.has(address) && !/^blob:http:\/\/127/.test(address))).toEqual(

@@ -102,7 +102,7 @@ describe("the curve of an estimate while it is typed", () => {
 
   it("is reached and left by keys, with its table", async () => {
     const { page } = notebook;
-    // Away and back: whatever was drawn anew meanwhile, the curve comes with the focus.
+    // Away and back: once, on a busy machine, the curve was gone here though nothing had closed it; why is not known.
     await part("low").focus();
     await part("high").focus();
     const table = page.locator(".curve-cell summary");

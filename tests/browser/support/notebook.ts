@@ -26,11 +26,7 @@ export async function openNotebook(
   });
   page.on("pageerror", (error) => troubles.push(String(error)));
   context.on("request", (request) => requests.push(request.url()));
-  context.on("requestfailed", (request) => {
-    const error = request.failure()?.errorText;
-    // What a page was still fetching when it was reloaded.
-    if (error !== "net::ERR_ABORTED") troubles.push(`${request.url()} ${error}`);
-  });
+  context.on("requestfailed", (request) => troubles.push(`${request.url()} ${request.failure()?.errorText}`));
   if (init !== undefined) await page.addInitScript(init);
   await page.goto(address);
   await settled(page);
