@@ -93,7 +93,15 @@ export {
   type Verified,
   verifyForecast,
 } from "./forecast/verify.ts";
-export { bytesOfSharedPieces, makePieces, sharePieces, warmUp } from "./kernel/index.ts";
+export {
+  bytesOfSharedPieces,
+  dropSpare,
+  makePieces,
+  sharePieces,
+  spareMemory,
+  touchMemory,
+  warmUp,
+} from "./kernel/index.ts";
 export * from "./live/index.ts";
 export * from "./models/index.ts";
 export { applyScenario } from "./plan/applyScenario.ts";

@@ -5,6 +5,7 @@ import {
   canBeShared,
   compile,
   type Draw,
+  dropSpare,
   type Forecast,
   type ForecastOptions,
   type ForecastResult,
@@ -95,9 +96,11 @@ async function begin(
     const shared = canBeShared(model, run)
       ? await computeShared(pool, sharers, model, computeAsWritten, run, clock)
       : undefined;
+    dropSpare();
     const subject = { plan, model, asWritten: computeAsWritten() };
     return { subject, compiled: t1, round: shared ?? (await compute(subject, n, options, clock)) };
   }
+  dropSpare();
   const helpers = helpersFor(n, options);
   if (pool === undefined || helpers === 0) {
     const own = compiled();

@@ -29,7 +29,7 @@ export interface RunOptions {
 /** Rows of trials, in the order of `rowsOf`. */
 export type Row = Float64Array | Int32Array;
 
-/** Asked of a thread, one request at a time. Every request but `plan`, `practise` and `forget` has one answer. */
+/** Asked of a thread, one request at a time. Every request but `plan`, `practise`, `touch` and `forget` has one answer. */
 export type ToThread =
   /** What the requests that follow are about. */
   | { kind: "plan"; plan: Plan; options: RunOptions }
@@ -44,6 +44,8 @@ export type ToThread =
   | { kind: "join"; rows: SharedArrayBuffer; counter: SharedArrayBuffer; iterations: number }
   /** Nothing is to do yet: see that the kernel is compiled when there is. */
   | { kind: "practise" }
+  /** Nothing is to do yet: have the system hand out memory that will be needed (`touchMemory`). */
+  | { kind: "touch"; memory: RunEntry["memory"] }
   /** Work on a run in shared memory (`joinRun`); knows no plan. */
   | { kind: "assist"; entry: RunEntry }
   /** Read the percentiles of tasks `from` up to `to` off the trials joined last. */

@@ -1,3 +1,4 @@
+import { spareMemory } from "@leeway/core";
 import { type Helper, startHelper } from "./helper.ts";
 import type { StartThread } from "./thread.ts";
 
@@ -7,8 +8,13 @@ export interface Pool {
   readonly cores: number;
   /** Whether threads and caller can share memory. */
   readonly shares: boolean;
-  /** Starts threads that will be wanted, as far as so many are not resting yet; they practise meanwhile. */
-  prepare(count: number): void;
+  /**
+   * Starts threads that will be wanted, as far as so many are not resting yet; they practise meanwhile, and make memory
+   * ready for the next run.
+   *
+   * @param room  Bytes that it may need, roughly; 0: it is not known.
+   */
+  prepare(count: number, room?: number): void;
   /** That many threads, resting ones first. */
   take(count: number): Helper[];
   /** Threads whose work is done and who may be asked again. */
@@ -27,7 +33,7 @@ export function createPool(start: StartThread, cores: number, shares = false): P
   return {
     cores,
     shares,
-    prepare(count) {
+    prepare(count, room = 0) {
       resting = resting.filter(({ alive }) => alive);
       while (resting.length < count) {
         const helper = startHelper(start);
@@ -35,6 +41,8 @@ export function createPool(start: StartThread, cores: number, shares = false): P
         helper.rest(true);
         resting.push(helper);
       }
+      const memory = shares && room > 0 && count > 0 ? spareMemory(room) : undefined;
+      if (memory !== undefined) resting[0]?.tell({ kind: "touch", memory });
     },
     take(count) {
       resting = resting.filter(({ alive }) => alive);

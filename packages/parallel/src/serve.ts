@@ -15,6 +15,7 @@ import {
   type Trials,
   taskRanks,
   tornadoBars,
+  touchMemory,
   valuesOfPlans,
 } from "@leeway/core";
 import { gaugesFor } from "./gaugesFor.ts";
@@ -50,6 +51,8 @@ export function serve(post: Post): (message: ToThread) => void {
       subject = undefined;
     } else if (message.kind === "practise") {
       practise();
+    } else if (message.kind === "touch") {
+      touchMemory(message.memory);
     } else if (message.kind === "plan") {
       const model = compile(message.plan);
       subject = { model, asWritten: planAsWritten(model), options: message.options };
@@ -73,7 +76,7 @@ export function serve(post: Post): (message: ToThread) => void {
     }
     // What has no answer of its own fails with the request after it.
     const { kind } = message;
-    const answered = kind !== "plan" && kind !== "practise" && kind !== "forget";
+    const answered = kind !== "plan" && kind !== "practise" && kind !== "touch" && kind !== "forget";
     if (broken !== undefined && answered) post(broken, []);
   };
 }
@@ -87,7 +90,7 @@ function handedOver(said: Answer): ArrayBuffer[] {
 
 function answer(
   subject: Subject,
-  message: Exclude<ToThread, { kind: "plan" | "practise" | "forget" | "assist" }>,
+  message: Exclude<ToThread, { kind: "plan" | "practise" | "touch" | "forget" | "assist" }>,
   progress: Progress,
 ): Answer {
   const { model, asWritten, options } = subject;

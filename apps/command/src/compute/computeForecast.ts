@@ -4,6 +4,7 @@ import { nodePool } from "@leeway/parallel/node";
 import { memoryProblem } from "./memoryProblem.ts";
 import { takePieces } from "./pieces.ts";
 import { progressLine } from "./progressLine.ts";
+import { roughRoom } from "./roughRoom.ts";
 
 /** Seconds spent in each step. */
 export interface Timing {
@@ -53,7 +54,7 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   takePieces();
   const pool = nodePool(worker);
   // A plan this long will want help; a thread starts while it is read.
-  if (text.length > longText && workers !== 1) pool.prepare(1);
+  if (text.length > longText && workers !== 1) pool.prepare(1, roughRoom(text, options.iterations));
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { responses: false, problems, timing };

@@ -7,6 +7,8 @@ export interface HostWebAssembly {
 
 export interface HostMemory {
   readonly buffer: ArrayBuffer;
+  /** Pages more; throws a RangeError where there are none. */
+  grow(pages: number): number;
 }
 
 /** What the host may have: absent in a host that has no such thing. */

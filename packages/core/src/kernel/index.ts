@@ -4,6 +4,7 @@ export { bytesOfDrawer } from "./drawerBy.ts";
 export type { KernelExports } from "./exports.ts";
 export { joinKernel, type KernelEntry, loadKernel, loadSharedKernel } from "./kernel.ts";
 export { plainKernel } from "./plainKernel.ts";
+export { dropSpare, spareMemory, touch, touchMemory } from "./spare.ts";
 export {
   bytesOfPieces,
   bytesOfSharedPieces,

@@ -3,6 +3,7 @@ import type { KernelExports } from "./exports.ts";
 import { type Host, type HostMemory, type HostWebAssembly, host } from "./host.ts";
 import { firstRow, pageSize } from "./layout.ts";
 import { simdKernel } from "./simdKernel.ts";
+import { takeSpare } from "./spare.ts";
 import type { Kernel } from "./types.ts";
 
 // Compiled once; null once it is known to be refused.
@@ -49,7 +50,8 @@ export interface KernelEntry {
 let compiledToShare: object | null | undefined;
 
 /**
- * `loadKernel` in memory that threads share; undefined where the host cannot. `arena` belongs to the thread that made it.
+ * `loadKernel` in memory that threads share, the spare one if there is one (`spareMemory`); undefined where the host
+ * cannot. `arena` belongs to the thread that made it.
  */
 export function loadSharedKernel(room: number): SharedKernel | undefined {
   const { WebAssembly: engine } = host();
@@ -58,7 +60,7 @@ export function loadSharedKernel(room: number): SharedKernel | undefined {
   if (compiledToShare === null) return undefined;
   const pages = Math.ceil((firstRow + room) / pageSize);
   try {
-    const memory = new engine.Memory({ initial: pages, maximum: pages, shared: true });
+    const memory = takeSpare(pages) ?? new engine.Memory({ initial: pages, maximum: pages, shared: true });
     const wasm = joinKernel({ module: compiledToShare, memory });
     return { kernel: simdKernel(wasm, memory.buffer), entry: { module: compiledToShare, memory } };
   } catch {

@@ -5,6 +5,8 @@
 export const firstRow = 65536;
 /** Wanted ranks: up to 200 integers of 32 bits. */
 export const ranksAt = 51200;
+/** A word that threads agree by (`spareMemory`); the kernel's code does not use it. */
+export const touchAt = 52096;
 /** What a call answers besides its return value: up to 200 doubles. */
 export const answersAt = 52224;
 export const mostRanks = 200;

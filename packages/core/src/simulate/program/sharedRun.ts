@@ -4,6 +4,7 @@ import {
   type KernelEntry,
   type KernelExports,
   loadSharedKernel,
+  touch,
 } from "../../kernel/index.ts";
 import type { AsWritten } from "../asWritten.ts";
 import { blockSize, bytesOfBlock, bytesOfTables } from "../block.ts";
@@ -89,12 +90,18 @@ const at = {
   streams: 44,
   ofStreams: 45,
   leaning: 46,
+  /** Stretches of rows to be touched ahead: the next, how many, how many are done. */
+  nextStretch: 47,
+  stretches: 48,
+  touched: 49,
 } as const;
-const boardLength = 48;
+const boardLength = 56;
 
 /** Where a step that places a task has the earliest moment. */
 const earliestAt = 40;
 const pageBytes = 65536;
+/** Bytes of rows that are touched ahead at once. */
+const stretchBytes = 262144;
 const tablesAtOnce = 32;
 const streamsAtOnce = 64;
 const tasksAtOnce = 8;
@@ -170,6 +177,7 @@ export function shareRun(
   put({
     finishes: addressOf(trials.finishes[0]),
     stride: bytesOfRows(1, n, 8),
+    stretches: Math.floor((tasks * bytesOfRows(1, n, 8)) / stretchBytes),
     tasks,
     threads: 1,
     most: threads,
@@ -258,6 +266,7 @@ export function shareRun(
       taskAt = program.taskAt;
       for (const [offset, j] of taskAt) placing[j] = program.at + offset;
       put({ program: program.at });
+      stopTouching(board);
       open(board, "blocks");
     },
     read() {
@@ -316,8 +325,9 @@ export function joinRun(entry: RunEntry): void {
   let before: Stage | undefined;
   for (const stage of ["tables", "blocks", "ranks"] as const) {
     while (!closed() && before !== undefined && !isDone(board, before)) waitFor(board, before, patience);
-    while (!closed() && Atomics.load(board, ready[stage]) === 0)
-      Atomics.wait(board, ready[stage], 0, patience);
+    while (!closed() && Atomics.load(board, ready[stage]) === 0) {
+      if (!touchStretch(board)) Atomics.wait(board, ready[stage], 0, patience);
+    }
     if (closed()) return;
     worker ??= workerOn(kernel, board, thread);
     worker.drain(stage);
@@ -327,6 +337,32 @@ export function joinRun(entry: RunEntry): void {
 
 /** Milliseconds after which a thread that waits looks up. */
 const patience = 100;
+
+/**
+ * Has the system hand out a stretch of the memory that finishes will stand in: for a thread with nothing else to do, as
+ * on a virtual machine that can take as long as computing what is written there. Says whether there was one left.
+ */
+function touchStretch(board: Int32Array): boolean {
+  const stretch = Atomics.add(board, at.nextStretch, 1);
+  if (stretch >= (board[at.stretches] as number)) return false;
+  const from = (board[at.finishes] as number) + stretch * stretchBytes;
+  touch(new Int32Array(board.buffer), from, from + stretchBytes);
+  Atomics.add(board, at.touched, 1);
+  Atomics.notify(board, at.touched);
+  return true;
+}
+
+/** Waits until nobody touches a row that is about to be written. */
+function stopTouching(board: Int32Array): void {
+  const all = board[at.stretches] as number;
+  const taken = Math.min(all, Atomics.exchange(board, at.nextStretch, all));
+  for (let waits = 0; waits < patience; waits++) {
+    const done = Atomics.load(board, at.touched);
+    // A thread that was lost meanwhile touches nothing any more.
+    if (done >= taken) return;
+    Atomics.wait(board, at.touched, done, 1);
+  }
+}
 
 /** Doubles a thread needs while ranks are read: a row, and what is gathered of it. */
 function roomFor(n: number): number {
