@@ -4,36 +4,45 @@
  * The result is built aside and moved in file by file, the entry last, so that a command started meanwhile
  * finds either the old build or the new one, never half of each.
  */
-import { mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, renameSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { build } from "vite";
 import { root } from "./root.mjs";
 
+const ssr = { noExternal: true, external: ["jsdom"], target: "node" };
+const command = (input, format) => ({
+  configFile: false,
+  build: {
+    ssr: true,
+    target: "node20",
+    minify: true,
+    emptyOutDir: false,
+    rollupOptions: {
+      input,
+      output: {
+        format,
+        entryFileNames: `[name].${format === "cjs" ? "cjs" : "mjs"}`,
+        chunkFileNames: `[name]-[hash].${format === "cjs" ? "cjs" : "mjs"}`,
+      },
+    },
+  },
+  // Few files to read at start-up. jsdom finds its own files by path, so it stays where it is installed.
+  ssr,
+});
+
 const PARTS = {
   command: {
     entry: "leeway.mjs",
-    config: {
-      configFile: false,
-      build: {
-        ssr: true,
-        target: "node20",
-        minify: true,
-        rollupOptions: {
-          // The thread a large forecast is shared out to is a file of its own: it starts sooner for being small.
-          input: {
-            leeway: "src/leeway.ts",
-            worker: "@leeway/parallel/node-worker",
-            makePieces: "src/makePieces.ts",
-          },
-          output: { entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" },
-        },
-      },
-      // Few files to read at start-up. jsdom finds its own files by path, so it stays where it is installed.
-      ssr: { noExternal: true, external: ["jsdom"], target: "node" },
-    },
+    configs: [
+      // What is run with the code that the engine compiled of it here (src/start/loadProgram.ts): CommonJS, for an engine
+      // of Node 20 takes no compiled code for other modules. The thread that a large forecast is shared out to is a file
+      // of its own: it starts sooner for being small.
+      command({ program: "src/program.ts", thread: "@leeway/parallel/node-worker" }, "cjs"),
+      command({ leeway: "src/leeway.ts", worker: "src/worker.ts", makeReady: "src/makeReady.ts" }, "es"),
+    ],
   },
-  notebook: { entry: "index.html", config: {} },
+  notebook: { entry: "index.html", configs: [{}] },
 };
 
 function moveIn(from, to, entry) {
@@ -52,21 +61,23 @@ function moveIn(from, to, entry) {
 }
 
 const name = process.argv[2];
-const { entry, config } = PARTS[name];
+const { entry, configs } = PARTS[name];
 const home = join(root, "apps", name);
 // Named dist, so that whatever passes over built files passes over this one too.
 const aside = join(root, ".leeway", `${name}-${process.pid}`, "dist");
 try {
   process.chdir(home);
-  await build({
-    ...config,
-    root: home,
-    logLevel: "warn",
-    build: { ...config.build, outDir: aside, emptyOutDir: true },
-  });
+  for (const config of configs) {
+    await build({
+      ...config,
+      root: home,
+      logLevel: "warn",
+      build: { emptyOutDir: true, ...config.build, outDir: aside },
+    });
+  }
   if (name === "command") {
-    const { piecesFile } = await import(pathToFileURL(join(aside, "makePieces.mjs")).href);
-    writeFileSync(join(aside, "pieces.bin"), piecesFile());
+    const { makeReady } = await import(pathToFileURL(join(aside, "makeReady.mjs")).href);
+    await makeReady(join(root, "examples/quillmarsh-clinic.plan.yaml"));
   }
   moveIn(aside, join(home, "dist"), entry);
 } finally {

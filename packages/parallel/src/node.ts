@@ -1,20 +1,39 @@
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
-import type { FromThread } from "./messages.ts";
+import type { FromThread, ToThread } from "./messages.ts";
 import { createPool, type Pool } from "./pool.ts";
 import type { Listener, Thread } from "./thread.ts";
+
+export type { ToThread };
+
+/** A thread that somebody started before there was a pool, with what it said and why it was lost, if it was, until now. */
+export interface StartedThread {
+  worker: Worker;
+  said: FromThread[];
+  lost: Error[];
+}
 
 /**
  * Threads of Node.
  *
- * @param file  nodeWorker.ts as built: Node runs JavaScript only.
+ * @param file     nodeWorker.ts as built: Node runs JavaScript only.
+ * @param started  The first of them.
  */
-export function nodePool(file: URL): Pool {
-  return createPool((listener) => nodeThread(file, listener), availableParallelism(), true);
+export function nodePool(file: URL, started?: StartedThread): Pool {
+  let first = started;
+  const start = (listener: Listener): Thread => {
+    const worker = first?.worker ?? new Worker(file);
+    const thread = nodeThread(worker, listener);
+    first?.said.forEach(listener.message);
+    first?.lost.forEach(listener.lost);
+    first = undefined;
+    return thread;
+  };
+  return createPool(start, availableParallelism(), true);
 }
 
-function nodeThread(file: URL, { message, lost }: Listener): Thread {
-  const worker = new Worker(file);
+function nodeThread(worker: Worker, { message, lost }: Listener): Thread {
+  worker.removeAllListeners();
   worker.on("message", (said: FromThread) => message(said));
   worker.on("error", lost);
   worker.on("messageerror", lost);

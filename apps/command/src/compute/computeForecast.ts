@@ -1,6 +1,7 @@
 import { type Forecast, type ForecastOptions, type Problem, readPlan, scenarioNotes } from "@leeway/core";
 import { forecastInParallel } from "@leeway/parallel";
 import { nodePool } from "@leeway/parallel/node";
+import { type Ahead, longText } from "../start/helpAhead.ts";
 import { memoryProblem } from "./memoryProblem.ts";
 import { takePieces } from "./pieces.ts";
 import { progressLine } from "./progressLine.ts";
@@ -39,11 +40,15 @@ function heldTasks(tasks: number, iterations: number): number {
   return ROWS_AS_TASKS + (kept ? tasks : Math.ceil((40 * tasks) / Math.sqrt(iterations)));
 }
 
-/** Characters of a plan of some two hundred tasks. */
-const longText = 40_000;
-
 /** The file the build puts beside the command's own. */
 const worker = new URL("./worker.mjs", import.meta.url);
+
+let ahead: Ahead | undefined;
+
+/** A thread that was started for the forecast before it was known. */
+export function takeUp(started: Ahead | undefined): void {
+  ahead = started;
+}
 
 /**
  * Plan text in, forecast out; large work on threads, so that it is quick and a signal is heard while it runs.
@@ -52,7 +57,8 @@ const worker = new URL("./worker.mjs", import.meta.url);
 export async function computeForecast({ text, options, workers }: ForecastJob): Promise<ForecastResult> {
   const begun = seconds();
   takePieces();
-  const pool = nodePool(worker);
+  const pool = nodePool(worker, ahead);
+  ahead = undefined;
   // A plan this long will want help; a thread starts while it is read.
   if (text.length > longText && workers !== 1) pool.prepare(1, roughRoom(text, options.iterations));
   const { plan, problems } = readPlan(text);

@@ -8,15 +8,19 @@ const rounds = 24;
 /** As long as a row whose ranks are read. */
 const rowLength = 4096;
 
+let practised = false;
+
 /**
  * Has the kernel carry out a program of no meaning on memory that is 0, so that the engine compiles it well before a plan
  * comes that matters: for a thread that waits. What is compiled serves every thread of the process that shares memory
  * (`shareRun`), as engines keep one code for the same module; without it the first block of each thread takes two to
- * three times as long as the others. Changes no number.
+ * three times as long as the others. Changes no number; once a thread is enough.
  *
  * Cost: about 20 milliseconds, and as much of the engine's own threads.
  */
 export function practise(): void {
+  if (practised) return;
+  practised = true;
   const flags = new Uint8Array(lastDay + 1);
   for (let day = 0; day <= lastDay; day++) flags[day] = day % 7 < 5 ? 1 : 0;
   const week = workCalendar(flags);

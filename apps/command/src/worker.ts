@@ -1,0 +1,3 @@
+import { beside, loadProgram } from "./start/loadProgram.ts";
+
+loadProgram(beside(import.meta.url, "./thread.cjs"));
