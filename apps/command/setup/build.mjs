@@ -24,6 +24,11 @@ const command = (input, format) => ({
         format,
         entryFileNames: `[name].${format === "cjs" ? "cjs" : "mjs"}`,
         chunkFileNames: `[name]-[hash].${format === "cjs" ? "cjs" : "mjs"}`,
+        // In one piece: a call from one to another is looked up by name, which loops over iterations would feel.
+        codeSplitting: {
+          groups: [{ name: "engine", test: /packages.core.src.(calendar|forecast|kernel|sampling|simulate|network)./ }],
+          includeDependenciesRecursively: false,
+        },
       },
     },
   },

@@ -7,4 +7,4 @@ const ahead = isMainThread ? helpAhead(words, new URL("./worker.mjs", import.met
 // Built from the module named in the type.
 const program = loadProgram(beside(import.meta.url, "./program.cjs")) as typeof import("./program.ts");
 if (isMainThread) process.exitCode = await program.main(words, ahead);
-else program.answerInThread();
+else await program.answerInThread();

@@ -3,115 +3,48 @@ import { type Call, parseCall } from "./call/parseCall.ts";
 import { exitCodes } from "./exitCodes.ts";
 import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
-import { approvalsVerb } from "./verbs/approvals.ts";
-import { assumptionsVerb } from "./verbs/assumptions.ts";
-import { briefVerb } from "./verbs/brief.ts";
-import { changeVerb } from "./verbs/change.ts";
-import { checkVerb } from "./verbs/check.ts";
-import { compareVerb } from "./verbs/compare.ts";
-import { confidenceVerb } from "./verbs/confidence.ts";
-import { detailVerb } from "./verbs/detail.ts";
-import { explainVerb } from "./verbs/explain.ts";
-import { exportVerb } from "./verbs/export.ts";
-import { forecastVerb } from "./verbs/forecast.ts";
-import { futureVerb } from "./verbs/future.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
-import { historyVerb } from "./verbs/history.ts";
-import { importVerb } from "./verbs/import.ts";
-import { informVerb } from "./verbs/inform.ts";
-import { interviewVerb } from "./verbs/interview.ts";
-import { moneyVerb } from "./verbs/money.ts";
-import { newVerb } from "./verbs/new.ts";
-import { objectVerb } from "./verbs/object.ts";
-import { openVerb } from "./verbs/open.ts";
-import { pathsVerb } from "./verbs/paths.ts";
-import { peopleVerb } from "./verbs/people.ts";
-import { poolVerb } from "./verbs/pool.ts";
-import { reachVerb } from "./verbs/reach.ts";
-import { recordVerb } from "./verbs/record.ts";
-import { responsesVerb } from "./verbs/responses.ts";
-import { rolesVerb } from "./verbs/roles.ts";
-import { schemaVerb } from "./verbs/schema.ts";
-import { scorecardVerb } from "./verbs/scorecard.ts";
-import { sheetVerb } from "./verbs/sheet.ts";
-import { signVerb } from "./verbs/sign.ts";
-import { triggersVerb } from "./verbs/triggers.ts";
-import { upliftVerb } from "./verbs/uplift.ts";
-import { whyVerb } from "./verbs/why.ts";
+
+/** A verb is read when it is called for: most of the program is about other verbs. */
+const verbs: Readonly<Record<string, (call: Call) => Promise<number>>> = {
+  forecast: async (call) => (await import("./verbs/forecast.ts")).forecastVerb(call),
+  explain: async (call) => (await import("./verbs/explain.ts")).explainVerb(call),
+  confidence: async (call) => (await import("./verbs/confidence.ts")).confidenceVerb(call),
+  responses: async (call) => (await import("./verbs/responses.ts")).responsesVerb(call),
+  assumptions: async (call) => (await import("./verbs/assumptions.ts")).assumptionsVerb(call),
+  reach: async (call) => (await import("./verbs/reach.ts")).reachVerb(call),
+  money: async (call) => (await import("./verbs/money.ts")).moneyVerb(call),
+  people: async (call) => (await import("./verbs/people.ts")).peopleVerb(call),
+  paths: async (call) => (await import("./verbs/paths.ts")).pathsVerb(call),
+  why: async (call) => (await import("./verbs/why.ts")).whyVerb(call),
+  future: async (call) => (await import("./verbs/future.ts")).futureVerb(call),
+  compare: async (call) => (await import("./verbs/compare.ts")).compareVerb(call),
+  brief: async (call) => (await import("./verbs/brief.ts")).briefVerb(call),
+  record: async (call) => (await import("./verbs/record.ts")).recordVerb(call),
+  history: async (call) => (await import("./verbs/history.ts")).historyVerb(call),
+  triggers: async (call) => (await import("./verbs/triggers.ts")).triggersVerb(call),
+  check: async (call) => (await import("./verbs/check.ts")).checkVerb(call),
+  interview: async (call) => (await import("./verbs/interview.ts")).interviewVerb(call),
+  pool: async (call) => (await import("./verbs/pool.ts")).poolVerb(call),
+  sheet: async (call) => (await import("./verbs/sheet.ts")).sheetVerb(call),
+  detail: async (call) => (await import("./verbs/detail.ts")).detailVerb(call),
+  scorecard: async (call) => (await import("./verbs/scorecard.ts")).scorecardVerb(call),
+  uplift: async (call) => (await import("./verbs/uplift.ts")).upliftVerb(call),
+  export: async (call) => (await import("./verbs/export.ts")).exportVerb(call),
+  import: async (call) => (await import("./verbs/import.ts")).importVerb(call),
+  inform: async (call) => (await import("./verbs/inform.ts")).informVerb(call),
+  roles: async (call) => (await import("./verbs/roles.ts")).rolesVerb(call),
+  schema: async (call) => (await import("./verbs/schema.ts")).schemaVerb(call.subject),
+  sign: async (call) => (await import("./verbs/sign.ts")).signVerb(call),
+  approvals: async (call) => (await import("./verbs/approvals.ts")).approvalsVerb(call),
+  object: async (call) => (await import("./verbs/object.ts")).objectVerb(call),
+  change: async (call) => (await import("./verbs/change.ts")).changeVerb(call),
+  open: async (call) => (await import("./verbs/open.ts")).openVerb(call),
+  new: async (call) => (await import("./verbs/new.ts")).newVerb(call),
+};
 
 function run(call: Call): number | Promise<number> {
-  switch (call.verb.name) {
-    case "forecast":
-      return forecastVerb(call);
-    case "explain":
-      return explainVerb(call);
-    case "confidence":
-      return confidenceVerb(call);
-    case "responses":
-      return responsesVerb(call);
-    case "assumptions":
-      return assumptionsVerb(call);
-    case "reach":
-      return reachVerb(call);
-    case "money":
-      return moneyVerb(call);
-    case "people":
-      return peopleVerb(call);
-    case "paths":
-      return pathsVerb(call);
-    case "why":
-      return whyVerb(call);
-    case "future":
-      return futureVerb(call);
-    case "compare":
-      return compareVerb(call);
-    case "brief":
-      return briefVerb(call);
-    case "record":
-      return recordVerb(call);
-    case "history":
-      return historyVerb(call);
-    case "triggers":
-      return triggersVerb(call);
-    case "check":
-      return checkVerb(call);
-    case "interview":
-      return interviewVerb(call);
-    case "pool":
-      return poolVerb(call);
-    case "sheet":
-      return sheetVerb(call);
-    case "detail":
-      return detailVerb(call);
-    case "scorecard":
-      return scorecardVerb(call);
-    case "uplift":
-      return upliftVerb(call);
-    case "export":
-      return exportVerb(call);
-    case "import":
-      return importVerb(call);
-    case "inform":
-      return informVerb(call);
-    case "roles":
-      return rolesVerb(call);
-    case "schema":
-      return schemaVerb(call.subject);
-    case "sign":
-      return signVerb(call);
-    case "approvals":
-      return approvalsVerb(call);
-    case "object":
-      return objectVerb(call);
-    case "change":
-      return changeVerb(call);
-    case "open":
-      return openVerb(call);
-    case "new":
-      return newVerb(call);
-    default:
-      return helpVerb(call.subject);
-  }
+  return verbs[call.verb.name]?.(call) ?? helpVerb(call.subject);
 }
 
 /**

@@ -8,8 +8,9 @@ import { beside, keepCompiled, loadProgram } from "./start/loadProgram.ts";
  */
 export async function makeReady(example: string): Promise<void> {
   const program = loadProgram(beside(import.meta.url, "./program.cjs")) as typeof import("./program.ts");
-  writeFileSync(beside(import.meta.url, "./pieces.bin"), program.piecesFile());
-  await program.rehearse(readFileSync(example, "utf8"));
+  const { piecesFile, rehearse } = await program.rehearsal();
+  writeFileSync(beside(import.meta.url, "./pieces.bin"), piecesFile());
+  await rehearse(readFileSync(example, "utf8"));
   loadProgram(beside(import.meta.url, "./thread.cjs"));
   keepCompiled();
 }

@@ -1,7 +1,8 @@
 import { type Forecast, type ForecastOptions, type Problem, readPlan, scenarioNotes } from "@leeway/core";
 import { forecastInParallel } from "@leeway/parallel";
 import { nodePool } from "@leeway/parallel/node";
-import { type Ahead, longText } from "../start/helpAhead.ts";
+import { longText } from "../start/helpAhead.ts";
+import { takeUp } from "../start/takeUp.ts";
 import { memoryProblem } from "./memoryProblem.ts";
 import { takePieces } from "./pieces.ts";
 import { progressLine } from "./progressLine.ts";
@@ -43,13 +44,6 @@ function heldTasks(tasks: number, iterations: number): number {
 /** The file the build puts beside the command's own. */
 const worker = new URL("./worker.mjs", import.meta.url);
 
-let ahead: Ahead | undefined;
-
-/** A thread that was started for the forecast before it was known. */
-export function takeUp(started: Ahead | undefined): void {
-  ahead = started;
-}
-
 /**
  * Plan text in, forecast out; large work on threads, so that it is quick and a signal is heard while it runs.
  * The figures do not depend on how many. The clock is handed to the engine, which has none.
@@ -57,8 +51,7 @@ export function takeUp(started: Ahead | undefined): void {
 export async function computeForecast({ text, options, workers }: ForecastJob): Promise<ForecastResult> {
   const begun = seconds();
   takePieces();
-  const pool = nodePool(worker, ahead);
-  ahead = undefined;
+  const pool = nodePool(worker, takeUp());
   // A plan this long will want help; a thread starts while it is read.
   if (text.length > longText && workers !== 1) pool.prepare(1, roughRoom(text, options.iterations));
   const { plan, problems } = readPlan(text);
