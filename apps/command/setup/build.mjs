@@ -26,7 +26,12 @@ const command = (input, format) => ({
         chunkFileNames: `[name]-[hash].${format === "cjs" ? "cjs" : "mjs"}`,
         // In one piece: a call from one to another is looked up by name, which loops over iterations would feel.
         codeSplitting: {
-          groups: [{ name: "engine", test: /packages.core.src.(calendar|forecast|kernel|sampling|simulate|network)./ }],
+          groups: [
+            {
+              name: "engine",
+              test: /packages.core.src.(calendar|forecast|kernel|sampling|simulate|network)./,
+            },
+          ],
           includeDependenciesRecursively: false,
         },
       },

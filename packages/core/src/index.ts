@@ -124,6 +124,7 @@ export { type Kept, type SimulateOptions, type Simulation, simulate } from "./si
 export {
   addSums,
   bytesOfTrials,
+  leaveTrials,
   type MomentRanks,
   newTrials,
   type TrialSums,

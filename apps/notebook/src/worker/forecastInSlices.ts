@@ -5,6 +5,7 @@ import {
   blockSize,
   compile,
   type Forecast,
+  leaveTrials,
   newTrials,
   type Plan,
   type Problem,
@@ -46,11 +47,13 @@ export async function forecastInSlices(
 ): Promise<{ forecast?: Forecast; problems: Problem[] } | undefined> {
   const count = Math.ceil(plan.iterations / blockSize);
   let helper = count >= blocksForHelp ? help : undefined;
+  let done = (): void => {};
   try {
     const model = compile(plan);
     const asWritten = planAsWritten(model);
     if (asWritten.beyond >= 0) return { problems: [beyondCalendar(model, asWritten.beyond)] };
     const trials = newTrials(model, asWritten, {}, "in kernel");
+    done = () => leaveTrials(trials);
     const runner = blockRunner(model, asWritten, trials);
     const n = trials.iterations;
     const keepsAll = trials.moments === undefined;
@@ -91,6 +94,7 @@ export async function forecastInSlices(
     return { forecast: summarise(model, trials, asWritten), problems: [] };
   } finally {
     helper?.end();
+    done();
   }
 }
 

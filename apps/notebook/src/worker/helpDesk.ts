@@ -1,4 +1,12 @@
-import { blockRunner, blockSize, compile, newTrials, type Plan, planAsWritten } from "@leeway/core";
+import {
+  blockRunner,
+  blockSize,
+  compile,
+  leaveTrials,
+  newTrials,
+  type Plan,
+  planAsWritten,
+} from "@leeway/core";
 import type { HelpedBlock, HelpWanted } from "./helpMessages.ts";
 import { partOfTrials } from "./partOfTrials.ts";
 import { rowsIn } from "./rowsIn.ts";
@@ -22,14 +30,18 @@ export function helpDesk({ post, breathe }: HelpDeskTools): (wanted: HelpWanted)
     if (asWritten.beyond >= 0) return; // the one it helps says so
     const trials = newTrials(model, asWritten, {}, "in kernel");
     const runner = blockRunner(model, asWritten, trials);
-    for (let block = Math.ceil(trials.iterations / blockSize) - 1; block > 0; block--) {
-      const first = block * blockSize;
-      const count = Math.min(blockSize, trials.iterations - first);
-      const sums = runner.run(block, first, count);
-      if (typeof sums === "number") return;
-      post({ turn, block, sums, rows: together(rowsIn(partOfTrials(trials, first, count, sums))) });
-      await breathe();
-      if (turn !== wanted) return;
+    try {
+      for (let block = Math.ceil(trials.iterations / blockSize) - 1; block > 0; block--) {
+        const first = block * blockSize;
+        const count = Math.min(blockSize, trials.iterations - first);
+        const sums = runner.run(block, first, count);
+        if (typeof sums === "number") return;
+        post({ turn, block, sums, rows: together(rowsIn(partOfTrials(trials, first, count, sums))) });
+        await breathe();
+        if (turn !== wanted) return;
+      }
+    } finally {
+      leaveTrials(trials);
     }
   }
 

@@ -7,6 +7,7 @@ import type { Design } from "../sampling/design.ts";
 import { compile } from "../simulate/compile.ts";
 import type { Model } from "../simulate/model.ts";
 import { simulate } from "../simulate/simulate.ts";
+import { leaveTrials } from "../simulate/trials.ts";
 import { summarise } from "./summarise.ts";
 import type { Forecast } from "./types.ts";
 
@@ -56,6 +57,7 @@ export function forecast(plan: Plan, options: ForecastOptions = {}): ForecastRes
   if (run.trials === undefined || run.asWritten === undefined) return { problems: run.problems };
   let result = summarise(model, run.trials, run.asWritten, options);
   for (let n = result.iterations * 2; n <= 1_000_000 && tooWide(model, result, options.withinDays); n *= 2) {
+    leaveTrials(run.trials);
     run = simulate(model, { ...options, iterations: n });
     t2 = clock();
     if (run.trials === undefined || run.asWritten === undefined) return { problems: run.problems };
@@ -64,6 +66,7 @@ export function forecast(plan: Plan, options: ForecastOptions = {}): ForecastRes
   const t3 = clock();
   if (options.tornado === true)
     result.tornado = tornado(model, run.trials, run.asWritten, result.committed, options.onProgress);
+  leaveTrials(run.trials);
   return {
     forecast: result,
     problems: run.problems,

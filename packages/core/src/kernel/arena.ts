@@ -22,8 +22,10 @@ export interface Arena {
   calendar(calendar: WorkCalendar): KernelCalendar;
   /** Bytes not handed out yet. */
   readonly room: number;
-  /** Where they begin, for use until the next row is handed out; they need not be 0. */
-  scratch(): number;
+  /** Where they begin, for use of so many of them until the next row is handed out; they need not be 0. */
+  scratch(bytes: number): number;
+  /** Where nothing was written yet, and nothing behind it. */
+  readonly clean: number;
 }
 
 /** Gives a calendar its tables, in rows of an arena. */
@@ -44,13 +46,15 @@ export function bytesOfCalendar({ everyDay, cum, nth }: WorkCalendar): number {
 }
 
 /**
- * An arena in `buffer`, all 0 from byte `from` on (a multiple of 16).
+ * An arena in `buffer` from byte `from` on (a multiple of 16).
+ *
+ * @param clean  From where on the buffer is all 0; rows before it are made so when they are handed out.
  *
  * Asking for more than there is throws a RangeError: the caller computes the size with `bytesOfRows`.
  */
-export function newArena(buffer: ArrayBuffer, from: number, tablesOf: TablesOf): Arena {
+export function newArena(buffer: ArrayBuffer, from: number, tablesOf: TablesOf, clean = from): Arena {
   let next = from;
-  let dirty = from;
+  let dirty = clean;
   const tables = new Map<Float64Array, Float64Array>();
   const calendars = new Map<WorkCalendar, KernelCalendar>();
   const take = (length: number, width: 8 | 4 | 1): number => {
@@ -99,9 +103,12 @@ export function newArena(buffer: ArrayBuffer, from: number, tablesOf: TablesOf):
     get room() {
       return buffer.byteLength - next;
     },
-    scratch() {
-      dirty = buffer.byteLength;
+    scratch(bytes) {
+      dirty = Math.max(dirty, Math.min(buffer.byteLength, next + bytes));
       return next;
+    },
+    get clean() {
+      return Math.max(next, dirty);
     },
   };
 }

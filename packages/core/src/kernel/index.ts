@@ -2,7 +2,7 @@ export { type Arena, bytesOfCalendar, bytesOfRows } from "./arena.ts";
 export type { KernelCalendar } from "./calendar.ts";
 export { bytesOfDrawer } from "./drawerBy.ts";
 export type { KernelExports } from "./exports.ts";
-export { joinKernel, type KernelEntry, loadKernel, loadSharedKernel } from "./kernel.ts";
+export { joinKernel, type KernelEntry, leaveMemory, loadKernel, loadSharedKernel } from "./kernel.ts";
 export { plainKernel } from "./plainKernel.ts";
 export { dropSpare, spareMemory, touch, touchMemory } from "./spare.ts";
 export {

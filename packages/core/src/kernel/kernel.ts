@@ -25,14 +25,41 @@ export function loadKernel(room: number, use: "on" | "off" = "on"): Kernel | und
   if (compiled === null) return undefined;
   const pages = Math.ceil((firstRow + room) / pageSize);
   try {
-    const memory = new engine.Memory({ initial: pages, maximum: pages });
+    const used = takeUsed(pages * pageSize);
+    const memory = used?.memory ?? new engine.Memory({ initial: pages, maximum: pages });
     const { exports } = new engine.Instance(compiled, { env: { memory } });
     // The module is ours: its exports are what the interface says.
-    return simdKernel(exports as KernelExports, memory.buffer);
+    const kernel = simdKernel(exports as KernelExports, memory.buffer, used?.clean);
+    memories.set(kernel, memory);
+    return kernel;
   } catch {
     // So much memory is refused; a smaller kernel may still do.
     return undefined;
   }
+}
+
+// Whose memory can be used again.
+const memories = new WeakMap<Kernel, HostMemory>();
+let left: { memory: HostMemory; clean: number } | undefined;
+
+/**
+ * Leaves the memory of a kernel that is done with to the next one that needs about as much: having the system hand out
+ * new memory can take longer than computing what is written there. No row of it may be read or written any more. One
+ * memory is kept; for programs that simulate again and again.
+ */
+export function leaveMemory(kernel: Kernel): void {
+  const memory = memories.get(kernel);
+  memories.delete(kernel);
+  if (memory !== undefined) left = { memory, clean: kernel.arena.clean };
+}
+
+/** The memory that was left, if it is large enough, and no more than four times as large. */
+function takeUsed(bytes: number): { memory: HostMemory; clean: number } | undefined {
+  const size = left?.memory.buffer.byteLength ?? 0;
+  if (size < bytes || size > 4 * bytes) return undefined;
+  const taken = left;
+  left = undefined;
+  return taken;
 }
 
 /** A kernel in memory that threads can share, and what another thread needs to join in (`joinKernel`). */

@@ -20,7 +20,8 @@ export function ranksSelector(
     const ascending = Uint32Array.from(ranks).sort();
     const [least = 0] = ascending;
     if (least < 1 || (ascending[ascending.length - 1] as number) > n) return selectRanks(values, ranks);
-    let scratch = arena.scratch();
+    // The values themselves, and what is gathered of them.
+    let scratch = arena.scratch(8 * (n + (n >> 2)) + 16);
     let room = Math.floor(arena.room / 8) - 1;
     let at = values.byteOffset;
     if (values.buffer !== buffer) {

@@ -9,9 +9,13 @@ import { seederBy } from "./seederBy.ts";
 import { tablesFor } from "./tablesFor.ts";
 import type { Kernel } from "./types.ts";
 
-/** The kernel on top of a module's functions: rows become addresses, nothing else. */
-export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer): Kernel {
-  const arena = newArena(buffer, firstRow, tablesBy(wasm));
+/**
+ * The kernel on top of a module's functions: rows become addresses, nothing else.
+ *
+ * @param clean  From where on the memory is all 0; not said: everywhere.
+ */
+export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: number): Kernel {
+  const arena = newArena(buffer, firstRow, tablesBy(wasm), clean);
   const answers = new Float64Array(buffer, answersAt, mostRanks);
   const answer = (into: Float64Array, count: number) => {
     for (let i = 0; i < count; i++) into[i] = answers[i] as number;

@@ -1,4 +1,4 @@
-import { bytesOfRows, type Kernel } from "../kernel/index.ts";
+import { bytesOfRows, type Kernel, leaveMemory } from "../kernel/index.ts";
 import type { Design } from "../sampling/design.ts";
 import type { AsWritten } from "./asWritten.ts";
 import { blockSize, kernelFor } from "./block.ts";
@@ -192,6 +192,17 @@ const kernels = new WeakMap<ArrayBufferLike, Kernel>();
 /** The kernel in whose memory a row lies. */
 export function kernelOf(row: Float64Array | undefined): Kernel | undefined {
   return row === undefined ? undefined : kernels.get(row.buffer);
+}
+
+/**
+ * Leaves the memory in which trials were computed "in kernel" to the next that need about as much (`leaveMemory`). The
+ * trials, and whatever was computed with them, must not be used any more; a summary of them may.
+ */
+export function leaveTrials(trials: Trials): void {
+  const kernel = kernelOf(trials.finishes[0]);
+  if (kernel === undefined) return;
+  kernels.delete(kernel.arena.buffer);
+  leaveMemory(kernel);
 }
 
 /** A kernel for the blocks of a simulation with room for `bytes` of rows, and for reading ranks off them. */
