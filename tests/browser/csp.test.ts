@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { build, builtCommand, scratch, smallPlan } from "../contract/command/leeway.ts";
 import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
 import { startChromium } from "./support/chromium.ts";
-import { openNotebook } from "./support/notebook.ts";
+import { cell, drawn, openNotebook } from "./support/notebook.ts";
 import { tries } from "./support/tries.ts";
 import { walk } from "./support/walk.ts";
 
@@ -27,9 +27,10 @@ describe("the page talks to nobody", () => {
     const before = built.asked.length;
     const files = await walk(page);
     expect(files.length).toBeGreaterThan(10);
-    // Nothing reached the server, and what went to the page's own copy of its files named nothing but them. A browser
-    // may look by itself whether the program of that copy is still the same (Service Workers, W3C: soft update; recalled).
-    expect(built.asked.slice(before).filter((one) => !/^GET \S*\/offline\.js$/.test(one))).toEqual([]);
+    // Nothing reached the server but the browser's own look whether the program of the page's copy is still the same,
+    // which its header tells; and what went to that copy named nothing but the page's files.
+    const look = `GET ${built.address}offline.js for a service worker`;
+    expect(built.asked.slice(before).filter((one) => one !== look)).toEqual([]);
     const own = new Set(built.files);
     expect(requests.filter((address) => !own.has(address) && !/^blob:http:\/\/127/.test(address))).toEqual(
       [],
@@ -37,6 +38,50 @@ describe("the page talks to nobody", () => {
     expect(troubles).toEqual([]);
     await close();
   }, 400_000);
+
+  // Service Workers (W3C): after a page was navigated to, the browser looks by itself (Soft Update).
+  it("is looked after by the browser alone: it fetches the program of the copy again, and says what for", async () => {
+    const { page, close } = await openNotebook(browser, built.address);
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    // The page itself can do nothing about service workers any more: it is not who asks.
+    await page.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
+    const before = built.asked.length;
+    await page.reload();
+    const programs = () => built.asked.slice(before).filter((one) => one.includes("offline.js"));
+    await expect.poll(programs, { timeout: 120_000 }).not.toEqual([]);
+    expect(new Set(programs())).toEqual(new Set([`GET ${built.address}offline.js for a service worker`]));
+    await close();
+  });
+
+  it("asks for nothing but its own workers' files where there is no service worker", async () => {
+    const start = built.asked.length;
+    const { page, close } = await openNotebook(browser, built.address, {}, () => {
+      Reflect.deleteProperty(Navigator.prototype, "serviceWorker");
+    });
+    const round = async (high: string): Promise<void> => {
+      await cell(page, "Building permit decided: high, in working days").fill(high);
+      await page.keyboard.press("Enter");
+      await drawn(page);
+      await page.locator("#safety", { hasText: /^\s*Kept in this browser/ }).waitFor();
+      for (const id of ["futures", "level", "money", "reach", "one-future", "hand-over"])
+        await page.locator(`#${id}`).evaluate((one) => one.scrollIntoView());
+      await page.getByRole("button", { name: "Undo", exact: true }).click();
+      await drawn(page);
+    };
+    await round("90");
+    await page.waitForLoadState("networkidle");
+    const before = built.asked.length;
+    await round("95");
+    await round("99");
+    // A worker that was ended is started anew, from its file; a server that lets files be cached would not hear of it.
+    const workers = built.files
+      .filter((file) => /\/\w+Worker-[\w-]+\.js$/.test(file))
+      .map((file) => `GET ${file}`);
+    expect(built.asked.slice(before).filter((one) => !workers.includes(one))).toEqual([]);
+    expect(built.asked.slice(start).filter((one) => one.includes("offline.js"))).toEqual([]);
+    expect(await page.evaluate(() => "serviceWorker" in navigator)).toBe(false);
+    await close();
+  });
 
   it("could not send anything if it wanted to, nor make a script or markup of a text", async () => {
     const { page, troubles, close } = await openNotebook(browser, built.address);

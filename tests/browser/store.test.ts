@@ -104,7 +104,7 @@ describe("history", () => {
     expect(history.present).toBe("c");
     history = record(undo(history), "d");
     expect(redo(history)).toBe(history);
-    expect(history.past).toEqual(["a", "b"]);
+    expect([history.present, undo(history).present, undo(undo(history)).present]).toEqual(["d", "b", "a"]);
   });
 });
 

@@ -14,7 +14,10 @@ const types: Record<string, string> = {
 export interface BuiltPage {
   /** Below a folder, so that the page is shown to work from any path. */
   address: string;
-  /** Every request that reached the server: its method and whole address. */
+  /**
+   * Every request that reached the server: its method and whole address, and ` for a service worker` where its header
+   * says that the browser fetches the program of one (Service Workers, W3C, Update algorithm: `Service-Worker: script`).
+   */
   asked: string[];
   /** Addresses of the files of the page. */
   files: string[];
@@ -29,7 +32,9 @@ export async function serveBuiltPage(): Promise<BuiltPage> {
   const folder = inject("builtNotebook");
   const asked: string[] = [];
   const server = createServer((request, response) => {
-    asked.push(`${request.method} http://${request.headers.host}${request.url}`);
+    const isProgram = request.headers["service-worker"] === "script";
+    const whatFor = isProgram ? " for a service worker" : "";
+    asked.push(`${request.method} http://${request.headers.host}${request.url}${whatFor}`);
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
     const inside = normalize(path.replace(/^\/some\/folder\//, "/"));
     const file = join(folder, inside === "/" ? "index.html" : inside);

@@ -3,7 +3,7 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { brief } from "@leeway/core";
+import { brief, reach } from "@leeway/core";
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { briefVerb } from "../../../apps/command/src/verbs/brief.ts";
@@ -98,11 +98,14 @@ describe("brief --for", () => {
     expect(out).toContain("<title>Pre-brief: Shed roof</title>");
     out = "";
     expect(await call("--for", "bo", "--json")).toBe(0);
-    const pre: { approver: { id: string }; questions: unknown[]; figures: { even?: unknown } } =
+    const pre: { approver: { id: string }; questions: unknown[]; figures: { even?: object } } =
       JSON.parse(out);
     expect(pre.approver.id).toBe("bo");
     expect(pre.questions.length).toBeGreaterThan(5);
-    expect(pre.figures.even).toBeDefined();
+    // An even chance is half of the futures; what is asked stands in the plan. The rest is what the library answers.
+    const even = reach(planOf(fullPlan), { iterations: 200, confidence: 0.5 }).reach;
+    expect(pre.figures.even).toMatchObject({ asked: { finishBy: "2027-02-19", sum: 2600, confidence: 0.5 } });
+    expect(pre.figures.even).toMatchObject({ answer: even?.answer, chance: even?.chance });
   });
 
   it("tells what moved since a version", async () => {

@@ -255,7 +255,10 @@ describe("recordProgress(text, report)", () => {
     expect(problems.map(({ code, severity }) => `${code} ${severity}`)).toEqual(
       Array.from({ length: count }, () => "out-of-sequence warning"),
     );
-    expect(after).toBeDefined();
+    expect(after?.statusDate).toBe("2027-02-12");
+    const tasks = new Map(after?.tasks.map((task) => [task.id, task]));
+    for (const { what, id, value } of facts)
+      expect([what, id, Reflect.get(tasks.get(id) ?? {}, what)]).toEqual([what, id, value]);
   });
 
   it("tells what is missing: what remains, and what was due", () => {

@@ -230,13 +230,20 @@ describe("leeway history", () => {
     );
   });
   it("explains each step with the versions kept, and says where one is missing", async () => {
-    const { plan, folder } = scratch();
+    const { plan, folder, history } = scratch();
     await leeway("record", plan, ...FIRST);
     out = "";
     await leeway("history", plan, "--explain", "--json");
-    const { steps } = JSON.parse(out) as { steps: { difference: object }[] };
-    expect(steps.length).toBe(1);
-    expect(steps[0]?.difference).toBeDefined();
+    type Step = { from: string; to: string; difference: { workingDays: number; money: number } };
+    const { steps } = JSON.parse(out) as { steps: Step[] };
+    // What moved is what lies between the two lines that were kept.
+    const [first, last] = readHistory(history()).entries;
+    expect(steps.map(({ from, to }) => [from, to])).toEqual([[first?.sha256, last?.sha256]]);
+    const days = (entry = first) => entry?.finish.committed.workingDays ?? Number.NaN;
+    const money = (entry = first) => entry?.cost.committed ?? Number.NaN;
+    expect(steps[0]?.difference.workingDays).toBeCloseTo(days(last) - days(), 6);
+    expect(steps[0]?.difference.money).toBeCloseTo(money(last) - money(), 6);
+    expect(Math.abs(days(last) - days()) + Math.abs(money(last) - money())).toBeGreaterThan(0);
     rmSync(join(folder, "shed.versions"), { recursive: true });
     out = "";
     expect(out).not.toMatch(/history \S+ --explain/);

@@ -217,7 +217,7 @@ describe("leeway open, the server", () => {
     rmSync(plan);
     const answer = await ask(`/${token}/plan`);
     expect(statusOf(answer)).toBe(500);
-    expect(bodyOf(answer)).toContain("ENOENT");
+    expect(bodyOf(answer)).toContain("The file is not there any more. Put it back");
     writeFileSync(plan, text);
     expect(statusOf(await ask(`/${token}/plan`))).toBe(200);
   });

@@ -72,7 +72,7 @@ describe("simulateShared", () => {
       expect(digest({ finish: found?.finish, cost: found?.cost, sums: found?.sums })).toEqual(
         digest({ finish: trials?.finish, cost: trials?.cost, sums: trials?.sums }),
       );
-      expect(found).toBeDefined();
+      expect(found?.finish).toHaveLength(options.iterations);
     }
   });
 

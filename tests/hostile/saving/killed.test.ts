@@ -145,7 +145,8 @@ it.each(FAMILIES.map((family) => [family.name, family] as const))(
         const again = await run(family.words, folder);
         expect(again.err).not.toMatch(/went wrong|is writing it and does not end/);
         expect([0, 2]).toContain(again.code);
-        expect(readPlan(filesOf(folder).get("shed.plan.yaml") ?? "").plan).toBeDefined();
+        const whole = readPlan(filesOf(folder).get("shed.plan.yaml") ?? "");
+        expect([whole.problems, whole.plan?.title]).toEqual([[], "Shed roof"]);
         const { breaks, torn } = readHistory(filesOf(folder).get("shed.history.jsonl") ?? "");
         expect({ breaks, torn }).toEqual({ breaks: [] });
       }

@@ -91,6 +91,7 @@ describe("recordProgress(text, report)", () => {
         const recorded = recordProgress(text, { statusDate, facts: some });
         const { plan } = readPlan(recorded.text);
         expect(plan?.statusDate).toBe(statusDate);
+        expect(plan?.tasks.length).toBe(tasksOf(document).length);
         for (const { id, milestone, started, finished } of plan?.tasks ?? []) {
           const day = (what: FactKind) => some.find((each) => each.id === id && each.what === what)?.value;
           expect({ id, started, finished }).toEqual({

@@ -1,8 +1,15 @@
-/** Undo and redo over whole texts. A plan is small; keeping texts makes every step exact, comments included. */
+import { changeBetween, type TextChange, withChange, withoutChange } from "./textChange.ts";
+
+/**
+ * Undo and redo over whole texts, so that every step is exact, comments included. Of each step only what it changed is
+ * kept: hundreds of whole texts would be most of the page's memory.
+ */
 export interface History {
-  readonly past: readonly string[];
+  /** What led to the present, oldest first. */
+  readonly past: readonly TextChange[];
   readonly present: string;
-  readonly future: readonly string[];
+  /** What leads on from it, next first. */
+  readonly future: readonly TextChange[];
 }
 
 /** Oldest steps beyond this are forgotten. */
@@ -14,18 +21,21 @@ export function startHistory(text: string): History {
 
 /** A new text: what could be redone is gone. The same text is not a step. */
 export function record(history: History, text: string): History {
-  if (text === history.present) return history;
-  return { past: [...history.past, history.present].slice(-longest), present: text, future: [] };
+  const { past, present } = history;
+  if (text === present) return history;
+  return { past: [...past, changeBetween(present, text)].slice(-longest), present: text, future: [] };
 }
 
 export function undo(history: History): History {
-  const previous = history.past.at(-1);
-  if (previous === undefined) return history;
-  return { past: history.past.slice(0, -1), present: previous, future: [history.present, ...history.future] };
+  const { past, present, future } = history;
+  const last = past.at(-1);
+  if (last === undefined) return history;
+  return { past: past.slice(0, -1), present: withoutChange(present, last), future: [last, ...future] };
 }
 
 export function redo(history: History): History {
-  const next = history.future[0];
+  const { past, present, future } = history;
+  const next = future[0];
   if (next === undefined) return history;
-  return { past: [...history.past, history.present], present: next, future: history.future.slice(1) };
+  return { past: [...past, next], present: withChange(present, next), future: future.slice(1) };
 }
