@@ -66,8 +66,8 @@ export class LeewayBegin extends PageElement {
     return html`<div class="tour" role="group" aria-label="Three things to try">
       <ol>
         <li><a href="#work">Change an estimate</a> and see the date move.</li>
-        <li>See <a href="#drivers">what drives it</a>.</li>
-        <li><a href="#register">Adopt a response</a>, then <a href="#hand-over">hand over the brief</a>.</li>
+        <li>See <a href="#drivers">what drives it</a>, and <a href="#changes">why it moved</a>.</li>
+        <li><a href="#responses">Adopt a response</a>, then <a href="#hand-over">hand over the brief</a>.</li>
       </ol>
       <button type="button" @click=${this.#putAway}>Put these away</button>
     </div>`;

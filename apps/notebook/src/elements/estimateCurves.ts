@@ -97,9 +97,9 @@ export class EstimateCurves implements ReactiveController {
     const { plan, stated } = this.#knows() ?? {};
     const before = plan === undefined ? undefined : estimateAt(plan, this.#path);
     const of = `input[data-estimate="${CSS.escape(this.#path)}"]`;
-    const [low, likely, high] = [...this.#host.querySelectorAll<HTMLInputElement>(of)].map(
-      (one) => one.value,
-    );
+    const inputs = [...this.#host.querySelectorAll<HTMLInputElement>(of)];
+    this.#curve.typed = inputs.some((one) => one.value !== one.dataset.shown);
+    const [low, likely, high] = inputs.map((one) => one.value);
     if (before === undefined || low === undefined || likely === undefined || high === undefined) {
       this.#close();
       return;

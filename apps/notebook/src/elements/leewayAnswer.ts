@@ -1,5 +1,5 @@
 import { columnDays, formatDate, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
-import type { Forecast, LevelReading } from "@leeway/core";
+import type { Driver, Forecast, LevelReading } from "@leeway/core";
 import { html, nothing } from "lit";
 import type { Keeper } from "../keeping/keeper.ts";
 import { nameFrom } from "../keeping/planFile.ts";
@@ -12,7 +12,7 @@ import {
   type Spoken,
 } from "../words/answerWords.ts";
 import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.ts";
-import { movedWords } from "../words/movedWords.ts";
+import { moved, movedWords } from "../words/movedWords.ts";
 import type { SourceKey } from "../words/sourceWords.ts";
 import { LeewaySource } from "./leewaySource.ts";
 import { PageElement } from "./pageElement.ts";
@@ -63,7 +63,7 @@ export class LeewayAnswer extends PageElement {
           <ol class="adds-most">
             ${largestDrivers(forecast).map(
               (driver) =>
-                html`<li><span>${driver.name}</span> <span>${columnDays(driver.days)} days</span></li>`,
+                html`<li><span>${toWhereItIsStated(driver)}</span> <span>${columnDays(driver.days)} days</span></li>`,
             )}
           </ol>
         </div>
@@ -118,7 +118,8 @@ export class LeewayAnswer extends PageElement {
         : ` at ${committedLevel(previous)}`;
     return html`Was <s>${formatDate(previous.committed.date)}</s> and <s>${committedSum(previous)}</s>${level},
       now <u>${formatDate(forecast.committed.date)}</u> and <u>${committedSum(forecast)}</u>:
-      ${movedWords(forecast, previous)}.`;
+      ${movedWords(forecast, previous)}.
+      ${moved(forecast, previous) ? html`<a href="#changes">Why it moved</a>` : nothing}`;
   }
 
   #chances(forecast: Forecast, reading: LevelReading | undefined) {
@@ -178,6 +179,12 @@ export class LeewayAnswer extends PageElement {
       </tbody>
     </table>`;
   }
+}
+
+/** What drives the answer leads to where it can be changed. */
+function toWhereItIsStated({ kind, id, name }: Driver) {
+  if (kind === "task") return html`<a href="#task-${id}">${name}</a>`;
+  return kind === "risk" || kind === "assumption" ? html`<a href="#entry-${id}">${name}</a>` : name;
 }
 
 customElements.define("leeway-answer", LeewayAnswer);

@@ -3,6 +3,7 @@ import { html, nothing } from "lit";
 import { type NotebookState, type Progress, staleWords } from "../store/state.ts";
 import { committedLevel, committedSum, type Spoken } from "../words/answerWords.ts";
 import { readingOf, spokenOf } from "../words/levelWords.ts";
+import { moved } from "../words/movedWords.ts";
 import { send } from "./events.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -47,6 +48,7 @@ export class LeewayBar extends PageElement {
               }`
         }
       </p>
+      ${this.#why(state)}
       ${this.#progress(state)}
       <div class="bar-actions">
         <button type="button" ?disabled=${!state.canUndo && state.pending.size === 0}
@@ -55,6 +57,15 @@ export class LeewayBar extends PageElement {
           @click=${() => send(this, "plan-redo", undefined)}>Redo</button>
       </div>
     </div>`;
+  }
+
+  /** Beside an answer that moved: the way to what moved it. */
+  #why(state: NotebookState) {
+    const [now, was] = [state.answer?.forecast, state.previous];
+    if (!this.compact || state.progress !== undefined) return nothing;
+    if (now === undefined || was === undefined) return nothing;
+    if (staleWords(state) !== undefined || !moved(now, was)) return nothing;
+    return html`<a class="bar-why" href="#changes">Why<span class="unseen"> the answer moved</span></a>`;
   }
 
   #progress(state: NotebookState) {

@@ -15,12 +15,15 @@ export class LeewayEstimateCurve extends PageElement {
   static override properties = {
     estimate: { attribute: false },
     about: { attribute: false },
+    typed: { attribute: false },
     said: { state: true },
     loaded: { state: true },
   };
   /** Undefined: the cells say nothing yet; what they said last stays, faded. */
   estimate: RangeEstimate | FixedEstimate | undefined;
   about: EstimateAbout | undefined;
+  /** What the cells show is not what the plan says. */
+  typed = false;
   said = "";
   loaded = charts !== undefined;
   /** The old drawing is being taken away: a focus that was in it goes on to the new one. */
@@ -43,7 +46,8 @@ export class LeewayEstimateCurve extends PageElement {
   }
 
   protected override render() {
-    return html`<div class="curve-place ${this.estimate === undefined ? "settling" : ""}"></div>
+    return html`<p class="curve-keys">${this.typed ? "Not in the plan yet: Enter takes it in, Escape gives it up." : "Arrow keys and Enter go to other cells."}</p>
+      <div class="curve-place ${this.estimate === undefined ? "settling" : ""}"></div>
       ${this.estimate === undefined ? html`<p class="quiet">Low, likely and high, in this order, say what it may take.</p>` : nothing}
       <p class="unseen" role="status">${this.said}</p>`;
   }

@@ -1,4 +1,4 @@
-import { html, nothing } from "lit";
+import { html, nothing, type PropertyValues } from "lit";
 import { PageElement } from "./pageElement.ts";
 
 export interface OutlineEntry {
@@ -41,7 +41,23 @@ export class LeewayOutline extends PageElement {
           </li>`,
         )}
       </ol>
+      ${
+        this.entries.some(({ looks = 0 }) => looks > 0)
+          ? html`<p class="outline-note" aria-hidden="true">Small figures: findings worth a look</p>`
+          : nothing
+      }
     </nav>`;
+  }
+
+  /** Where the outline is a bar, it goes along with the reader. */
+  protected override updated(changed: PropertyValues<this>): void {
+    if (!changed.has("current")) return;
+    const bar = this.querySelector(".outline");
+    const link = bar?.querySelector("[aria-current]");
+    if (bar == null || link == null || bar.scrollWidth <= bar.clientWidth) return;
+    const [room, at] = [bar.getBoundingClientRect(), link.getBoundingClientRect()];
+    if (at.left < room.left) bar.scrollLeft += at.left - room.left;
+    else if (at.right > room.right) bar.scrollLeft += at.right - room.right;
   }
 }
 

@@ -1,12 +1,13 @@
 import type { Theme } from "@leeway/charts";
 import type { Finding } from "@leeway/core";
-import { html, nothing, type PropertyValues } from "lit";
+import { html, nothing, type PropertyValues, type TemplateResult } from "lit";
 import type { Asker } from "../asking/asker.ts";
 import type { Keeper } from "../keeping/keeper.ts";
 import { boundsWords } from "../plan/boundsWords.ts";
 import { isCurrent, isFading, type NotebookState, staleWords } from "../store/state.ts";
 import type { Store } from "../store/store.ts";
 import { announcement } from "../words/answerWords.ts";
+import { arriving } from "./arriving.ts";
 import { EstimateCurves } from "./estimateCurves.ts";
 import { listen } from "./events.ts";
 import { fileKeys } from "./fileKeys.ts";
@@ -17,6 +18,7 @@ import { inView } from "./inView.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
+import { sectionKeys, sectionKeyWords } from "./sectionKeys.ts";
 import { undoKeys } from "./undoKeys.ts";
 
 /** Ms that tables and charts let an answer go first; they mostly change with it. */
@@ -94,6 +96,8 @@ export class LeewayPage extends PageElement {
         this.state = store.state;
         this.#levelKept(store.state);
       }),
+      arriving(document),
+      sectionKeys(document),
       undoKeys(document, { undo: store.undo, redo: store.redo }),
       fileKeys(document, {
         open: () => void this.keeper?.open(),
@@ -197,7 +201,7 @@ export class LeewayPage extends PageElement {
         <main data-busy=${state.reading || state.computing}>
           <section id="answer" aria-labelledby="title">
             <leeway-file .keeper=${this.keeper}></leeway-file>
-            <h1 id="title" dir="auto">${title}</h1>
+            <h1 id="title" dir="auto" tabindex="-1">${title}</h1>
             <leeway-answer .state=${state} .trying=${this.trying} .keeper=${this.keeper}></leeway-answer>
             <leeway-begin .keeper=${this.keeper}></leeway-begin>
           </section>
@@ -216,8 +220,8 @@ export class LeewayPage extends PageElement {
           ${this.#section("people", "People", "", errors)}
           ${this.#part("calendar", "Calendar", html`<leeway-calendar .plan=${state.plan} .stated=${state.stated} .forecast=${forecast} .pending=${state.pending} ?readonly=${errors}></leeway-calendar><leeway-findings section="calendar" .findings=${this.findings}></leeway-findings>`)}
           ${this.#section("work", "Work", workNote(state), errors)}
-          ${this.#section("register", "Register", "Low, likely and high are the delay in working days. A ticked response is paid for, and its effect counts.", errors)}
-          ${this.#part("responses", "Responses", html`<leeway-worth .asker=${this.asker} current=${current} theme=${theme}></leeway-worth>`)}
+          ${this.#section("register", "Register", registerNote, errors)}
+          ${this.#part("responses", "Responses", html`<leeway-worth .asker=${this.asker} .plan=${state.plan} ?readonly=${errors} current=${current} theme=${theme}></leeway-worth>`)}
           ${this.#section("commitment", "Commitment", "", errors)}
           ${this.#part("level", "Why this level", html`<leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>`)}
           ${this.#part("money", "Money", html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>`)}
@@ -233,6 +237,7 @@ export class LeewayPage extends PageElement {
           <leeway-stamp .forecast=${forecast}></leeway-stamp>
         </footer>
       </div>
+      <p class="unseen" id="section-keys">${sectionKeyWords}</p>
       <p class="unseen" role="status" id="announcement">${this.#announce(state)}</p>
     `;
   }
@@ -240,7 +245,7 @@ export class LeewayPage extends PageElement {
   #section(
     id: "purpose" | "people" | "work" | "register" | "commitment",
     title: string,
-    note: string,
+    note: string | TemplateResult,
     errors: boolean,
   ) {
     const { state } = this;
@@ -294,9 +299,12 @@ export class LeewayPage extends PageElement {
   }
 }
 
+const registerNote = html`Low, likely and high are the delay in working days. A ticked response is paid for, and its
+  effect counts; what each is worth stands under <a href="#responses">Responses</a>.`;
+
 function workNote(state: NotebookState): string {
   const bounds = state.plan === undefined ? "" : boundsWords(state.plan);
-  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the median start to the median finish, its fine line over P10 to P90 of the finish; a diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for.`;
+  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the median start to the median finish, its fine line over P10 to P90 of the finish; a diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for. Arrow keys and Enter go from row to row.`;
 }
 
 function outline(state: NotebookState, findings: readonly Finding[] | undefined): OutlineEntry[] {

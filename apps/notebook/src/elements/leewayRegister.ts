@@ -15,6 +15,7 @@ import { fieldMessage } from "./fieldMessage.ts";
 import { impactWords } from "./impactWords.ts";
 import { LongElement } from "./longElement.ts";
 import { newEntryRow, newResponseLine } from "./newEntryRow.ts";
+import { RowStops } from "./rowStops.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
 
@@ -54,6 +55,12 @@ export class LeewayRegister extends LongElement {
     },
     name: (path) => this.#nameAt(path),
   });
+
+  constructor() {
+    super();
+    // After the tools: they are in the row by then.
+    new RowStops(this, { groups: false });
+  }
 
   protected override render() {
     const { plan } = this;

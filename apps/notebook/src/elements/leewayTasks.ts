@@ -18,6 +18,7 @@ import { LongElement } from "./longElement.ts";
 import { messageId } from "./messageId.ts";
 import { newPhaseLine } from "./newPhaseLine.ts";
 import { newTaskRow } from "./newTaskRow.ts";
+import { RowStops } from "./rowStops.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
 import { taskFollows, timeAxis } from "./taskFollows.ts";
@@ -81,6 +82,12 @@ export class LeewayTasks extends LongElement {
       move: (path, to) => this.#moveInto(placeOf(path), to === "" ? undefined : to),
     },
   });
+
+  constructor() {
+    super();
+    // After the tools: they are in the row by then.
+    new RowStops(this, { groups: true });
+  }
 
   /** The new row stays behind the task it was behind, and behind those that came from it: it is never moved itself. */
   protected override willUpdate(changed: PropertyValues<this>): void {

@@ -1,10 +1,22 @@
-import { countSentences, worthSentence } from "@leeway/charts";
+import { countSentences, formatMoney, roundSignificant, worthSentence } from "@leeway/charts";
+import type { Plan, Responses, ResponseWorth } from "@leeway/core";
 import { html, nothing } from "lit";
+import { repeat } from "lit/directives/repeat.js";
 import { unbroken } from "../words/unbroken.ts";
 import { AskingElement } from "./askingElement.ts";
+import { send } from "./events.ts";
 
-/** What each response to a risk costs and buys. */
+/** What each response to a risk costs and buys; below it each is adopted with a tick. */
 export class LeewayWorth extends AskingElement<"responses"> {
+  static override properties = {
+    ...AskingElement.properties,
+    plan: { attribute: false },
+    readonly: { type: Boolean },
+  };
+  plan: Plan | undefined;
+  readonly = false;
+  /** Keys of the responses as they stand below each other. */
+  #order: readonly string[] = [];
   protected readonly kind = "responses";
   protected readonly doing = "Running the plan with and without each response";
 
@@ -14,7 +26,7 @@ export class LeewayWorth extends AskingElement<"responses"> {
 
   protected override render() {
     const answer = this.asked?.answer;
-    return html`${this.status()}${
+    return html`<div class="asking-line">${this.status()}</div>${
       answer === undefined
         ? nothing
         : html`<div class=${this.older ? "settling" : ""}>
@@ -25,10 +37,72 @@ export class LeewayWorth extends AskingElement<"responses"> {
                     <leeway-figure chart="responseWorth" .answer=${answer} theme=${this.theme}></leeway-figure>
                   </div>`
             }
+          </div>
+          ${this.#choices(answer)}
+          <div class=${this.older ? "settling" : ""}>
             ${countSentences(answer).map((sentence) => html`<p class="note">${unbroken(sentence)}</p>`)}
           </div>`
     }`;
   }
+
+  #choices(answer: Responses) {
+    const { plan } = this;
+    if (plan === undefined || answer.responses.length === 0) return nothing;
+    return html`<fieldset class="adopt">
+      <legend>Tick what you adopt</legend>
+      ${repeat(this.#ranked(answer), keyOf, (response) => this.#choice(plan, response, answer.plan.currency))}
+    </fieldset>`;
+  }
+
+  /** Most worth first. While the reader is among them none moves: what they ticked stays under their hand. */
+  #ranked({ responses }: Responses): readonly ResponseWorth[] {
+    const places = new Map(this.#order.map((key, at) => [key, at]));
+    const stay = this.querySelector(".adopt")?.contains(document.activeElement) === true;
+    const place = (one: ResponseWorth): number => places.get(keyOf(one)) ?? places.size;
+    const ranked = stay ? [...responses].sort((a, b) => place(a) - place(b)) : responses;
+    this.#order = ranked.map(keyOf);
+    return ranked;
+  }
+
+  #choice(plan: Plan, { id, action, entry, given }: ResponseWorth, currency: string) {
+    const found = stands(plan, entry.id, id);
+    // Taken out of the plan since the answer was worked out.
+    if (found === undefined) return nothing;
+    const net = roundSignificant(given.netWorth, 2);
+    const sum = formatMoney(Math.abs(net), currency);
+    const worth = net < 0 ? `costs ${sum} more than it saves` : `worth ${sum} net`;
+    return html`<label class="response">
+      <input type="checkbox" .checked=${found.adopted} ?disabled=${this.readonly}
+        @change=${(event: Event) => {
+          if (!(event.target instanceof HTMLInputElement)) return;
+          const value = event.target.checked;
+          const { field } = found;
+          send(this, "plan-edit", {
+            field,
+            cells: { value: String(value) },
+            edits: [{ path: field, value }],
+          });
+        }} />
+      <span>${action} <span class="quiet">against “${entry.name}”, ${unbroken(worth)}</span></span>
+    </label>`;
+  }
+}
+
+function keyOf({ entry, id }: ResponseWorth): string {
+  return `${entry.id} ${id}`;
+}
+
+/** Where a response stands in the plan, and whether it is adopted there. */
+function stands(plan: Plan, entry: string, id: string): { field: string; adopted: boolean } | undefined {
+  for (const list of ["risks", "assumptions"] as const) {
+    const at = plan[list].findIndex((one) => one.id === entry);
+    const responses = plan[list][at]?.responses ?? [];
+    const i = responses.findIndex((one) => one.id === id);
+    const response = responses[i];
+    if (response !== undefined)
+      return { field: `${list}[${at}].responses[${i}].adopted`, adopted: response.adopted };
+  }
+  return undefined;
 }
 
 customElements.define("leeway-worth", LeewayWorth);

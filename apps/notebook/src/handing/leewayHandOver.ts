@@ -1,3 +1,4 @@
+import { groupDigits } from "@leeway/charts";
 import type { Forecast, Plan } from "@leeway/core";
 import { html, nothing } from "lit";
 import { AskingElement } from "../elements/askingElement.ts";
@@ -6,6 +7,8 @@ import { nameFrom } from "../keeping/planFile.ts";
 import type { What } from "./tables.ts";
 import { today } from "./today.ts";
 import type * as Writing from "./writeBrief.ts";
+
+type Group = "brief" | "whole" | "tables";
 
 const tables: readonly { what: What; name: string; says: string }[] = [
   { what: "tasks", name: "Tasks", says: "CSV" },
@@ -36,7 +39,10 @@ export class LeewayHandOver extends AskingElement<"brief"> {
   who: string | undefined;
   open = false;
   writing: typeof Writing | undefined;
-  told = "";
+  /** What became of the last file, below the buttons it came from. */
+  told: { by: Group; words: string } | undefined;
+  /** The brief was asked for while it was still being written: it is saved once it is. */
+  #due: "html" | "md" | undefined;
   protected readonly kind = "brief";
   protected readonly doing = "Writing the brief";
 
@@ -49,7 +55,6 @@ export class LeewayHandOver extends AskingElement<"brief"> {
       ${this.#brief()}
       ${this.#whole()}
       ${this.#files()}
-      <p class="note" role="status">${this.told}</p>
       <p class="note">
         Findings, approvals and objections are part of the plan and go with it. What is handed over supports a decision;
         your own rules for money, contracts and safety come first.
@@ -57,8 +62,14 @@ export class LeewayHandOver extends AskingElement<"brief"> {
     </div>`;
   }
 
+  protected override updated(): void {
+    super.updated();
+    if (this.#due !== undefined && this.#ready !== undefined) void this.#saveBrief(this.#due);
+  }
+
   #brief() {
     const ready = this.#ready !== undefined;
+    const coming = ready || (this.plan !== undefined && !this.stopped && this.asked?.failed === undefined);
     return html`<h3 id="brief-title">The brief</h3>
       <p>What those who decide need, on one page: what is asked, what it takes, what drives it, what was done about it and when you come back to them.</p>
       <div class="asking-line">${ready && !this.older ? html`<p class="asking quiet">${this.#standing()}</p>` : this.status()}</div>
@@ -74,9 +85,10 @@ export class LeewayHandOver extends AskingElement<"brief"> {
             )}
           </select>
         </label>
-        <button type="button" ?disabled=${!ready} @click=${() => this.#saveBrief("html")}>Save as HTML<span class="unseen">: the brief</span></button>
-        <button type="button" ?disabled=${!ready} @click=${() => this.#saveBrief("md")}>Save as Markdown<span class="unseen">: the brief</span></button>
+        <button type="button" ?disabled=${!coming} @click=${() => this.#saveBrief("html")}>Save as HTML<span class="unseen">: the brief</span></button>
+        <button type="button" ?disabled=${!coming} @click=${() => this.#saveBrief("md")}>Save as Markdown<span class="unseen">: the brief</span></button>
       </div>
+      ${this.#told("brief")}
       <details class="brief-here" ?open=${this.open} @toggle=${this.#toggle}>
         <summary>Read it here</summary>
         ${this.open ? this.#here() : nothing}
@@ -85,7 +97,9 @@ export class LeewayHandOver extends AskingElement<"brief"> {
 
   #standing() {
     const { brief } = this.#ready ?? {};
-    return brief === undefined ? "" : `From ${brief.stamp.iterations} futures, seed ${brief.stamp.seed}.`;
+    return brief === undefined
+      ? ""
+      : `From ${groupDigits(brief.stamp.iterations)} futures, seed ${brief.stamp.seed}.`;
   }
 
   #whole() {
@@ -93,7 +107,8 @@ export class LeewayHandOver extends AskingElement<"brief"> {
       <p>One page to be read anywhere without installing anything: the answer, its figures and tables, and a line to move to another level.</p>
       <div class="handing-row">
         <button type="button" ?disabled=${this.#ready === undefined} @click=${this.#saveWhole}>Save as one page</button>
-      </div>`;
+      </div>
+      ${this.#told("whole")}`;
   }
 
   #files() {
@@ -110,7 +125,12 @@ export class LeewayHandOver extends AskingElement<"brief"> {
             <span class="unseen">Save </span>${name}<span class="quiet">, ${says}</span>
           </button>`,
         )}
-      </div>`;
+      </div>
+      ${this.#told("tables")}`;
+  }
+
+  #told(by: Group) {
+    return html`<p class="note handed" role="status">${this.told?.by === by ? this.told.words : ""}</p>`;
   }
 
   /** What can be written: the plan must be the one that was asked about. */
@@ -141,7 +161,13 @@ export class LeewayHandOver extends AskingElement<"brief"> {
   };
 
   #saveBrief(format: "html" | "md"): Promise<void> {
-    return this.#saving(async () => {
+    if (this.#ready === undefined) {
+      this.#due = format;
+      this.told = { by: "brief", words: "It is still being written, and is saved as soon as it is." };
+      return Promise.resolve();
+    }
+    this.#due = undefined;
+    return this.#saving("brief", async () => {
       const ready = this.#ready;
       if (ready === undefined) return undefined;
       const { writtenHtml, writtenMarkdown } = await this.#load();
@@ -152,7 +178,7 @@ export class LeewayHandOver extends AskingElement<"brief"> {
   }
 
   #saveWhole = (): Promise<void> =>
-    this.#saving(async () => {
+    this.#saving("whole", async () => {
       const ready = this.#ready;
       if (ready === undefined) return undefined;
       const { text } = this;
@@ -161,7 +187,7 @@ export class LeewayHandOver extends AskingElement<"brief"> {
     });
 
   #saveTable(what: What): Promise<void> {
-    return this.#saving(async () => {
+    return this.#saving("tables", async () => {
       const { text, plan, forecast } = this;
       if (plan === undefined || forecast === undefined) return undefined;
       const { tableFile } = await import("./tables.ts");
@@ -170,6 +196,7 @@ export class LeewayHandOver extends AskingElement<"brief"> {
   }
 
   async #saving(
+    by: Group,
     make: () => Promise<{ text: string; type: string; ending: string } | undefined>,
   ): Promise<void> {
     try {
@@ -177,9 +204,10 @@ export class LeewayHandOver extends AskingElement<"brief"> {
       if (file === undefined) return;
       const name = nameFrom(this.plan?.title).replace(/plan\.yaml$/, file.ending);
       saveText(file.text, file.type, name);
-      this.told = `${name} was handed to your downloads.`;
+      this.told = { by, words: `${name} was handed to your downloads.` };
     } catch (error) {
-      this.told = `It was not saved: ${error instanceof Error ? error.message : String(error)}`;
+      const words = `It was not saved: ${error instanceof Error ? error.message : String(error)}`;
+      this.told = { by, words };
     }
   }
 }

@@ -2,8 +2,8 @@ import type { Bounds, Estimate, Plan } from "@leeway/core";
 
 const words: Record<Bounds, string> = {
   extremes: "Low and high are the least and the most it can take.",
-  "p10-p90": "Low is beaten one time in ten, high is exceeded one time in ten.",
-  "p5-p95": "Low is beaten one time in twenty, high is exceeded one time in twenty.",
+  "p10-p90": "Low (P10) is beaten one time in ten, high (P90) is exceeded one time in ten.",
+  "p5-p95": "Low (P5) is beaten one time in twenty, high (P95) is exceeded one time in twenty.",
 };
 
 /** What low and high mean in this plan's tasks, in one sentence. */

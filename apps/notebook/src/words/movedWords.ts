@@ -2,6 +2,11 @@ import { formatMoney, isoToMs } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { roundedSum } from "./answerWords.ts";
 
+/** The committed date or sum is another, as shown. */
+export function moved(now: Forecast, was: Forecast): boolean {
+  return now.committed.date !== was.committed.date || roundedSum(now) !== roundedSum(was);
+}
+
 /** What a change did to the committed date and sum: "7 calendar days later, EUR 3,100 more". */
 export function movedWords(now: Forecast, was: Forecast): string {
   const days = Math.round((isoToMs(now.committed.date) - isoToMs(was.committed.date)) / 86_400_000);
