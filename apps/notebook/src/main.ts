@@ -36,7 +36,7 @@ import {
   startTornadoWorker,
 } from "./worker/startWorkers.ts";
 
-/** Ms that the forecast worker has to leave a run: a slice of a large plan may be long. */
+/** Ms that a worker that listens has to leave a run: a slice of a large plan may be long. */
 const patience = 1000;
 
 let shelf: Promise<Shelf> | undefined;
@@ -56,7 +56,7 @@ const store = createStore(
   (kind, reply) =>
     kind === "forecast"
       ? createRunner(startForecastWorker, reply, patience)
-      : createRunner(startTornadoWorker, reply),
+      : createRunner(startTornadoWorker, reply, patience, false),
   kept === undefined ? stated : undefined,
 );
 const keeper =

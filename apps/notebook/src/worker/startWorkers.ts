@@ -1,15 +1,27 @@
 import type { AskWorker } from "../asking/asker.ts";
+import type { Hear } from "./messages.ts";
+import type { Onward } from "./planMessages.ts";
 import type { PlanWorkerLike } from "./reader.ts";
 import type { WorkerLike } from "./runner.ts";
 
 // The addresses are written out so that the build finds and bundles the workers.
 
-/** Starts a worker that computes forecasts; it listens while it works. */
+/** Who reads plans, once started. */
+let reading: Worker | undefined;
+
+/** Starts a worker that computes forecasts; it listens while it works, also to the one that reads plans. */
 export function startForecastWorker(): WorkerLike {
-  return new Worker(new URL("./forecastWorker.ts", import.meta.url), { type: "module", name: "forecast" });
+  const worker = new Worker(new URL("./forecastWorker.ts", import.meta.url), {
+    type: "module",
+    name: "forecast",
+  });
+  const { port1, port2 } = new MessageChannel();
+  worker.postMessage({ kind: "hear", from: port1 } satisfies Hear, [port1]);
+  reading?.postMessage({ onward: port2 } satisfies Onward, [port2]);
+  return worker;
 }
 
-/** Starts a worker that computes the tornado; it does not listen while it works. */
+/** Starts a worker that computes the tornado; it listens while it works. */
 export function startTornadoWorker(): WorkerLike {
   return new Worker(new URL("./tornadoWorker.ts", import.meta.url), { type: "module", name: "tornado" });
 }
@@ -21,5 +33,6 @@ export function startAskWorker(): AskWorker {
 
 /** Starts the worker that reads and edits plans. */
 export function startPlanWorker(): PlanWorkerLike {
-  return new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module", name: "plan" });
+  reading = new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module", name: "plan" });
+  return reading;
 }
