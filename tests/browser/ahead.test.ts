@@ -240,6 +240,18 @@ describe("a forecast in slices", () => {
     for (const reply of replies)
       if (reply.kind === "forecast") expect(reply.forecast.plan.sha256).toBe(other.sha256);
     expect(new Set(replies.map(({ run }) => run))).toEqual(new Set([8]));
+
+    // Overtaken by its own request, on another way, it takes nothing from it, nor from what was asked for since.
+    replies.length = 0;
+    take({ kind: "forecast", run: 9, plan, first: 1024 });
+    await later();
+    take({ kind: "ahead", plan, first: 1024 });
+    await until(() => replies.some(({ kind }) => kind === "done"));
+    replies.length = 0;
+    take({ kind: "forecast", run: 10, plan: { ...other, iterations: 3000 }, first: 1024 });
+    take({ kind: "ahead", plan, first: 1024 });
+    await until(() => replies.some(({ kind }) => kind === "done"));
+    expect(new Set(replies.map(({ run }) => run))).toEqual(new Set([10]));
   });
 
   it("has a tornado of the same bars, worked out in slices that can be left", async () => {

@@ -6,6 +6,9 @@ import type { HeadStart, Leave, Reply, Request } from "./messages.ts";
 /** At most this many progress messages a second: more would cost the page more than they tell. */
 const progressPerSecond = 20;
 
+/** Plans asked for that are remembered, so that none is taken for one still to come. */
+const remembered = 64;
+
 type ForecastRequest = Extract<Request, { kind: "forecast" }>;
 type Outcome = { forecast?: Forecast; problems: Problem[] };
 
@@ -42,6 +45,8 @@ export function forecastDesk({
   let abort = new AbortController();
   /** What is computed, or was computed last. */
   let latest: Work | undefined;
+  /** Hashes of the plans that were asked for last. */
+  let asked: readonly string[] = [];
 
   async function compute(work: Work, turn: number): Promise<void> {
     const { plan, first, say } = work;
@@ -80,13 +85,15 @@ export function forecastDesk({
   }
 
   return (message) => {
-    if (
-      message.kind === "forecast" &&
-      latest?.run === undefined &&
-      latest?.plan.sha256 === message.plan.sha256
-    ) {
-      latest.adopt(message.run);
-      return;
+    if (message.kind === "ahead") {
+      // It took longer than the request: that stands, and what was asked for since.
+      if (asked.includes(message.plan.sha256)) return;
+    } else if (message.kind === "forecast") {
+      asked = [message.plan.sha256, ...asked].slice(0, remembered);
+      if (latest !== undefined && latest.run === undefined && latest.plan.sha256 === message.plan.sha256) {
+        latest.adopt(message.run);
+        return;
+      }
     }
     const turn = ++wanted;
     abort.abort();
