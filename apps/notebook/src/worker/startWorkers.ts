@@ -9,8 +9,22 @@ import type { WorkerLike } from "./runner.ts";
 /** Who reads plans, once started. */
 let reading: Worker | undefined;
 
-/** Starts a worker that computes forecasts; it listens while it works, also to the one that reads plans. */
+/** Workers that were started before the page asked for them. */
+let first: { plan: Worker; forecast: Worker } | undefined;
+
+/** Starts what every page needs, as early as can be. */
+export function startFirst(): void {
+  first = { plan: startReading(), forecast: startForecasts() };
+}
+
+/** A worker that computes forecasts; it listens while it works, also to the one that reads plans. */
 export function startForecastWorker(): WorkerLike {
+  const worker = first?.forecast ?? startForecasts();
+  first = undefined;
+  return worker;
+}
+
+function startForecasts(): Worker {
   const worker = new Worker(new URL("./forecastWorker.ts", import.meta.url), {
     type: "module",
     name: "forecast",
@@ -31,8 +45,12 @@ export function startAskWorker(): AskWorker {
   return new Worker(new URL("../asking/askWorker.ts", import.meta.url), { type: "module", name: "ask" });
 }
 
-/** Starts the worker that reads and edits plans. */
+/** The worker that reads and edits plans. */
 export function startPlanWorker(): PlanWorkerLike {
+  return first?.plan ?? startReading();
+}
+
+function startReading(): Worker {
   reading = new Worker(new URL("./planWorker.ts", import.meta.url), { type: "module", name: "plan" });
   return reading;
 }
