@@ -121,11 +121,11 @@ export class LeewayPage extends PageElement {
 
   /** Tables and charts wait for the answer and for the text it answers, so that they are drawn once for both. */
   #giveWay({ computing, reading }: NotebookState): void {
-    const was = this.state;
-    const busy = was?.computing === true || was?.reading === true;
-    if (computing && was?.computing !== true) pageTurns.hold(answerFirst);
-    else if (busy && !computing && !reading) pageTurns.go();
-    else if (busy && !computing && was?.computing === true) pageTurns.hold(textSoon);
+    const was = { computing: this.state?.computing === true, reading: this.state?.reading === true };
+    const worked = was.computing || was.reading;
+    if (computing ? !was.computing : reading && !worked) pageTurns.hold(answerFirst);
+    else if (worked && !computing && !reading) pageTurns.go();
+    else if (was.computing && !computing) pageTurns.hold(textSoon);
   }
 
   /** What was read off the curve becomes the plan's: one step to undo. */

@@ -174,6 +174,8 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
         const begin = (plan: Plan): void => {
           isAhead = true;
           answering.begin(plan);
+          // Its answer is known already: nothing goes before the text.
+          if (!state.computing) reader.hurry();
         };
         const first = foreknown === undefined ? firstFutures : undefined;
         const read = await reader.read(history.present, edits, begin, undefined, first);
