@@ -1,5 +1,6 @@
 import { defineConfig } from "vite";
 import { contentPolicyPlugin } from "./build/contentPolicy.ts";
+import { fetchAheadPlugin } from "./build/fetchAhead.ts";
 import { offlinePlugin } from "./build/offline.ts";
 import { openingPlanPlugin } from "./build/openingPlan.ts";
 
@@ -17,5 +18,5 @@ export default defineConfig({
     modulePreload: { polyfill: false },
   },
   worker: { format: "es" },
-  plugins: [openingPlanPlugin(), contentPolicyPlugin(), offlinePlugin()],
+  plugins: [openingPlanPlugin(), fetchAheadPlugin(), contentPolicyPlugin(), offlinePlugin()],
 });

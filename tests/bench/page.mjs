@@ -169,9 +169,12 @@ async function edits(address) {
   const loops = [];
   for (let k = 0; k < Number(options.edits); k++) {
     const { label, value } = list[(k * 7) % list.length];
-    const input = page.getByLabel(label, { exact: true });
-    await input.focus();
-    await input.selectText();
+    // Not by a locator: looking for a label among all of them is a long task of its own, and not the page's.
+    await page.evaluate((label) => {
+      const input = document.querySelector(`input[aria-label="${CSS.escape(label)}"]`);
+      input.focus();
+      input.select();
+    }, label);
     await page.keyboard.type(String(value + 1 + (k % 5)));
     if (options.think !== "0") await page.waitForTimeout(Number(options.think));
     await page.evaluate(() => window.bench.arm());

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { forecast, type Plan, readPlan } from "@leeway/core";
+import { compile, forecast, type Plan, planAsWritten, readPlan, tornado } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import type { Edit } from "../../apps/notebook/src/plan/edit.ts";
@@ -10,6 +10,7 @@ import { helpDesk } from "../../apps/notebook/src/worker/helpDesk.ts";
 import type { Reply } from "../../apps/notebook/src/worker/messages.ts";
 import { planDesk } from "../../apps/notebook/src/worker/planDesk.ts";
 import type { PlanReply } from "../../apps/notebook/src/worker/planMessages.ts";
+import { tornadoDesk } from "../../apps/notebook/src/worker/tornadoDesk.ts";
 
 const examples = new URL("../../examples/", import.meta.url);
 const texts = readdirSync(examples)
@@ -179,5 +180,112 @@ describe("a forecast in slices", () => {
     expect(full.map(({ run }) => run)).toEqual([2]);
     expect(replies.filter((reply) => reply.kind === "done").map(({ run }) => run)).toEqual([2]);
     expect(full[0]).toMatchObject({ forecast: { seed: "other", iterations: 9000 } });
+  });
+
+  const later = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+  const until = async (is: () => boolean): Promise<void> => {
+    while (!is()) await new Promise((resolve) => setTimeout(resolve, 5));
+  };
+
+  it("is begun with ahead of its request, which then hears all of it, and of no other plan", async () => {
+    const [, text] = texts[0] ?? ["", ""];
+    const plan = { ...planOf(text), iterations: 5000 };
+    for (const asksAt of ["once begun", "once done"]) {
+      const replies: Reply[] = [];
+      let pauses = 0;
+      const take = forecastDesk({
+        post: (reply) => replies.push(reply),
+        breathe: () => {
+          pauses++;
+          return later();
+        },
+        onThreads: () => undefined,
+        help: () => undefined,
+      });
+      take({ kind: "ahead", plan, first: 1024 });
+      let before = -1;
+      await until(() => {
+        const same = pauses > 0 && pauses === before;
+        before = pauses;
+        return asksAt === "once begun" ? pauses > 0 : same;
+      });
+      expect(replies).toEqual([]);
+      take({ kind: "forecast", run: 7, plan, first: 1024 });
+      await until(() => replies.some(({ kind }) => kind === "done"));
+      const told = replies.filter(({ kind }) => kind !== "progress");
+      expect(told.map(({ kind, run }) => `${kind} ${run}`)).toEqual([
+        "begun 7",
+        "forecast 7",
+        "forecast 7",
+        "done 7",
+      ]);
+      expect(told[2]).toMatchObject({ stage: "full" });
+      const [, , full] = told;
+      expect(JSON.stringify(full?.kind === "forecast" ? full.forecast : undefined)).toBe(
+        JSON.stringify(forecast(plan).forecast),
+      );
+    }
+
+    const replies: Reply[] = [];
+    const take = forecastDesk({
+      post: (reply) => replies.push(reply),
+      breathe: later,
+      onThreads: () => undefined,
+      help: () => undefined,
+    });
+    take({ kind: "ahead", plan, first: 1024 });
+    const other = planOf(text.replace(/^title: .*$/m, "title: Another"));
+    take({ kind: "forecast", run: 8, plan: { ...other, iterations: 3000 }, first: 1024 });
+    await until(() => replies.some(({ kind }) => kind === "done"));
+    for (const reply of replies)
+      if (reply.kind === "forecast") expect(reply.forecast.plan.sha256).toBe(other.sha256);
+    expect(new Set(replies.map(({ run }) => run))).toEqual(new Set([8]));
+
+    // Overtaken by its own request, on another way, it takes nothing from it, nor from what was asked for since.
+    replies.length = 0;
+    take({ kind: "forecast", run: 9, plan, first: 1024 });
+    await later();
+    take({ kind: "ahead", plan, first: 1024 });
+    await until(() => replies.some(({ kind }) => kind === "done"));
+    replies.length = 0;
+    take({ kind: "forecast", run: 10, plan: { ...other, iterations: 3000 }, first: 1024 });
+    take({ kind: "ahead", plan, first: 1024 });
+    await until(() => replies.some(({ kind }) => kind === "done"));
+    expect(new Set(replies.map(({ run }) => run))).toEqual(new Set([10]));
+  });
+
+  it("has a tornado of the same bars, worked out in slices that can be left", async () => {
+    const [, text] = texts[0] ?? ["", ""];
+    const plan = { ...planOf(text), iterations: 2000 };
+    const model = compile(plan);
+    const from = forecast(plan).forecast;
+    if (from === undefined) throw new Error("The plan has no forecast.");
+    const { seed, design, iterations, committed } = from;
+    const replies: Reply[] = [];
+    let pauses = 0;
+    const take = tornadoDesk(
+      (reply) => replies.push(reply),
+      () => {
+        pauses++;
+        return later();
+      },
+      0,
+    );
+    const request = { kind: "tornado", plan, from: { seed, design, iterations, committed } } as const;
+    take({ ...request, run: 1 });
+    await until(() => pauses > 3);
+    take({ kind: "leave" });
+    const left = pauses;
+    await later();
+    await later();
+    expect(pauses).toBe(left);
+    take({ ...request, run: 2 });
+    await until(() => replies.some(({ kind }) => kind === "done" || kind === "failed"));
+    const bars = replies.find((reply) => reply.kind === "tornado");
+    expect(bars?.run).toBe(2);
+    expect(JSON.stringify(bars?.bars)).toBe(
+      JSON.stringify(tornado(model, request.from, planAsWritten(model), committed)),
+    );
+    expect(bars?.bars.length).toBeGreaterThan(3);
   });
 });

@@ -1,4 +1,4 @@
-import type { Forecast } from "@leeway/core";
+import type { Forecast, Plan } from "@leeway/core";
 import { readPlan } from "@leeway/core";
 import { describe, expect, it, vi } from "vitest";
 import { record, redo, startHistory, undo } from "../../apps/notebook/src/store/history.ts";
@@ -194,6 +194,74 @@ describe("the store", () => {
     await quiet();
     expect(store.state.text).toContain("duration: 6");
     expect(store.state.canRedo).toBe(true);
+  });
+
+  it("asks at once where nothing waits, and answers an entry that was computed while it was typed before it is read", async () => {
+    const asked: Request[] = [];
+    const begun: { edits: readonly unknown[]; first: number | undefined }[] = [];
+    let reply: (message: Reply) => void = () => {};
+    let release: (read: PlanRead) => void = () => {};
+    const edit = { path: "tasks[0].duration", value: 9 };
+    const longer = plan.replace("duration: 5", "duration: 9");
+    const planIn = (text: string): Plan => {
+      const { plan: found } = readPlan(text);
+      if (found === undefined) throw new Error("the plan of the tests does not read");
+      return found;
+    };
+    const store = createStore(
+      plan,
+      {
+        read: (text, edits, _ahead, _stated, first) => {
+          begun.push({ edits, first });
+          if (edits.length > 0)
+            return new Promise((resolve) => {
+              release = resolve;
+            });
+          return Promise.resolve({ text, problems: [], stated: undefined, plan: planIn(text) });
+        },
+        try: async () => planIn(longer),
+        hurry: () => {},
+      },
+      (kind, say) => {
+        if (kind === "forecast") reply = say;
+        return { run: (one) => asked.push(one), stop: () => {} };
+      },
+    );
+    expect(begun).toHaveLength(1);
+    const quiet = async (): Promise<void> => {
+      while (store.state.reading) await new Promise((resolve) => setTimeout(resolve, 1));
+    };
+    await quiet();
+    const answer = (title: string): void => {
+      const run = asked.at(-1)?.run ?? -1;
+      reply({ kind: "forecast", run, stage: "full", forecast: forecastNamed(title) });
+      reply({ kind: "done", run, problems: [] });
+    };
+    answer("first");
+
+    store.foresee([edit]);
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    answer("foreseen");
+    expect(store.state.answer?.forecast.plan.title).toBe("first");
+    store.edit("tasks[0].duration", { likely: "9" }, [edit]);
+    // Before anything else ran: it was asked to be read, and what was computed of it is the answer.
+    expect(begun.at(-1)?.edits).toEqual([edit]);
+    expect(store.state.reading).toBe(true);
+    expect(store.state.answer?.forecast.plan.title).toBe("foreseen");
+    expect(store.state.current).toBe(planIn(longer).sha256);
+    release({ text: longer, problems: [], stated: undefined, plan: planIn(longer) });
+    await quiet();
+    expect(store.state.text).toBe(longer);
+    expect(store.state.previous?.plan.title).toBe("first");
+
+    // What was foreseen of one entry says nothing of another, which is begun with as soon as it is read.
+    store.edit("tasks[0].duration", { likely: "8" }, [{ ...edit, value: 8 }]);
+    expect(store.state.current).toBe(planIn(longer).sha256);
+    expect(begun.at(-1)?.first).toBe(1024);
+    const shorter = plan.replace("duration: 5", "duration: 8");
+    release({ text: shorter, problems: [], stated: undefined, plan: planIn(shorter) });
+    await quiet();
+    expect(store.state.current).toBe(planIn(shorter).sha256);
   });
 
   it("keeps a text that cannot be read as the text, with its problems, and the plan of before", async () => {

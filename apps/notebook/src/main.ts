@@ -1,24 +1,3 @@
-import "@fontsource-variable/source-serif-4/opsz.css";
-import "@fontsource-variable/source-sans-3/wght.css";
-import "./styles/tokens.css";
-import "./styles/page.css";
-import "./styles/answer.css";
-import "./styles/fields.css";
-import "./styles/tables.css";
-import "./styles/figures.css";
-import "./styles/keeping.css";
-import "./styles/answering.css";
-import "./styles/handing.css";
-import "./styles/suggest.css";
-import "./styles/entries.css";
-import "./styles/money.css";
-import "./styles/folding.css";
-import "./styles/texts.css";
-import "./styles/interview.css";
-import "./styles/estimateCurve.css";
-import "./styles/calendar.css";
-import "./styles/narrow.css";
-import "./styles/print.css";
 import { stated, text } from "virtual:opening-plan";
 import { createAsker } from "./asking/asker.ts";
 import { boundName, diskShelf } from "./keeping/diskShelf.ts";
@@ -36,7 +15,7 @@ import {
   startTornadoWorker,
 } from "./worker/startWorkers.ts";
 
-/** Ms that the forecast worker has to leave a run: a slice of a large plan may be long. */
+/** Ms that a worker that listens has to leave a run: a slice of a large plan may be long. */
 const patience = 1000;
 
 let shelf: Promise<Shelf> | undefined;
@@ -56,7 +35,7 @@ const store = createStore(
   (kind, reply) =>
     kind === "forecast"
       ? createRunner(startForecastWorker, reply, patience)
-      : createRunner(startTornadoWorker, reply),
+      : createRunner(startTornadoWorker, reply, patience, false),
   kept === undefined ? stated : undefined,
 );
 const keeper =
@@ -79,6 +58,9 @@ store.subscribe(() => {
 });
 
 const { LeewayPage } = await import("./elements/all.ts");
+// Nothing here waits for the document, which may still be on its way.
+if (document.readyState === "loading")
+  await new Promise((resolve) => addEventListener("DOMContentLoaded", resolve, { once: true }));
 const page = document.querySelector("leeway-page");
 if (page instanceof LeewayPage) {
   page.keeper = keeper;

@@ -67,7 +67,7 @@ export {
   responsesDecision,
 } from "./explain/responses/responses.ts";
 export { switchNames } from "./explain/responses/scenarios.ts";
-export { sortedBars, type TornadoPart, tornado, tornadoBars } from "./explain/tornado.ts";
+export { sortedBars, type TornadoPart, tornado, tornadoBars, tornadoSteps } from "./explain/tornado.ts";
 export type * from "./explain/types.ts";
 export {
   BeyondCalendarError,

@@ -26,11 +26,12 @@ export function holdInPlace(sections: Iterable<Element>): () => void {
   });
   for (const section of list) sizes.observe(section);
   addEventListener("scroll", look, { passive: true });
-  addEventListener("focusin", look);
+  // Before whoever else hears of the focus: the page is laid out then, and would have to be once more after them.
+  addEventListener("focusin", look, { capture: true });
   return () => {
     sizes.disconnect();
     removeEventListener("scroll", look);
-    removeEventListener("focusin", look);
+    removeEventListener("focusin", look, { capture: true });
   };
 }
 

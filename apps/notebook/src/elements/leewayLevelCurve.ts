@@ -37,13 +37,13 @@ export class LeewayLevelCurve extends PageElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.addEventListener("figure-drawn", this.#cover);
+    this.addEventListener("figure-drawn", this.#coverSoon);
     this.#size.observe(this);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.removeEventListener("figure-drawn", this.#cover);
+    this.removeEventListener("figure-drawn", this.#coverSoon);
     this.#size.disconnect();
     clearTimeout(this.#timer);
   }
@@ -84,6 +84,11 @@ export class LeewayLevelCurve extends PageElement {
       ? answer
       : { plan: answer.plan, committed: readLevel(answer, trying) };
   }
+
+  /** With the frame that shows the drawing: measured at once, the page would be laid out in the task that drew. */
+  #coverSoon = (): void => {
+    requestAnimationFrame(this.#cover);
+  };
 
   /** Lays itself over the drawing. The policy of the page allows no inline styles but those set by script. */
   #cover = (): void => {

@@ -23,6 +23,8 @@ import { undoKeys } from "./undoKeys.ts";
 
 /** Ms that tables and charts let an answer go first; they mostly change with it. */
 const answerFirst = 250;
+/** Ms that they wait for the text once the answer is there: it is asked to hurry then. */
+const textSoon = 150;
 
 /** The page: hands the store's state to its sections and their events back to the store. */
 export class LeewayPage extends PageElement {
@@ -88,11 +90,7 @@ export class LeewayPage extends PageElement {
     this.#look();
     this.#end.push(
       store.subscribe(() => {
-        const { computing } = store.state;
-        if (computing !== this.state?.computing) {
-          if (computing) pageTurns.hold(answerFirst);
-          else pageTurns.go();
-        }
+        this.#giveWay(store.state);
         this.state = store.state;
         this.#levelKept(store.state);
       }),
@@ -123,6 +121,15 @@ export class LeewayPage extends PageElement {
     listen(this, "run-resume", () => store.resume());
     listen(this, "tornado-stop", () => store.stopTornado());
     listen(this, "tornado-start", () => store.startTornado());
+  }
+
+  /** Tables and charts wait for the answer and for the text it answers, so that they are drawn once for both. */
+  #giveWay({ computing, reading }: NotebookState): void {
+    const was = { computing: this.state?.computing === true, reading: this.state?.reading === true };
+    const worked = was.computing || was.reading;
+    if (computing ? !was.computing : reading && !worked) pageTurns.hold(answerFirst);
+    else if (worked && !computing && !reading) pageTurns.go();
+    else if (was.computing && !computing) pageTurns.hold(textSoon);
   }
 
   /** What was read off the curve becomes the plan's: one step to undo. */

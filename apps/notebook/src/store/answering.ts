@@ -13,6 +13,8 @@ export interface Answering {
   begin(plan: Plan): void;
   /** This plan may become the current one: its answer is computed for then. Nothing of it is shown. */
   foresee(plan: Plan): void;
+  /** The reader is at work: what goes on in the background gives way at once, and is taken up again later. */
+  giveWay(): void;
   /** Leaves whatever is being computed. */
   halt(): void;
   /** What computing this plan found besides its answer. */
@@ -29,7 +31,7 @@ interface Holder {
 }
 
 /** Futures behind the early answer: one block of draws. */
-const firstFutures = 1024;
+export const firstFutures = 1024;
 
 /** Ms after which a computation's progress is told; below, telling it would only flicker. */
 const tellAfter = 200;
@@ -200,6 +202,8 @@ export function createAnswering(holder: Holder, startRunner: StartRunner): Answe
       if (holder.state.computing || running?.sha256 === next.sha256) return;
       if (cache.get(next.sha256)?.full !== undefined) return;
       launch(next);
+    },
+    giveWay() {
       const { tornado } = holder.state;
       clearTimeout(tornadoTimer);
       if (tornado.progress !== undefined) tornadoes.stop();

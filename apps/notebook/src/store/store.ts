@@ -1,9 +1,9 @@
-import { describeProblem, type Problem } from "@leeway/core";
+import { describeProblem, type Plan, type Problem } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
 import { movedPending } from "../plan/movedPending.ts";
 import type { PlanRead } from "../worker/planMessages.ts";
 import type { Reader } from "../worker/reader.ts";
-import { createAnswering, merged, type StartRunner } from "./answering.ts";
+import { createAnswering, firstFutures, merged, type StartRunner } from "./answering.ts";
 import { type History, record, redo, startHistory, undo } from "./history.ts";
 import type { NotebookState, Pending } from "./state.ts";
 
@@ -98,6 +98,9 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     if (reads.size > readsKept && !oldest.done) reads.delete(oldest.value);
   }
 
+  /** What the plan would be by the entry that was typed last, and of which text and edits that was said. */
+  let foreseen: { of: string; plan: Plan } | undefined;
+
   let queue: Promise<void> = Promise.resolve();
   let queued = 0;
 
@@ -105,9 +108,10 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
   function inTurn(work: () => Promise<void>): void {
     queued++;
     if (queued > 1) reader.hurry();
+    // Where nothing waits it begins at once, and not when the page has dealt with the key that asked for it.
+    const begun = queued === 1 ? work() : queue.then(work);
     if (!state.reading) set({ reading: true });
-    queue = queue
-      .then(work)
+    queue = begun
       .catch((error: unknown) => {
         const words = error instanceof Error ? error.message : String(error);
         set({ failure: `The plan could not be read: ${words}` });
@@ -148,7 +152,9 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     return next;
   }
 
-  inTurn(async () => take(history, await reader.read(text, [], answering.begin, stated), new Map()));
+  inTurn(async () =>
+    take(history, await reader.read(text, [], answering.begin, stated, firstFutures), new Map()),
+  );
 
   return {
     get state() {
@@ -161,28 +167,39 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     edit(field, cells, edits, waits = new Map()) {
       inTurn(async () => {
         const before = state.plan;
-        let isAhead = false;
-        const read = await reader.read(history.present, edits, (plan) => {
+        const foreknown = foreseen?.of === asText(history.present, edits) ? foreseen.plan : undefined;
+        let isAhead = foreknown !== undefined;
+        if (foreknown === undefined) answering.giveWay();
+        else answering.begin(foreknown);
+        const begin = (plan: Plan): void => {
           isAhead = true;
           answering.begin(plan);
-        });
-        const first = read.problems.find((problem) => problem.severity === "error");
-        if (first === undefined && read.text !== history.present) {
+          // Its answer is known already: nothing goes before the text.
+          if (!state.computing) reader.hurry();
+        };
+        const first = foreknown === undefined ? firstFutures : undefined;
+        const read = await reader.read(history.present, edits, begin, undefined, first);
+        const error = read.problems.find((problem) => problem.severity === "error");
+        if (error === undefined && read.text !== history.present) {
           const pending = movedPending(pendingWith(field, undefined), edits);
           take(record(history, read.text), read, new Map([...pending, ...waits]));
           return;
         }
         if (isAhead && before !== undefined) answering.begin(before);
-        const entry = first === undefined ? undefined : { cells, words: problemWords(first) };
+        const entry = error === undefined ? undefined : { cells, words: problemWords(error) };
         const pending = pendingWith(field, entry);
-        set({ pending: first === undefined ? new Map([...pending, ...waits]) : pending });
+        set({ pending: error === undefined ? new Map([...pending, ...waits]) : pending });
       });
     },
     foresee(edits) {
       if (state.reading || state.computing) return;
-      reader.try(history.present, edits).then(
+      answering.giveWay();
+      const { present } = history;
+      reader.try(present, edits).then(
         (plan) => {
-          if (plan !== undefined && !state.reading) answering.foresee(plan);
+          if (plan === undefined || state.reading) return;
+          foreseen = { of: asText(present, edits), plan };
+          answering.foresee(plan);
         },
         () => {}, // the entry itself, once it is made, says what is wrong
       );
@@ -204,6 +221,10 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     stopTornado: answering.stopTornado,
     startTornado: answering.startTornado,
   };
+}
+
+function asText(text: string, edits: readonly Edit[]): string {
+  return JSON.stringify([text, edits]);
 }
 
 function problemWords(problem: Problem): string {

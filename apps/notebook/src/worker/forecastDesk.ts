@@ -1,10 +1,13 @@
 import type { Forecast, Plan, Problem } from "@leeway/core";
 import { forecastInSlices } from "./forecastInSlices.ts";
 import type { Help } from "./help.ts";
-import type { Leave, Reply, Request } from "./messages.ts";
+import type { HeadStart, Leave, Reply, Request } from "./messages.ts";
 
 /** At most this many progress messages a second: more would cost the page more than they tell. */
 const progressPerSecond = 20;
+
+/** Plans asked for that are remembered, so that none is taken for one still to come. */
+const remembered = 64;
 
 type ForecastRequest = Extract<Request, { kind: "forecast" }>;
 type Outcome = { forecast?: Forecast; problems: Problem[] };
@@ -30,30 +33,36 @@ export interface DeskTools {
 /**
  * Computes forecasts, the newest request first: it listens while it works, and leaves an older run between two
  * slices. So the thread stays, warm, where ending it would cost the next answer more than the simulation does.
+ * A plan may come ahead of its request, from who read it.
  */
 export function forecastDesk({
   post,
   breathe,
   onThreads,
   help,
-}: DeskTools): (message: Request | Leave) => void {
+}: DeskTools): (message: Request | Leave | HeadStart) => void {
   let wanted = 0;
   let abort = new AbortController();
+  /** What is computed, or was computed last. */
+  let latest: Work | undefined;
+  /** Hashes of the plans that were asked for last. */
+  let asked: readonly string[] = [];
 
-  async function compute({ plan, run, first }: ForecastRequest, turn: number): Promise<void> {
+  async function compute(work: Work, turn: number): Promise<void> {
+    const { plan, first, say } = work;
     const { signal } = abort;
     let told = 0;
     const progress = (done: number, total: number): void => {
       const now = performance.now();
       if (now - told < 1000 / progressPerSecond && done < total) return;
       told = now;
-      post({ kind: "progress", run, stage: "full", done, total });
+      say({ kind: "progress", stage: "full", done, total });
     };
     const left = async (): Promise<boolean> => {
       await breathe();
       return turn !== wanted;
     };
-    const early = (forecast: Forecast): void => post({ kind: "forecast", run, stage: "first", forecast });
+    const early = (forecast: Forecast): void => say({ kind: "forecast", stage: "first", forecast });
     const threads = onThreads(plan);
     let outcome: Outcome | undefined;
     if (threads === undefined) {
@@ -71,20 +80,66 @@ export function forecastDesk({
     }
     if (outcome === undefined || turn !== wanted) return;
     const { forecast, problems } = outcome;
-    if (forecast !== undefined) post({ kind: "forecast", run, stage: "full", forecast });
-    post({ kind: "done", run, problems });
+    if (forecast !== undefined) say({ kind: "forecast", stage: "full", forecast });
+    say({ kind: "done", problems });
   }
 
   return (message) => {
+    if (message.kind === "ahead") {
+      // It took longer than the request: that stands, and what was asked for since.
+      if (asked.includes(message.plan.sha256)) return;
+    } else if (message.kind === "forecast") {
+      asked = [message.plan.sha256, ...asked].slice(0, remembered);
+      if (latest !== undefined && latest.run === undefined && latest.plan.sha256 === message.plan.sha256) {
+        latest.adopt(message.run);
+        return;
+      }
+    }
     const turn = ++wanted;
     abort.abort();
     abort = new AbortController();
-    if (message.kind !== "forecast") return;
-    post({ kind: "begun", run: message.run });
-    compute(message, turn).catch((error: unknown) => {
+    latest = undefined;
+    if (message.kind !== "forecast" && message.kind !== "ahead") return;
+    const work = newWork(message, post);
+    latest = work;
+    compute(work, turn).catch((error: unknown) => {
       if (turn !== wanted) return;
-      const words = error instanceof Error ? error.message : String(error);
-      post({ kind: "failed", run: message.run, words });
+      work.say({ kind: "failed", words: error instanceof Error ? error.message : String(error) });
     });
   };
+}
+
+/** A plan being computed: for a request, or ahead of one that may come. */
+interface Work {
+  readonly plan: Plan;
+  readonly first: number;
+  /** The request it answers; undefined as long as nobody asked. */
+  readonly run: number | undefined;
+  say(reply: Said): void;
+  /** It was asked for: what there is to say so far is said. */
+  adopt(run: number): void;
+}
+type Said = Reply extends infer R ? (R extends Reply ? Omit<R, "run"> : never) : never;
+
+function newWork(message: ForecastRequest | HeadStart, post: (reply: Reply) => void): Work {
+  let run: number | undefined;
+  const kept: Said[] = [];
+  const work: Work = {
+    plan: message.plan,
+    first: message.first,
+    get run() {
+      return run;
+    },
+    say(reply) {
+      if (run === undefined) kept.push(reply);
+      else post({ ...reply, run });
+    },
+    adopt(by) {
+      run = by;
+      post({ kind: "begun", run });
+      for (const reply of kept.splice(0)) post({ ...reply, run });
+    },
+  };
+  if (message.kind === "forecast") work.adopt(message.run);
+  return work;
 }

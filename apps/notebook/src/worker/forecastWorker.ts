@@ -4,7 +4,7 @@ import { webPool } from "@leeway/parallel/web";
 import { breathe } from "./breathe.ts";
 import { forecastDesk, type OnThreads } from "./forecastDesk.ts";
 import { createHelp, type Help } from "./help.ts";
-import type { Leave, Request } from "./messages.ts";
+import type { HeadStart, Hear, Leave, Request } from "./messages.ts";
 
 /**
  * Tasks times iterations from which threads of their own are worth a start; the library then says how many. Below,
@@ -45,7 +45,10 @@ const take = forecastDesk({
   onThreads: (plan) => (plan.tasks.length * plan.iterations > largeWork ? onThreads : undefined),
   help,
 });
-self.addEventListener("message", (event: MessageEvent<Request | Leave>) => take(event.data));
+self.addEventListener("message", ({ data }: MessageEvent<Request | Leave | Hear>) => {
+  if (data.kind !== "hear") take(data);
+  else data.from.onmessage = (event: MessageEvent<HeadStart>) => take(event.data);
+});
 
 // While the first plan is still being read.
 warmUp();

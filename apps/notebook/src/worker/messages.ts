@@ -12,6 +12,19 @@ export interface Leave {
   kind: "leave";
 }
 
+/** A plan that the page is about to ask for, from who read it; its answer is kept until the page asks. */
+export interface HeadStart {
+  kind: "ahead";
+  plan: Plan;
+  first: number;
+}
+
+/** Where head starts come from. */
+export interface Hear {
+  kind: "hear";
+  from: MessagePort;
+}
+
 /** What the re-runs need to know of the answer that they explain. */
 export type TornadoFrom = Pick<Forecast, "seed" | "design" | "iterations" | "committed">;
 

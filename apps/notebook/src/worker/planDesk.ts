@@ -13,10 +13,12 @@ const textsKept = 24;
  *
  * @param later  Runs a task when the plan said ahead has had time to be computed: the text can wait, and would take
  *               a processor from it. Left out: at once.
+ * @param start  Has a plan computed while the page still hears of it.
  */
 export function planDesk(
   post: (reply: PlanReply) => void,
   later: (task: () => void) => void = (task) => task(),
+  start: (plan: Plan, first: number) => void = () => {},
 ): (request: PlanRequest | Hurry) => void {
   const known = new Map<string, unknown>();
   const keep = (text: string, stated: unknown): void => {
@@ -41,10 +43,13 @@ export function planDesk(
     }
   };
 
-  const answer = ({ id, text, edits, stated, trial }: PlanRequest): void => {
+  const answer = ({ id, text, edits, stated, trial, first }: PlanRequest): void => {
     const meant = edits.length > 0 ? withEdits(known.get(text), edits) : stated;
     const ahead = meant === undefined ? undefined : planFromData(meant).plan;
-    if (ahead !== undefined) post({ id, ahead });
+    if (ahead !== undefined) {
+      if (first !== undefined) start(ahead, first);
+      post({ id, ahead });
+    }
     if (trial === true) {
       post({ id, tried: true });
       return;

@@ -10,11 +10,21 @@ export interface PlanRequest {
   stated?: unknown;
   /** Only what the plan would be is asked, while an entry is still being typed: `ahead`, or nothing. */
   trial?: boolean;
+  /**
+   * The plan, once it is known, goes to who computes it without passing through the page, whose thread may be busy: a
+   * first answer from so many futures.
+   */
+  first?: number;
 }
 
 /** Do what was put off: somebody waits for the text now, or what went first is over. */
 export interface Hurry {
   hurry: true;
+}
+
+/** Where plans go that are wanted at once, see `first`. */
+export interface Onward {
+  onward: MessagePort;
 }
 
 /** A text that was read. `plan` is missing when it has errors; then `problems` says which. */

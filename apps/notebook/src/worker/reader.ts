@@ -9,12 +9,14 @@ export interface Reader {
    *
    * @param ahead  Called before, where it can be told early, with the plan that the text is going to say.
    * @param stated  The text as plain data, where that is known: a promise, and checked.
+   * @param first  The plan is going to be asked for, a first answer from so many futures: it may be begun with.
    */
   read(
     text: string,
     edits: readonly Edit[],
     ahead?: (plan: Plan) => void,
     stated?: unknown,
+    first?: number,
   ): Promise<PlanRead>;
   /** What the plan would be after the edits; undefined where that cannot be told early, or is no plan. */
   try(text: string, edits: readonly Edit[]): Promise<Plan | undefined>;
@@ -62,8 +64,8 @@ export function createReader(worker: PlanWorkerLike): Reader {
     });
   };
   return {
-    async read(text, edits, ahead = () => {}, stated = undefined) {
-      const read = await ask({ text, edits, stated }, ahead);
+    async read(text, edits, ahead = () => {}, stated = undefined, first = undefined) {
+      const read = await ask({ text, edits, stated, ...(first === undefined ? {} : { first }) }, ahead);
       if (read === undefined) throw new Error("The reading was left without an answer.");
       return read;
     },

@@ -22,8 +22,14 @@ export interface WorkerLike {
  * @param reply  Called with every message of the current request; never with one of an older request.
  * @param patience  Ms that a busy worker has to take up a newer request before it is ended after all; 0: it does
  *                  not listen.
+ * @param early  Its start takes longer than most answers: it is started before it is asked.
  */
-export function createRunner(start: () => WorkerLike, reply: (message: Reply) => void, patience = 0): Runner {
+export function createRunner(
+  start: () => WorkerLike,
+  reply: (message: Reply) => void,
+  patience = 0,
+  early = patience > 0,
+): Runner {
   let worker: WorkerLike | undefined;
   let current: number | undefined;
   /** `new`: it has said nothing yet, and may still be loading. */
@@ -64,8 +70,7 @@ export function createRunner(start: () => WorkerLike, reply: (message: Reply) =>
     worker.postMessage(request);
   };
 
-  // Its start takes longer than most answers: it is there before it is asked.
-  if (patience > 0) worker = begin();
+  if (early) worker = begin();
 
   return {
     run(request) {

@@ -5,7 +5,8 @@ import type { TornadoBar } from "../forecast/types.ts";
 import { estimateQuantile } from "../sampling/index.ts";
 import type { AsWritten } from "../simulate/asWritten.ts";
 import type { Model, Slot } from "../simulate/model.ts";
-import { type Draw, runVariants, type Settings } from "./variants.ts";
+import { drain } from "./drain.ts";
+import { type Draw, type Settings, variantSteps } from "./variants.ts";
 
 /** One end of a bar. */
 export interface TornadoEnd {
@@ -41,8 +42,21 @@ export function tornado(
   committed: Committed,
   onProgress?: (done: number, total: number) => void,
 ): TornadoBar[] {
-  const all = { part: 0, of: 1 };
-  return sortedBars(tornadoBars(model, draw, _asWritten, committed, all, onProgress));
+  return drain(tornadoSteps(model, draw, _asWritten, committed, onProgress));
+}
+
+/**
+ * The same in steps of a few milliseconds or less, so that whoever goes through them can leave in between: a thread
+ * that has to listen while it works.
+ */
+export function* tornadoSteps(
+  model: Model,
+  draw: Draw,
+  _asWritten: AsWritten,
+  committed: Committed,
+  onProgress?: (done: number, total: number) => void,
+): Generator<void, TornadoBar[]> {
+  return sortedBars(yield* barSteps(model, draw, committed, { part: 0, of: 1 }, onProgress));
 }
 
 /** Puts bars, whoever computed them, into the tornado's order and leaves out those that move nothing. */
@@ -68,16 +82,26 @@ export function tornadoBars(
   draw: Draw,
   _asWritten: AsWritten,
   committed: Committed,
-  { part, of }: TornadoPart,
+  part: TornadoPart,
   onProgress?: (done: number, total: number) => void,
 ): { at: number; bar: TornadoBar }[] {
+  return drain(barSteps(model, draw, committed, part, onProgress));
+}
+
+function* barSteps(
+  model: Model,
+  draw: Draw,
+  committed: Committed,
+  { part, of }: TornadoPart,
+  onProgress?: (done: number, total: number) => void,
+): Generator<void, { at: number; bar: TornadoBar }[]> {
   const n = draw.iterations;
   const { bars, ends: all } = tornadoItems(model);
   const ends = all.filter(({ bar }) => bar % of === part);
   const select = rankSelector(n);
   const rank = rankOf(committed.confidence, n);
   const progress = onProgress && ((done: number) => onProgress(Math.floor(done / ends.length), n));
-  runVariants(
+  yield* variantSteps(
     draw,
     ends.map(({ settings }) => ({ model, settings })),
     ({ finish, cost }, at) => {

@@ -1,6 +1,7 @@
 import { blockSize } from "../simulate/block.ts";
 import type { Model } from "../simulate/model.ts";
 import type { Trials } from "../simulate/trials.ts";
+import { drain } from "./drain.ts";
 import type { Settings } from "./settings.ts";
 import { BeyondCalendarError, type Outcome, stage } from "./stage.ts";
 
@@ -38,6 +39,16 @@ export function runVariants<T>(
   measure: (outcome: Outcome, at: number) => T,
   onProgress?: (done: number, total: number) => void,
 ): T[] {
+  return drain(variantSteps(draw, variants, measure, onProgress));
+}
+
+/** The same, pausing after each variant of each block: for a thread that has to listen while it works. */
+export function* variantSteps<T>(
+  draw: Draw,
+  variants: readonly Variant[],
+  measure: (outcome: Outcome, at: number) => T,
+  onProgress?: (done: number, total: number) => void,
+): Generator<void, T[]> {
   const n = draw.iterations;
   const results = new Array<T>(variants.length);
   const total = variants.length * n;
@@ -54,9 +65,10 @@ export function runVariants<T>(
       for (let first = 0, b = 0; first < n; first += blockSize, b++) {
         const size = Math.min(blockSize, n - first);
         run.load(b, size);
-        steps.forEach((step, i) => {
-          run.compute(step, rows[i] as Outcome, first);
-        });
+        for (let i = 0; i < steps.length; i++) {
+          run.compute(steps[i] as (typeof steps)[number], rows[i] as Outcome, first);
+          yield;
+        }
         done += size * batch.length;
         onProgress?.(done, total);
       }

@@ -1,0 +1,22 @@
+// Every style of the page and its type, in the order in which they overrule each other.
+import "@fontsource-variable/source-serif-4/opsz.css";
+import "@fontsource-variable/source-sans-3/wght.css";
+import "./tokens.css";
+import "./page.css";
+import "./answer.css";
+import "./fields.css";
+import "./tables.css";
+import "./figures.css";
+import "./keeping.css";
+import "./answering.css";
+import "./handing.css";
+import "./suggest.css";
+import "./entries.css";
+import "./money.css";
+import "./folding.css";
+import "./texts.css";
+import "./interview.css";
+import "./estimateCurve.css";
+import "./calendar.css";
+import "./narrow.css";
+import "./print.css";
