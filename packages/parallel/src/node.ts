@@ -6,9 +6,22 @@ import type { Listener, Thread } from "./thread.ts";
 
 export type { ToThread };
 
+/** What is needed of a `Worker` of Node; written out, as a program that uses this need not have Node's types. */
+export interface NodeWorker {
+  on(event: "message", listener: (said: FromThread) => void): unknown;
+  on(event: "error", listener: (error: Error) => void): unknown;
+  on(event: "messageerror", listener: (error: Error) => void): unknown;
+  on(event: "exit", listener: (code: number) => void): unknown;
+  removeAllListeners(): unknown;
+  postMessage(message: unknown, transfer?: readonly ArrayBuffer[]): void;
+  terminate(): Promise<unknown>;
+  ref(): void;
+  unref(): void;
+}
+
 /** A thread that somebody started before there was a pool, with what it said and why it was lost, if it was, until now. */
 export interface StartedThread {
-  worker: Worker;
+  worker: NodeWorker;
   said: FromThread[];
   lost: Error[];
 }
@@ -22,7 +35,7 @@ export interface StartedThread {
 export function nodePool(file: URL, started?: StartedThread): Pool {
   let first = started;
   const start = (listener: Listener): Thread => {
-    const worker = first?.worker ?? new Worker(file);
+    const worker: NodeWorker = first?.worker ?? new Worker(file);
     const thread = nodeThread(worker, listener);
     first?.said.forEach(listener.message);
     first?.lost.forEach(listener.lost);
@@ -32,7 +45,7 @@ export function nodePool(file: URL, started?: StartedThread): Pool {
   return createPool(start, availableParallelism(), true);
 }
 
-function nodeThread(worker: Worker, { message, lost }: Listener): Thread {
+function nodeThread(worker: NodeWorker, { message, lost }: Listener): Thread {
   worker.removeAllListeners();
   worker.on("message", (said: FromThread) => message(said));
   worker.on("error", lost);
