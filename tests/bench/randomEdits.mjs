@@ -59,3 +59,17 @@ export async function heapOf(session) {
   const { usedSize } = await session.send("Runtime.getHeapUsage");
   return usedSize;
 }
+
+/**
+ * How much a series grows from one value to the next: the median of the slopes between any two of its values, which one
+ * odd value does not move (Theil and Sen; recalled).
+ *
+ * @param {readonly number[]} values
+ */
+export function slopeOf(values) {
+  const slopes = values
+    .flatMap((to, k) => values.slice(0, k).map((from, i) => (to - from) / (k - i)))
+    .sort((a, b) => a - b);
+  const half = slopes.length / 2;
+  return ((slopes[Math.ceil(half) - 1] ?? Number.NaN) + (slopes[Math.floor(half)] ?? Number.NaN)) / 2;
+}

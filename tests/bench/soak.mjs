@@ -1,6 +1,8 @@
 /**
  * Whether the page stays as quick and as small as it was: `npm run soak`, or `node tests/bench/soak.mjs [options]`. Random
- * edits in cells all over the tables; the first tenth of them is held against the last. Figures to judge, not a test.
+ * edits in cells all over the tables; the first tenth of them is held against the last, and the last against the first
+ * quarter, when all that is kept for a while is kept: answers, texts as they were read, programs as they were compiled.
+ * Figures to judge, not a test.
  *
  *   --folder DIR   a built page; otherwise the one in apps/notebook/dist
  *   --edits N      edits (2000)
@@ -15,7 +17,7 @@ import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { chromium } from "playwright-core";
 import { serve } from "../../apps/command/setup/serve.mjs";
-import { heapOf, randomEdit } from "./randomEdits.mjs";
+import { heapOf, randomEdit, slopeOf } from "./randomEdits.mjs";
 
 const { values: options } = parseArgs({
   options: {
@@ -55,6 +57,14 @@ try {
     );
   row("edit to full answer", part(times, 0, tenth), part(times, -tenth), "ms");
   row("heap after collection", part(heaps, 0, few) / 1e6, part(heaps, -few) / 1e6, "MB");
+  const quarter = Math.floor(heaps.length / 4);
+  const [from, to] = [part(heaps, quarter - few, quarter + few), part(heaps, -2 * few)];
+  const grown = `${((100 * (to - from)) / from).toFixed(1)} %, ${Math.round(slopeOf(heaps.slice(quarter)) / 20)} bytes an edit`;
+  console.log(
+    `Heap from edit ${20 * quarter} to ${edits}: ${(from / 1e6).toFixed(2)} to ${(to / 1e6).toFixed(2)} MB, ${grown}`,
+  );
+  const { nodes, jsEventListeners, documents } = await session.send("Memory.getDOMCounters");
+  console.log(`At the end: ${nodes} nodes, ${jsEventListeners} listeners, ${documents} documents`);
 } finally {
   await browser.close();
   server.closeAllConnections();

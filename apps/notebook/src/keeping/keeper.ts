@@ -51,9 +51,8 @@ export interface Keeper {
   settle(take: "theirs" | "mine"): Promise<void>;
 }
 
-/** Ms of quiet after which an edit is kept, and the most it waits when there is no quiet: with reading and writing under a second. */
-const quiet = 200;
-const longest = 600;
+/** Ms between two keepings: an edit after a rest is kept at once, and none waits longer, however fast they come. */
+const every = 250;
 /** Ms after which what could not be kept is tried again. */
 const againEvery = 5000;
 /** Ms after which the plan as it stood is worth a version of its own. */
@@ -110,7 +109,8 @@ export function createKeeper(
   const name = (): string => (state.name === "" ? nameFrom(store.state.plan?.title) : state.name);
 
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let since: number | undefined;
+  /** When the plan was last kept, or was tried to be. */
+  let began = 0;
   let saving: Promise<void> = Promise.resolve();
 
   function setText(text: string): void {
@@ -126,9 +126,9 @@ export function createKeeper(
       set({ fileDiffers: fileText !== text });
     if (text === keptText || state.safety.kind === "moved-on") return;
     if (state.safety.kind !== "keeping") set({ safety: { kind: "keeping" } });
-    since ??= now();
     clearTimeout(timer);
-    timer = setTimeout(() => void flush(), Math.max(0, Math.min(quiet, since + longest - now())));
+    // A clock that is put back must not make it wait.
+    timer = setTimeout(() => void flush(), Math.min(every, Math.max(0, began + every - now())));
   }
 
   function flush(): Promise<void> {
@@ -139,17 +139,12 @@ export function createKeeper(
 
   async function keep(): Promise<void> {
     const { text } = store.state;
-    since = undefined;
     if (awaited !== undefined || text === keptText || state.safety.kind === "moved-on") return;
+    began = now();
     try {
       const on = await shelves();
-      if (keptText !== "" && now() - lastVersion > versionEvery) {
-        await room(on, () => on.addVersion({ plan: id, at: now(), text: keptText, why: "before a change" }));
-        lastVersion = now();
-        await on.thin(id, versionsLeft);
-        set({ versions: await on.versions(id) });
-      }
       const at = now();
+      const before = keptText;
       const plan = { id, name: name(), text, revision, at, ...(handle === undefined ? {} : { handle }) };
       const saved = await room(on, () => on.save(plan));
       if (saved.kind === "moved-on") {
@@ -160,11 +155,24 @@ export function createKeeper(
       keptText = text;
       news?.postMessage({ id, revision });
       set({ safety: { kind: "kept", at }, name: plan.name });
+      if (before !== "" && now() - lastVersion > versionEvery) await keepVersion(on, before);
     } catch (error) {
       set({ safety: { kind: "unkept", words: unkeptWords(error) } });
       timer = setTimeout(() => void flush(), againEvery);
     }
     if (store.state.text !== keptText && state.safety.kind === "kept") soon();
+  }
+
+  /** The plan as it stood before a change. What was typed goes first: it is kept already. */
+  async function keepVersion(on: Shelf, text: string): Promise<void> {
+    try {
+      await room(on, () => on.addVersion({ plan: id, at: now(), text, why: "before a change" }));
+      lastVersion = now();
+      await on.thin(id, versionsLeft);
+      set({ versions: await on.versions(id) });
+    } catch {
+      // The plan itself is kept; the version is tried again with the next change.
+    }
   }
 
   /** What was kept is gone; the page still has the plan, and keeps it anew. */
