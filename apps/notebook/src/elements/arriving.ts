@@ -22,5 +22,6 @@ export function arriving(on: Document): () => void {
 
 function firstOf(place: Element): HTMLElement | null {
   if (place.matches("section")) return place.querySelector<HTMLElement>("h1, h2 > button");
-  return place.querySelector<HTMLElement>("input[data-estimate], input, select, button, a[href]");
+  const estimate = place.querySelector<HTMLElement>("input[data-estimate]");
+  return estimate ?? place.querySelector<HTMLElement>("input, select, button, a[href]");
 }

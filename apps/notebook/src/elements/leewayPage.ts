@@ -238,13 +238,13 @@ export class LeewayPage extends PageElement {
           ${this.#part("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
           ${this.#part("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
           <leeway-suggest .stated=${state.stated}></leeway-suggest>
+          <p class="unseen" id="section-keys">${sectionKeyWords}</p>
         </main>
         <footer>
           <h2>Run stamp</h2>
           <leeway-stamp .forecast=${forecast}></leeway-stamp>
         </footer>
       </div>
-      <p class="unseen" id="section-keys">${sectionKeyWords}</p>
       <p class="unseen" role="status" id="announcement">${this.#announce(state)}</p>
     `;
   }
