@@ -3,10 +3,12 @@ import Module, { createRequire } from "node:module";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import vm from "node:vm";
+import { crc32 } from "node:zlib";
 
 /** A built file that was run, and what the engine made of it. */
 interface Loaded {
   file: string;
+  source: Buffer;
   script: vm.Script;
   module: { exports: unknown };
 }
@@ -23,18 +25,25 @@ const loaded = new Map<string, Loaded>();
 export function loadProgram(file: string): unknown {
   const known = loaded.get(file);
   if (known !== undefined) return known.module.exports;
-  const script = new vm.Script(Module.wrap(readFileSync(file, "utf8")), {
+  const source = readFileSync(file);
+  const script = new vm.Script(Module.wrap(source.toString("utf8")), {
     filename: file,
-    cachedData: compiledOf(file),
+    cachedData: compiledOf(file, source),
     importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
   });
   const module = { exports: {} };
-  loaded.set(file, { file, script, module });
+  loaded.set(file, { file, source, script, module });
   const others = createRequire(file);
   const require = (id: string): unknown =>
     id.startsWith(".") ? loadProgram(others.resolve(id)) : others(id);
   const run: Run = script.runInThisContext();
-  run.call(module.exports, module.exports, require, module, file, dirname(file));
+  try {
+    run.call(module.exports, module.exports, require, module, file, dirname(file));
+  } catch (error) {
+    // Half of it is worse than none.
+    loaded.delete(file);
+    throw error;
+  }
   return module.exports;
 }
 
@@ -42,7 +51,9 @@ type Run = (exports: unknown, require: unknown, module: unknown, file: string, f
 
 /** Keeps what the engine has compiled of all that was run, beside each file. For the build. */
 export function keepCompiled(): void {
-  for (const { file, script } of loaded.values()) writeFileSync(nameFor(file), script.createCachedData());
+  for (const { file, source, script } of loaded.values()) {
+    writeFileSync(nameFor(file), Buffer.concat([sumOf(source), script.createCachedData()]));
+  }
 }
 
 /** The path of a file beside another. */
@@ -50,12 +61,25 @@ export function beside(url: string, name: string): string {
   return fileURLToPath(new URL(name, url));
 }
 
-function compiledOf(file: string): Buffer | undefined {
+/**
+ * The engine itself compares no more than its own version and the length of the source. A build that was cut short, or is
+ * going on, may leave one file of before beside another of after.
+ */
+function compiledOf(file: string, source: Buffer): Buffer | undefined {
   try {
-    return readFileSync(nameFor(file));
+    const kept = readFileSync(nameFor(file));
+    return sumOf(source).equals(kept.subarray(0, sumLength)) ? kept.subarray(sumLength) : undefined;
   } catch {
     return undefined;
   }
+}
+
+const sumLength = 4;
+
+function sumOf(source: Buffer): Buffer {
+  const sum = Buffer.alloc(sumLength);
+  sum.writeUInt32LE(crc32(source));
+  return sum;
 }
 
 function nameFor(file: string): string {
