@@ -6,7 +6,7 @@ import { unbroken } from "../words/unbroken.ts";
 import { AskingElement } from "./askingElement.ts";
 import { send } from "./events.ts";
 
-/** What each response to a risk costs and buys; below it each is adopted with a tick. */
+/** What each response to a risk is worth, with a tick that adopts it; below, what each costs and buys. */
 export class LeewayWorth extends AskingElement<"responses"> {
   static override properties = {
     ...AskingElement.properties,
@@ -26,10 +26,12 @@ export class LeewayWorth extends AskingElement<"responses"> {
 
   protected override render() {
     const answer = this.asked?.answer;
-    return html`<div class="asking-line">${this.status()}</div>${
+    // What changes with a tick stands below the ticks, how far it is last: nothing moves under the reader's hand.
+    return html`${
       answer === undefined
         ? nothing
-        : html`<div class=${this.older ? "settling" : ""}>
+        : html`${this.#choices(answer)}
+          <div class=${this.older ? "settling" : ""}>
             ${
               answer.responses.length === 0
                 ? html`<p class="finding">${worthSentence(answer)}</p>`
@@ -38,11 +40,10 @@ export class LeewayWorth extends AskingElement<"responses"> {
                   </div>`
             }
           </div>
-          ${this.#choices(answer)}
           <div class=${this.older ? "settling" : ""}>
             ${countSentences(answer).map((sentence) => html`<p class="note">${unbroken(sentence)}</p>`)}
           </div>`
-    }`;
+    }<div class="asking-line">${this.status()}</div>`;
   }
 
   #choices(answer: Responses) {

@@ -1,0 +1,256 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { smallPlan } from "./support/smallPlan.ts";
+import { violations } from "./support/violations.ts";
+
+/** A machine that is busy takes its time. */
+const slow = { timeout: 60_000 };
+const plan = `${smallPlan}  - { id: storm, name: A storm, probability: 0.2, impacts: { tasks: frame, delay: [1, 2, 4] } }
+`;
+const floor = "Pour the floor: high, in working days";
+
+// Each of these stopped somebody who saw the page for the first time. What a newcomer looks for is judgement, no source.
+describe("somebody who sees the page for the first time", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  let notebook: Notebook;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+    notebook = await openNotebook(browser, built.address);
+  });
+  afterAll(async () => {
+    await notebook?.close();
+    await browser?.close();
+    await built?.stop();
+  });
+
+  /** The plan as it is, at that width. */
+  const open = async (width: number): Promise<Page> => {
+    const { page } = notebook;
+    await page.setViewportSize({ width, height: 800 });
+    await page.locator("#plan-text").fill(plan);
+    await page.locator("h1", { hasText: "Boat shed" }).waitFor();
+    await expect.poll(() => cell(page, floor).inputValue(), slow).toBe("6");
+    await settled(page);
+    return page;
+  };
+  const outline = (page: Page, name: RegExp) =>
+    page.getByRole("navigation", { name: "Sections" }).getByRole("link", { name });
+
+  it.each([1280, 390])("at %i px takes the keys along when following a link", async (width) => {
+    const page = await open(width);
+    await outline(page, /^Register/).click();
+    await expect.poll(() => focused(page)).toBe("Register");
+    // What drives the answer leads to the figure that can be changed.
+    await outline(page, /^Answer/).press("Enter");
+    await expect.poll(() => focused(page)).toBe("Boat shed");
+    await page.locator(".adds-most a", { hasText: "Raise the frame" }).press("Enter");
+    await expect.poll(() => focused(page)).toBe("Raise the frame: low, in working days");
+    expect(await page.evaluate(inSight)).toBe(true);
+    expect(await violations(page, "#answer")).toEqual([]);
+    expect(notebook.troubles).toEqual([]);
+  });
+
+  it("goes from section to section by keys, and is told so where it works", async () => {
+    const page = await open(1280);
+    await cell(page, floor).focus();
+    const curve = page.locator(".curve-cell");
+    await curve.waitFor();
+    // What Escape gives up, it gives up first: what was typed with its curve, then the place.
+    await page.keyboard.type("9");
+    await page.keyboard.press("Escape");
+    expect(await cell(page, floor).inputValue()).toBe("6");
+    await curve.waitFor({ state: "detached" });
+    expect(await focused(page)).toBe(floor);
+    await page.keyboard.press("Escape");
+    expect(await focused(page)).toBe("Work");
+    const hint = page.locator("#work .section-keys");
+    expect(await hint.textContent()).toContain("Escape");
+    expect(await hint.isVisible()).toBe(true);
+    expect(await violations(page, "#work")).toEqual([]);
+    await page.keyboard.press("ArrowDown");
+    expect(await focused(page)).toBe("Register");
+    expect(await hint.isVisible()).toBe(false);
+    expect(await page.evaluate(inSight)).toBe(true);
+    await page.keyboard.press("End");
+    expect(await focused(page)).toBe("Plan text");
+    await page.keyboard.press("Home");
+    expect(await focused(page)).toBe("Boat shed");
+    await page.keyboard.press("ArrowDown");
+    expect(await focused(page)).toBe("Futures");
+  });
+
+  it("passes a table in the stops of one row, whichever it is, and misses no control", async () => {
+    const page = await open(1280);
+    const stops = async (from: string, to: string): Promise<string[]> => {
+      await page.getByRole("button", { name: from, exact: true }).focus();
+      const names: string[] = [];
+      while (names.length < 60) {
+        await page.keyboard.press("Tab");
+        const name = await focused(page);
+        if (name === to) return names;
+        names.push(name);
+      }
+      throw new Error(`No ${to} within 60 stops after ${from}: ${names.join("; ")}`);
+    };
+    expect(await stops("Work", "Register")).not.toContain("Name of task frame");
+    await cell(page, "Name of task frame").focus();
+    const then = await stops("Work", "Register");
+    // The row with all its controls, its phase, and nothing of the other rows and phases.
+    expect(then.slice(0, 12)).toEqual([
+      "Name of the phase Roof",
+      "Name of task frame",
+      "Raise the frame: low, in working days",
+      "Raise the frame: likely, in working days",
+      "Raise the frame: high, in working days",
+      "Raise the frame: waits for these tasks, by id or name",
+      "Phase of Raise the frame",
+      "Up: Raise the frame",
+      "Down: Raise the frame",
+      "Remove: Raise the frame",
+      "As a table",
+      "Add a task to Roof",
+    ]);
+    // The arrows lead to every row, and so to the controls of each.
+    await cell(page, "Name of task dig").focus();
+    const seen: string[] = [];
+    for (let row = 0; row < 4; row++) {
+      seen.push(await focused(page));
+      await page.keyboard.press("ArrowDown");
+    }
+    expect(seen).toEqual(["dig", "pour", "frame", "tiles"].map((id) => `Name of task ${id}`));
+    const register = await stops("Register", "Add a text below Register");
+    expect(register).toContain("A week of rain: chance, in per cent");
+    expect(register).toContain("Add a risk");
+    expect(register).not.toContain("A storm: chance, in per cent");
+    expect(await violations(page, "#work")).toEqual([]);
+    expect(notebook.troubles).toEqual([]);
+  });
+
+  it.each([1280, 390])("at %i px learns what Enter does, and why the date moved", async (width) => {
+    const page = await open(width);
+    // What it is compared with later: the page was opened on another plan.
+    await page.getByLabel("Name this version").fill(`At ${width} px`);
+    await page.keyboard.press("Enter");
+    await page.locator(".versions", { hasText: `At ${width} px` }).waitFor(slow);
+    await cell(page, floor).selectText();
+    const keys = page.locator(".curve-keys");
+    expect(await keys.textContent()).not.toContain("Not in the plan yet");
+    // Another figure at each width: an answer that is known already would be no new one.
+    const high = width > 1000 ? "16" : "26";
+    await page.keyboard.type(high);
+    await expect.poll(() => keys.textContent()).toContain("Not in the plan yet: Enter takes it in");
+    const line = page.locator(".bar-answer");
+    const before = await line.textContent();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => line.textContent(), slow).not.toBe(before);
+    const why = page.locator(".bar-why");
+    await why.waitFor(slow);
+    await settled(page);
+    // Date and sum are whole beside it.
+    expect(
+      await line.evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth),
+    ).toBeLessThanOrEqual(0);
+    expect(await violations(page, "leeway-bar")).toEqual([]);
+    await why.press("Enter");
+    await expect.poll(() => focused(page)).toBe("Changes");
+    // Which number, from what to what, is the one that was typed.
+    await page
+      .locator("#changes figure", { hasText: new RegExp(`Pour the floor.*6 to ${high}`, "s") })
+      .first()
+      .waitFor(slow);
+    // From the sentence at the top as well.
+    await page.locator(".aside-line a", { hasText: "Why it moved" }).press("Enter");
+    await expect.poll(() => focused(page)).toBe("Changes");
+    expect(notebook.troubles).toEqual([]);
+  });
+
+  it.each([1280, 390])("at %i px adopts the best response where its worth is told", async (width) => {
+    const page = await open(width);
+    await outline(page, /^Responses/).press("Enter");
+    const choice = page.locator("#responses").getByRole("checkbox", { name: /^Rent a cover/ });
+    await choice.waitFor(slow);
+    expect(await page.locator("#responses label", { hasText: "Rent a cover" }).textContent()).toMatch(
+      /against “A week of rain”, (worth|costs) EUR/,
+    );
+    await expect.poll(() => page.locator("#responses .settling").count(), slow).toBe(0);
+    const before = await choice.boundingBox();
+    await choice.press("Space");
+    await expect
+      .poll(() => page.locator("#plan-text").inputValue(), slow)
+      .toMatch(/id: tarp,.*adopted: true/);
+    // The same response in the register, and the whole of it once it has been run again.
+    expect(
+      await page
+        .locator("#register")
+        .getByRole("checkbox", { name: /^Rent a cover/ })
+        .isChecked(),
+    ).toBe(true);
+    await page.locator("#responses .note", { hasText: /(?<!none )adopted/ }).waitFor(slow);
+    await expect.poll(() => page.locator("#responses .settling").count(), slow).toBe(0);
+    expect(await choice.evaluate((one) => one === document.activeElement)).toBe(true);
+    expect((await choice.boundingBox())?.y).toBeCloseTo(before?.y ?? -1, 0);
+    expect(await violations(page, "#responses")).toEqual([]);
+    expect(notebook.troubles).toEqual([]);
+  });
+
+  it.each([1280, 390])(
+    "at %i px asks for the brief at once, and sees beside the button what came of it",
+    async (width) => {
+      const page = await open(width);
+      const file = page.waitForEvent("download", slow);
+      const save = page.locator("#hand-over").getByRole("button", { name: /^Save as HTML/ });
+      await outline(page, /^Hand over/).press("Enter");
+      await save.press("Enter");
+      const told = page.locator("#hand-over .handed").first();
+      expect((await file).suggestedFilename()).toMatch(/\.brief\.html$/);
+      await told.filter({ hasText: "was handed to your downloads" }).waitFor(slow);
+      const [button, words] = [await save.boundingBox(), await told.boundingBox()];
+      expect((words?.y ?? 1e6) - (button?.y ?? 0)).toBeLessThan(120);
+      expect(await page.locator("#hand-over").textContent()).toContain("From 2,048 futures");
+      expect(await violations(page, "#hand-over")).toEqual([]);
+      expect(notebook.troubles).toEqual([]);
+    },
+  );
+
+  it("finds in the outline where it is, and what its small figures count", async () => {
+    const page = await open(1280);
+    await page.locator(".outline-note", { hasText: "findings" }).waitFor(slow);
+    expect(await page.locator(".outline-note").isVisible()).toBe(true);
+    await page.setViewportSize({ width: 390, height: 800 });
+    await page.locator(".aside-line a").click();
+    const current = page.locator(".outline [aria-current]");
+    await current.filter({ hasText: "Changes" }).waitFor(slow);
+    const [bar, link] = [await page.locator(".outline").boundingBox(), await current.boundingBox()];
+    expect(link?.x).toBeGreaterThanOrEqual((bar?.x ?? 0) - 1);
+    expect((link?.x ?? 0) + (link?.width ?? 1e6)).toBeLessThanOrEqual((bar?.x ?? 0) + (bar?.width ?? 0) + 1);
+  });
+});
+
+/** Name of what has the focus; of nothing, "nothing". */
+function focused(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const one = document.activeElement;
+    if (!(one instanceof HTMLElement) || one === document.body) return "nothing";
+    const label =
+      one instanceof HTMLSelectElement
+        ? [...(one.labels?.[0]?.childNodes ?? [])]
+            .filter((node) => node !== one)
+            .map((node) => node.textContent)
+        : [one.getAttribute("aria-label") ?? one.textContent];
+    return label.join("").replace(/\s+/g, " ").replace(/ :/g, ":").trim();
+  });
+}
+
+/** What has the focus is in the window and nothing lies over it. */
+function inSight(): boolean {
+  const one = document.activeElement;
+  if (one === null) return false;
+  const { left, top, width, height } = one.getBoundingClientRect();
+  const on = document.elementFromPoint(left + Math.min(8, width / 2), top + height / 2);
+  const upper = document.elementFromPoint(left + Math.min(8, width / 2), top + 1);
+  return one.contains(on) && one.contains(upper);
+}
