@@ -35,6 +35,9 @@ describe("the whole job by keyboard", () => {
     const read = <T>(what: (plan: Awaited<ReturnType<typeof parse>>) => T) =>
       expect.poll(async () => what(await plan()), slow);
 
+    /** A new row is drawn in a turn of its own. */
+    const arrives = (name: string) => expect.poll(() => focused(page), slow).toBe(name);
+
     await section("Purpose");
     await tabTo("What is wrong today");
     await type("The boats lie in the rain.");
@@ -52,13 +55,14 @@ describe("the whole job by keyboard", () => {
     await tabTo("Name of task dig");
     await press("ArrowDown", 3);
     await press("Enter");
+    await arrives("New task: name");
     await type("Keys handed over");
     await press("Enter");
-    expect(await focused(page)).toBe("New task: likely, in working days");
+    await arrives("New task: likely, in working days");
     await type("0");
     await press("Enter");
     await read(({ tasks }) => tasks.length).toBe(5);
-    expect(await focused(page)).toBe("New task: name");
+    await arrives("New task: name");
     await type("Paint the walls");
     for (const days of ["2", "3", "7"]) {
       await press("Tab");
@@ -89,6 +93,7 @@ describe("the whole job by keyboard", () => {
     await section("Register");
     await tabTo("Add a risk");
     await press("Enter");
+    await arrives("New risk: what may happen");
     await type("The crane is late");
     await press("Tab");
     await type("raise");

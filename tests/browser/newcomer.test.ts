@@ -144,9 +144,9 @@ describe("somebody who sees the page for the first time", () => {
     await page.keyboard.type(high);
     await expect.poll(() => keys.textContent()).toContain("Not in the plan yet: Enter takes it in");
     const line = page.locator(".bar-answer");
-    const before = await line.textContent();
     await page.keyboard.press("Enter");
-    await expect.poll(() => line.textContent(), slow).not.toBe(before);
+    await expect.poll(() => page.locator("#plan-text").inputValue(), slow).toContain(`[2, 3, ${high}]`);
+    await settled(page);
     const why = page.locator(".bar-why");
     await why.waitFor(slow);
     await settled(page);

@@ -1,5 +1,5 @@
 /** What the keys do, in a few words beside the heading that has the focus. */
-export const sectionKeyWords = "↑ ↓ go to other sections; Escape comes back here from below.";
+export const sectionKeyWords = "↑ ↓ go to other sections, Escape comes back here.";
 
 /**
  * Keys between sections, so that nobody has to tab through one to reach the next: Escape goes from wherever the reader
