@@ -29,7 +29,7 @@ const command = (input, format) => ({
           groups: [
             {
               name: "engine",
-              test: /packages.core.src.(calendar|forecast|kernel|sampling|simulate|network)./,
+              test: /packages.core.src.(calendar|forecast|kernel|sampling|simulate|plan.oneLine)/,
             },
           ],
           includeDependenciesRecursively: false,
