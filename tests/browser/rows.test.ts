@@ -221,6 +221,7 @@ describe("rows on the page", () => {
     await page.keyboard.press("Alt+ArrowUp");
     await told.filter({ hasText: "Moved “Thank everybody” up" }).waitFor();
     expect(await focused(page)).toBe("Name of task thank-everybody");
+    await settled(page);
     expect(parse(await plan(page)).tasks.at(-2).id).toBe("thank-everybody");
 
     await page.getByRole("button", { name: /^Remove\s*: Thank everybody/ }).click();
@@ -233,6 +234,26 @@ describe("rows on the page", () => {
     }
     expect(await plan(page)).toBe(before);
     expect(notebook.troubles).toEqual([]);
+    await notebook.close();
+  });
+
+  it.each([
+    ["leeway-tasks .adds-button", "New task: name"],
+    ["leeway-register [data-adds=risks]", "New risk: what may happen"],
+    ["leeway-people [data-adds]", "New person: name"],
+  ])("of %s have the focus before the next key can come", async (button, field) => {
+    const notebook = await openNotebook(browser, built.address);
+    const { page } = notebook;
+    const adds = page.locator(button).first();
+    await adds.scrollIntoViewIfNeeded();
+    // In one turn of the page: nothing is drawn later that a quick hand would have to wait for.
+    const asked = await adds.evaluate((asks: HTMLElement) => {
+      asks.click();
+      return document.activeElement?.getAttribute("aria-label");
+    });
+    expect(asked).toBe(field);
+    await page.keyboard.type("Keys");
+    expect(await cell(page, field).inputValue()).toBe("Keys");
     await notebook.close();
   });
 

@@ -289,7 +289,8 @@ export class LeewayRegister extends LongElement {
   #openDraft(list: string): void {
     this.draft = { list };
     this.told = "";
-    void this.updateComplete.then(() => this.querySelector<HTMLInputElement>(".new-row input")?.focus());
+    this.drawNow();
+    this.querySelector<HTMLInputElement>(".new-row input")?.focus();
   }
 
   #drop(list: string): void {

@@ -324,7 +324,8 @@ export class LeewayTasks extends LongElement {
   #open(at: number, phase: string | undefined): void {
     this.draft = { at, phase };
     this.told = "";
-    void this.updateComplete.then(() => this.querySelector<HTMLInputElement>(".new-row input")?.focus());
+    this.drawNow();
+    this.querySelector<HTMLInputElement>(".new-row input")?.focus();
   }
 
   #keys = (event: KeyboardEvent): void => {

@@ -249,7 +249,8 @@ export abstract class ListsElement extends LongElement {
   #open(path: string): void {
     this.draft = { path };
     this.told = "";
-    void this.updateComplete.then(() => this.querySelector<HTMLInputElement>(".new-item input")?.focus());
+    this.drawNow();
+    this.querySelector<HTMLInputElement>(".new-item input")?.focus();
   }
 
   #add<T>(spec: ListSpec<T>, cells: Record<string, string>): string | undefined {

@@ -8,4 +8,9 @@ export class PageElement extends LitElement {
   protected override createRenderRoot(): HTMLElement {
     return this;
   }
+
+  /** Draws before the next key or click can come: for what a reader opens in order to type into it. */
+  protected drawNow(): void {
+    this.performUpdate();
+  }
 }
