@@ -12,7 +12,7 @@ export interface NodeWorker {
   on(event: "error", listener: (error: Error) => void): unknown;
   on(event: "messageerror", listener: (error: Error) => void): unknown;
   on(event: "exit", listener: (code: number) => void): unknown;
-  removeAllListeners(): unknown;
+  removeAllListeners(event: "message" | "error"): unknown;
   postMessage(message: unknown, transfer?: readonly ArrayBuffer[]): void;
   terminate(): Promise<unknown>;
   ref(): void;
@@ -36,6 +36,9 @@ export function nodePool(file: URL, started?: StartedThread): Pool {
   let first = started;
   const start = (listener: Listener): Thread => {
     const worker: NodeWorker = first?.worker ?? new Worker(file);
+    // By name: a Worker listens to itself too, to know when it is listened to.
+    first?.worker.removeAllListeners("message");
+    first?.worker.removeAllListeners("error");
     const thread = nodeThread(worker, listener);
     first?.said.forEach(listener.message);
     first?.lost.forEach(listener.lost);
@@ -46,7 +49,6 @@ export function nodePool(file: URL, started?: StartedThread): Pool {
 }
 
 function nodeThread(worker: NodeWorker, { message, lost }: Listener): Thread {
-  worker.removeAllListeners();
   worker.on("message", (said: FromThread) => message(said));
   worker.on("error", lost);
   worker.on("messageerror", lost);
