@@ -140,7 +140,7 @@ describe("keeping a plan", () => {
     await one.page.getByRole("button", { name: "Go on with this one" }).click();
     await kept(one.page);
     await other.locator(".file-told", { hasText: "changed in another tab" }).waitFor();
-    await expect.poll(() => other.locator("#plan-text").inputValue()).toContain("81]");
+    await expect.poll(() => other.locator("#plan-text").inputValue(), { timeout: 30_000 }).toContain("81]");
     // What the other tab had is among the versions.
     await one.page.locator(".versions", { hasText: "of another tab, set aside" }).waitFor();
     await one.close();

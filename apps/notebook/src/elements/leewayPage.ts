@@ -177,7 +177,9 @@ export class LeewayPage extends PageElement {
     if (answer === null) return;
     this.#watching = true;
     const seen = new IntersectionObserver(
-      ([entry]) => {
+      (entries) => {
+        // The page may have been busy while it went out of sight and back: the last is how it stands.
+        const entry = entries.at(-1);
         this.compact = entry !== undefined && !entry.isIntersecting && entry.boundingClientRect.top < 0;
       },
       { rootMargin: "-40px 0px 0px 0px" },
