@@ -68,7 +68,7 @@ describe("somebody who sees the page for the first time", () => {
     await page.keyboard.press("Escape");
     expect(await focused(page)).toBe("Work");
     const hint = page.locator("#work .section-keys");
-    expect(await hint.textContent()).toContain("Escape");
+    expect(await hint.getAttribute("data-words")).toContain("Escape");
     expect(await hint.isVisible()).toBe(true);
     expect(await violations(page, "#work")).toEqual([]);
     await page.keyboard.press("ArrowDown");

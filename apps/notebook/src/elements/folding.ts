@@ -41,7 +41,7 @@ export class Folding implements ReactiveController {
     const folded = this.#folded.has(id);
     return html`<section id=${id} aria-labelledby="${id}-title">
       <h2 id="${id}-title"><button type="button" class="fold" aria-expanded=${folded ? "false" : "true"} aria-controls="${id}-body" aria-describedby="section-keys"
-        @click=${() => this.#set(id, !this.#folded.has(id))}>${title}</button><span class="section-keys" aria-hidden="true">${sectionKeyWords}</span></h2>
+        @click=${() => this.#set(id, !this.#folded.has(id))}>${title}</button><span class="section-keys" aria-hidden="true" data-words=${sectionKeyWords}></span></h2>
       <div class="fold-body" id="${id}-body" hidden=${folded ? "until-found" : nothing}
         @beforematch=${() => this.#set(id, false)}>${body}</div>
     </section>`;
