@@ -2,6 +2,7 @@ import { defineConfig } from "vite";
 import { contentPolicyPlugin } from "./build/contentPolicy.ts";
 import { fetchAheadPlugin } from "./build/fetchAhead.ts";
 import { offlinePlugin } from "./build/offline.ts";
+import { openingAnswerPlugin } from "./build/openingAnswer.ts";
 import { openingPlanPlugin } from "./build/openingPlan.ts";
 
 // base "./": the built folder works from any path. Nothing is inlined as a data: address, which the content
@@ -18,5 +19,11 @@ export default defineConfig({
     modulePreload: { polyfill: false },
   },
   worker: { format: "es" },
-  plugins: [openingPlanPlugin(), fetchAheadPlugin(), contentPolicyPlugin(), offlinePlugin()],
+  plugins: [
+    openingAnswerPlugin(),
+    openingPlanPlugin(),
+    fetchAheadPlugin(),
+    contentPolicyPlugin(),
+    offlinePlugin(),
+  ],
 });

@@ -1,7 +1,7 @@
 import type { Plugin } from "vite";
 
 /** Chunks that every visit needs: each would otherwise be asked for only when the one before it has been read. */
-const needed = /(^|\/)(main|all)-[^/]*\.js$/;
+const needed = /(^|\/)(main|all|_virtual_opening-answer)-[^/]*\.js$/;
 
 /** Has the page's own scripts fetched all at once, beside the small one that starts the workers. */
 export function fetchAheadPlugin(): Plugin {

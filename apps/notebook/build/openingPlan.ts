@@ -4,7 +4,10 @@ import type { Plugin } from "vite";
 import { parse } from "yaml";
 
 const name = "virtual:opening-plan";
-const file = fileURLToPath(new URL("../../../examples/quillmarsh-clinic.plan.yaml", import.meta.url));
+/** The plan that the page opens on. */
+export const openingPlanFile = fileURLToPath(
+  new URL("../../../examples/quillmarsh-clinic.plan.yaml", import.meta.url),
+);
 
 /**
  * The plan that the page opens on, as text and, parsed while the page is built, as data: its first answer then need
@@ -16,8 +19,8 @@ export function openingPlanPlugin(): Plugin {
     resolveId: (id) => (id === name ? `\0${name}` : undefined),
     load(id) {
       if (id !== `\0${name}`) return undefined;
-      this.addWatchFile(file);
-      const text = readFileSync(file, "utf8");
+      this.addWatchFile(openingPlanFile);
+      const text = readFileSync(openingPlanFile, "utf8");
       const data = JSON.stringify(JSON.stringify(parse(text)));
       return `export const text = ${JSON.stringify(text)};\nexport const stated = JSON.parse(${data});\n`;
     },

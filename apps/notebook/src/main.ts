@@ -1,6 +1,7 @@
 import { stated, text } from "virtual:opening-plan";
 import { createAsker } from "./asking/asker.ts";
-import { boundName, diskShelf } from "./keeping/diskShelf.ts";
+import { boundName } from "./keeping/boundName.ts";
+import { diskShelf } from "./keeping/diskShelf.ts";
 import { createKeeper, recall } from "./keeping/keeper.ts";
 import { readFile } from "./keeping/planFile.ts";
 import type { Shelf } from "./keeping/shelf.ts";
@@ -28,6 +29,10 @@ const bound = boundName();
 const disk = bound === undefined ? undefined : diskShelf(bound, openShelf);
 const kept = disk === undefined ? await recall(openShelf) : await disk.latest();
 
+/** A first visit, and the answer that was computed when the page was built. */
+const known =
+  kept === undefined && disk === undefined ? (await import("virtual:opening-answer")).default : undefined;
+
 // The workers begin with the answer while the page itself is still loading.
 const store = createStore(
   kept?.text ?? text,
@@ -37,6 +42,7 @@ const store = createStore(
       ? createRunner(startForecastWorker, reply, patience)
       : createRunner(startTornadoWorker, reply, patience, false),
   kept === undefined ? stated : undefined,
+  known,
 );
 const keeper =
   disk === undefined

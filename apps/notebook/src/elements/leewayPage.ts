@@ -166,6 +166,7 @@ export class LeewayPage extends PageElement {
   }
 
   protected override updated(): void {
+    if (this.state !== undefined) this.querySelector(":scope > .opening")?.remove();
     const title = this.state?.plan?.title;
     document.title = title === undefined ? "Leeway" : `${title} · Leeway`;
     if (!this.#watching) this.#watch();
@@ -200,7 +201,7 @@ export class LeewayPage extends PageElement {
     const forecast = state.detail;
     const errors = state.problems.some((problem) => problem.severity === "error");
     const fading = isFading(state);
-    const title = state.plan?.title ?? "A plan";
+    const title = state.plan?.title ?? state.answer?.forecast.plan.title ?? "A plan";
     const current = state.current ?? "";
     return html`
       <a class="skip" href="#work">Skip to the work</a>

@@ -3,12 +3,6 @@ import type { KeptPlan, Saved, Shelf } from "./shelf.ts";
 /** Ms between looks at the file on disk. */
 const lookEvery = 1500;
 
-/** The name of the file this page is bound to; undefined: to none. */
-export function boundName(): string | undefined {
-  const meta = document.querySelector('meta[name="leeway-plan"]');
-  return meta instanceof HTMLMetaElement ? meta.content : undefined;
-}
-
 /** The plan on disk, behind the server that `leeway open` runs; versions stay in the browser. */
 export interface DiskShelf extends Shelf {
   /** Calls back when another program has written the file. */

@@ -1,7 +1,7 @@
 import type { Store } from "../store/store.ts";
+import { nothingKept } from "./nothingKept.ts";
 import { download, nameFrom, type OpenedFile, pickFile, writeFile } from "./planFile.ts";
 import type { KeptPlan, KeptVersion, Shelf } from "./shelf.ts";
-import { storageName } from "./storageName.ts";
 import { unkeptWords } from "./troubleWords.ts";
 
 /** How safe the plan is right now. */
@@ -376,9 +376,7 @@ function atRest(store: Store): Promise<void> {
  */
 export async function recall(openShelf: () => Promise<Shelf>): Promise<KeptPlan | undefined> {
   try {
-    // Where the browser does not list its databases, opening one is the only way to know.
-    const known = (await indexedDB.databases?.()) ?? [{ name: storageName }];
-    if (!known.some(({ name }) => name === storageName)) return undefined;
+    if (await nothingKept()) return undefined;
     return await (await openShelf()).latest();
   } catch {
     return undefined;

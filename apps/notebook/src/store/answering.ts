@@ -42,9 +42,11 @@ const detailAfter = 300;
 /** Ms without an edit before the re-runs of the tornado take a processor for themselves. */
 const tornadoAfter = 500;
 
-export function createAnswering(holder: Holder, startRunner: StartRunner): Answering {
+/** @param known  A full answer that is known from the beginning. */
+export function createAnswering(holder: Holder, startRunner: StartRunner, known?: Forecast): Answering {
   const { set } = holder;
   const cache = createAnswerCache(24);
+  if (known !== undefined) cache.put(known.plan.sha256, { full: known });
   const forecasts = startRunner("forecast", onForecast);
   const tornadoes = startRunner("tornado", onTornado);
   let run = 0;

@@ -1,4 +1,4 @@
-import { describeProblem, type Plan, type Problem } from "@leeway/core";
+import { describeProblem, type Forecast, type Plan, type Problem } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
 import { movedPending } from "../plan/movedPending.ts";
 import type { PlanRead } from "../worker/planMessages.ts";
@@ -48,8 +48,15 @@ const readsKept = 24;
  * @param reader  Reads and edits plans; edits are made one after the other, each on the text the last one left.
  * @param startRunner  Called twice: for forecasts, and for the tornado in their background.
  * @param stated  The text as plain data, where that is known: the first answer then comes before the text is read.
+ * @param known  The full answer to the text, where that is known: it is shown at once.
  */
-export function createStore(text: string, reader: Reader, startRunner: StartRunner, stated?: unknown): Store {
+export function createStore(
+  text: string,
+  reader: Reader,
+  startRunner: StartRunner,
+  stated?: unknown,
+  known?: Forecast,
+): Store {
   const listeners = new Set<() => void>();
   let history: History = startHistory(text);
   let state: NotebookState = {
@@ -59,9 +66,9 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
     reading: false,
     problems: [],
     pending: new Map(),
-    answer: undefined,
-    current: undefined,
-    detail: undefined,
+    answer: known === undefined ? undefined : { forecast: known, stage: "full", plan: known.plan.sha256 },
+    current: known?.plan.sha256,
+    detail: known,
     previous: undefined,
     computing: false,
     progress: undefined,
@@ -87,6 +94,7 @@ export function createStore(text: string, reader: Reader, startRunner: StartRunn
       set,
     },
     startRunner,
+    known,
   );
 
   /** The last texts as they were read, for undo and redo. */
