@@ -1,9 +1,14 @@
 import type { Plugin } from "vite";
 
 /** Chunks that every visit needs: each would otherwise be asked for only when the one before it has been read. */
-const needed = /(^|\/)(main|all|_virtual_opening-answer)-[^/]*\.js$/;
+const scripts = /(^|\/)(main|all|_virtual_opening-answer)-[^/]*\.js$/;
+/** The two types that every page is set in; they would be asked for when the first text is laid out. */
+const type = /(^|\/)source-(sans-3-latin-wght|serif-4-latin-opsz)-normal-[^/]*\.woff2$/;
 
-/** Has the page's own scripts fetched all at once, beside the small one that starts the workers. */
+/**
+ * Has the page's own scripts and type fetched all at once, beside the small script that starts the workers. Only
+ * fetched: `modulepreload` would also compile the scripts, before that small one gets its turn.
+ */
 export function fetchAheadPlugin(): Plugin {
   return {
     name: "fetch-ahead",
@@ -11,19 +16,22 @@ export function fetchAheadPlugin(): Plugin {
     transformIndexHtml: {
       order: "post",
       handler: (html, { bundle = {} }) => {
-        const files = new Set<string>();
+        const files = new Map<string, "script" | "font">();
         const add = (name: string): void => {
           const chunk = bundle[name];
           if (files.has(name) || chunk?.type !== "chunk") return;
-          files.add(name);
+          files.set(name, "script");
           for (const inner of chunk.imports) add(inner);
         };
-        for (const name of Object.keys(bundle)) if (needed.test(name)) add(name);
+        for (const name of Object.keys(bundle)) {
+          if (scripts.test(name)) add(name);
+          else if (type.test(name)) files.set(name, "font");
+        }
         return [...files]
-          .filter((name) => !html.includes(name))
-          .map((name) => ({
+          .filter(([name]) => !html.includes(name))
+          .map(([name, as]) => ({
             tag: "link",
-            attrs: { rel: "modulepreload", crossorigin: true, href: `./${name}` },
+            attrs: { rel: "preload", as, crossorigin: true, href: `./${name}` },
             injectTo: "head" as const,
           }));
       },

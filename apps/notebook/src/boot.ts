@@ -4,6 +4,6 @@ import "./styles/all.ts";
 import { showOpening } from "./beginning/showOpening.ts";
 import { startFirst } from "./worker/startWorkers.ts";
 
+const opening = showOpening();
 startFirst();
-void showOpening();
-void import("./main.ts");
+void opening.then(() => import("./main.ts"));
