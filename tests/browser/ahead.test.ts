@@ -7,7 +7,7 @@ import { forecastDesk } from "../../apps/notebook/src/worker/forecastDesk.ts";
 import { forecastInSlices } from "../../apps/notebook/src/worker/forecastInSlices.ts";
 import { createHelp, type HelperLike } from "../../apps/notebook/src/worker/help.ts";
 import { helpDesk } from "../../apps/notebook/src/worker/helpDesk.ts";
-import type { Reply } from "../../apps/notebook/src/worker/messages.ts";
+import type { Reply, Unasked } from "../../apps/notebook/src/worker/messages.ts";
 import { planDesk } from "../../apps/notebook/src/worker/planDesk.ts";
 import type { PlanReply } from "../../apps/notebook/src/worker/planMessages.ts";
 import { tornadoDesk } from "../../apps/notebook/src/worker/tornadoDesk.ts";
@@ -16,6 +16,17 @@ const examples = new URL("../../examples/", import.meta.url);
 const texts = readdirSync(examples)
   .filter((name) => name.endsWith(".plan.yaml"))
   .map((name): [string, string] => [name, readFileSync(new URL(name, examples), "utf8")]);
+
+/** What a worker posts: to its requests, and unasked. */
+function postBox() {
+  const replies: Reply[] = [];
+  const unasked: Unasked[] = [];
+  const post = (message: Reply | Unasked): void => {
+    if (message.kind === "unasked") unasked.push(message);
+    else replies.push(message);
+  };
+  return { replies, unasked, post };
+}
 
 function planOf(text: string): Plan {
   const { plan } = readPlan(text);
@@ -165,9 +176,9 @@ describe("a forecast in slices", () => {
   it("is left for a newer request, which alone is answered in full", async () => {
     const [, text] = texts[0] ?? ["", ""];
     const plan = { ...planOf(text), iterations: 9000 };
-    const replies: Reply[] = [];
+    const { replies, post } = postBox();
     const take = forecastDesk({
-      post: (reply) => replies.push(reply),
+      post,
       breathe: () => new Promise((resolve) => setTimeout(resolve, 0)),
       onThreads: () => undefined,
       help: () => undefined,
@@ -191,10 +202,10 @@ describe("a forecast in slices", () => {
     const [, text] = texts[0] ?? ["", ""];
     const plan = { ...planOf(text), iterations: 5000 };
     for (const asksAt of ["once begun", "once done"]) {
-      const replies: Reply[] = [];
+      const { replies, unasked, post } = postBox();
       let pauses = 0;
       const take = forecastDesk({
-        post: (reply) => replies.push(reply),
+        post,
         breathe: () => {
           pauses++;
           return later();
@@ -210,25 +221,23 @@ describe("a forecast in slices", () => {
         return asksAt === "once begun" ? pauses > 0 : same;
       });
       expect(replies).toEqual([]);
+      // Its early answer does not wait to be asked for; that is then not said again.
+      const early = JSON.stringify(forecast(plan, { iterations: 1024 }).forecast);
+      expect(unasked.map((one) => JSON.stringify(one.forecast))).toEqual([early]);
       take({ kind: "forecast", run: 7, plan, first: 1024 });
       await until(() => replies.some(({ kind }) => kind === "done"));
       const told = replies.filter(({ kind }) => kind !== "progress");
-      expect(told.map(({ kind, run }) => `${kind} ${run}`)).toEqual([
-        "begun 7",
-        "forecast 7",
-        "forecast 7",
-        "done 7",
-      ]);
-      expect(told[2]).toMatchObject({ stage: "full" });
-      const [, , full] = told;
+      expect(told.map(({ kind, run }) => `${kind} ${run}`)).toEqual(["begun 7", "forecast 7", "done 7"]);
+      const [, full] = told;
+      expect(full).toMatchObject({ stage: "full" });
       expect(JSON.stringify(full?.kind === "forecast" ? full.forecast : undefined)).toBe(
         JSON.stringify(forecast(plan).forecast),
       );
     }
 
-    const replies: Reply[] = [];
+    const { replies, post } = postBox();
     const take = forecastDesk({
-      post: (reply) => replies.push(reply),
+      post,
       breathe: later,
       onThreads: () => undefined,
       help: () => undefined,

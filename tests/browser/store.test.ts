@@ -4,7 +4,7 @@ import { describe, expect, it, vi } from "vitest";
 import { record, redo, startHistory, undo } from "../../apps/notebook/src/store/history.ts";
 import { staleWords } from "../../apps/notebook/src/store/state.ts";
 import { createStore } from "../../apps/notebook/src/store/store.ts";
-import type { Leave, Reply, Request } from "../../apps/notebook/src/worker/messages.ts";
+import type { Leave, Reply, Request, Unasked } from "../../apps/notebook/src/worker/messages.ts";
 import type { PlanRead } from "../../apps/notebook/src/worker/planMessages.ts";
 import { createRunner, type WorkerLike } from "../../apps/notebook/src/worker/runner.ts";
 
@@ -12,7 +12,7 @@ import { createRunner, type WorkerLike } from "../../apps/notebook/src/worker/ru
 // the very text back), common practice, no source. No browser: workers are stood in for by hand.
 
 class HandWorker implements WorkerLike {
-  onmessage: ((event: MessageEvent<Reply>) => void) | null = null;
+  onmessage: ((event: MessageEvent<Reply | Unasked>) => void) | null = null;
   onerror: ((event: ErrorEvent) => void) | null = null;
   asked: (Request | Leave)[] = [];
   ended = false;
@@ -22,7 +22,7 @@ class HandWorker implements WorkerLike {
   terminate(): void {
     this.ended = true;
   }
-  say(data: Reply): void {
+  say(data: Reply | Unasked): void {
     this.onmessage?.(new MessageEvent("message", { data }));
   }
 }
@@ -37,7 +37,7 @@ const request = (run: number): Request => ({ kind: "forecast", run, plan: onePla
 /** A runner over workers by hand. */
 function handRunner(patience?: number) {
   const workers: HandWorker[] = [];
-  const heard: Reply[] = [];
+  const heard: (Reply | Unasked)[] = [];
   const start = () => {
     const worker = new HandWorker();
     workers.push(worker);
@@ -77,7 +77,7 @@ describe("createRunner", () => {
       workers[0]?.say({ kind: "begun", run: 2 });
       vi.advanceTimersByTime(1000);
       expect(workers.map((worker) => worker.ended)).toEqual([false]);
-      expect(heard.map(({ run }) => run)).toEqual([1, 2]);
+      expect(heard.map((message) => ("run" in message ? message.run : undefined))).toEqual([1, 2]);
 
       runner.stop();
       expect(workers[0]?.asked.at(-1)).toEqual({ kind: "leave" });
@@ -88,6 +88,58 @@ describe("createRunner", () => {
     } finally {
       vi.useRealTimers();
     }
+  });
+});
+
+describe("what a worker says unasked", () => {
+  it("is passed on whatever is asked meanwhile, and ends nothing", () => {
+    const { workers, heard, runner } = handRunner(100);
+    const unasked: Unasked = { kind: "unasked", forecast: forecastNamed("early") };
+    workers[0]?.say(unasked);
+    runner.run(request(1));
+    workers[0]?.say({ kind: "begun", run: 1 });
+    workers[0]?.say(unasked);
+    workers[0]?.say({ kind: "done", run: 1, problems: [] });
+    expect(heard.map(({ kind }) => kind)).toEqual(["unasked", "begun", "unasked", "done"]);
+    expect(workers.map((worker) => worker.ended)).toEqual([false]);
+  });
+
+  it("is shown when its plan is the current one, and else waits until it is", async () => {
+    const read = async (text: string): Promise<PlanRead> => {
+      const { plan: found, problems } = readPlan(text);
+      return { text, problems, stated: undefined, ...(found === undefined ? {} : { plan: found }) };
+    };
+    let say: (message: Reply | Unasked) => void = () => {};
+    const asked: Request[] = [];
+    const reader = { read, try: async () => undefined, hurry: () => {} };
+    const store = createStore(plan, reader, (kind, reply) => {
+      if (kind === "forecast") say = reply;
+      return { run: (one) => asked.push(one), stop: () => {} };
+    });
+    const quiet = async (): Promise<void> => {
+      while (store.state.reading) await new Promise((resolve) => setTimeout(resolve, 1));
+    };
+    const early = (text: string, title: string): Forecast => ({
+      ...forecastNamed(title),
+      plan: { title, sha256: readPlan(text).plan?.sha256 ?? "", currency: "EUR", start: "2027-02-01" },
+    });
+    await quiet();
+    const longer = plan.replace("duration: 5", "duration: 9");
+    const ahead = early(longer, "ahead");
+    say({ kind: "unasked", forecast: ahead });
+    expect(store.state.answer).toBeUndefined();
+    const now = early(plan, "now");
+    say({ kind: "unasked", forecast: now });
+    expect(store.state.answer).toEqual({ forecast: now, stage: "first", plan: store.state.current });
+    store.setText(longer);
+    await quiet();
+    expect(store.state.answer).toEqual({ forecast: ahead, stage: "first", plan: store.state.current });
+    // The full answer stands, whatever comes late.
+    const full = early(longer, "full");
+    say({ kind: "forecast", run: asked.at(-1)?.run ?? -1, stage: "full", forecast: full });
+    say({ kind: "unasked", forecast: ahead });
+    expect(store.state.answer?.forecast).toBe(full);
+    expect(store.state.computing).toBe(false);
   });
 });
 

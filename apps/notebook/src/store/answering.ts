@@ -1,11 +1,11 @@
 import type { Forecast, Plan, Problem } from "@leeway/core";
-import type { Reply } from "../worker/messages.ts";
+import type { Reply, Unasked } from "../worker/messages.ts";
 import type { Runner } from "../worker/runner.ts";
 import { createAnswerCache } from "./answerCache.ts";
 import type { NotebookState } from "./state.ts";
 
 /** Makes a runner that hands its messages to the store. */
-export type StartRunner = (kind: "forecast" | "tornado", reply: (message: Reply) => void) => Runner;
+export type StartRunner = (kind: "forecast" | "tornado", reply: (message: Reply | Unasked) => void) => Runner;
 
 /** Computes answers and puts them into the state. */
 export interface Answering {
@@ -131,7 +131,11 @@ export function createAnswering(holder: Holder, startRunner: StartRunner, known?
     tornadoTimer = setTimeout(startTornado, tornadoAfter);
   }
 
-  function onForecast(message: Reply): void {
+  function onForecast(message: Reply | Unasked): void {
+    if (message.kind === "unasked") {
+      takeUnasked(message.forecast);
+      return;
+    }
     const of = running;
     if (of === undefined) return;
     const { sha256 } = of;
@@ -164,6 +168,14 @@ export function createAnswering(holder: Holder, startRunner: StartRunner, known?
     }
   }
 
+  /** The worker was told of a plan before this page was: its early answer is shown, or kept until the plan is known here. */
+  function takeUnasked(forecast: Forecast): void {
+    const { sha256 } = forecast.plan;
+    if (cache.get(sha256) !== undefined) return;
+    cache.put(sha256, { first: forecast });
+    if (plan?.sha256 === sha256) showFirst(forecast);
+  }
+
   function startTornado(): void {
     clearTimeout(tornadoTimer);
     const { answer, tornado } = holder.state;
@@ -177,7 +189,7 @@ export function createAnswering(holder: Holder, startRunner: StartRunner, known?
     tornadoes.run({ kind: "tornado", run, plan, from: { seed, design, iterations, committed } });
   }
 
-  function onTornado(message: Reply): void {
+  function onTornado(message: Reply | Unasked): void {
     const { answer, tornado } = holder.state;
     switch (message.kind) {
       case "begun":

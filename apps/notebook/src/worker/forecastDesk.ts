@@ -1,7 +1,7 @@
 import type { Forecast, Plan, Problem } from "@leeway/core";
 import { forecastInSlices } from "./forecastInSlices.ts";
 import type { Help } from "./help.ts";
-import type { HeadStart, Leave, Reply, Request } from "./messages.ts";
+import type { HeadStart, Leave, Reply, Request, Unasked } from "./messages.ts";
 
 /** At most this many progress messages a second: more would cost the page more than they tell. */
 const progressPerSecond = 20;
@@ -21,7 +21,7 @@ export type OnThreads = (
 
 /** What the desk needs of its thread. */
 export interface DeskTools {
-  post: (reply: Reply) => void;
+  post: (reply: Reply | Unasked) => void;
   /** Resolves after messages that have arrived meanwhile were taken. */
   breathe: () => Promise<void>;
   /** Chosen for a plan large enough to pay for threads; undefined: it is not. */
@@ -121,7 +121,7 @@ interface Work {
 }
 type Said = Reply extends infer R ? (R extends Reply ? Omit<R, "run"> : never) : never;
 
-function newWork(message: ForecastRequest | HeadStart, post: (reply: Reply) => void): Work {
+function newWork(message: ForecastRequest | HeadStart, post: DeskTools["post"]): Work {
   let run: number | undefined;
   const kept: Said[] = [];
   const work: Work = {
@@ -131,8 +131,11 @@ function newWork(message: ForecastRequest | HeadStart, post: (reply: Reply) => v
       return run;
     },
     say(reply) {
-      if (run === undefined) kept.push(reply);
-      else post({ ...reply, run });
+      if (run !== undefined) post({ ...reply, run });
+      // The page is busy with the edit that asks for it: said now, it need not be asked for first.
+      else if (reply.kind === "forecast" && reply.stage === "first")
+        post({ kind: "unasked", forecast: reply.forecast });
+      else kept.push(reply);
     },
     adopt(by) {
       run = by;

@@ -31,6 +31,12 @@ export type TornadoFrom = Pick<Forecast, "seed" | "design" | "iterations" | "com
 /** `first`: the early answer from few futures; `full`: the plan's own number of futures. */
 export type Stage = "first" | "full" | "tornado";
 
+/** The early answer to a plan that came ahead, before the page asked for it: the page may not have known of it yet. */
+export interface Unasked {
+  kind: "unasked";
+  forecast: Forecast;
+}
+
 /** What the workers answer. `run` is the request's, so that an answer nobody waits for can be told apart. */
 export type Reply =
   /** The request has arrived: the worker listens. */

@@ -1,4 +1,4 @@
-import type { Leave, Reply, Request } from "./messages.ts";
+import type { Leave, Reply, Request, Unasked } from "./messages.ts";
 
 /** One line of work: the newest request wins, an older one still running is left. */
 export interface Runner {
@@ -10,7 +10,7 @@ export interface Runner {
 export interface WorkerLike {
   postMessage(request: Request | Leave): void;
   terminate(): void;
-  onmessage: ((event: MessageEvent<Reply>) => void) | null;
+  onmessage: ((event: MessageEvent<Reply | Unasked>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
@@ -19,14 +19,15 @@ export interface WorkerLike {
  * stays warm for the next request. An idle worker is always kept.
  *
  * @param start  Starts a worker.
- * @param reply  Called with every message of the current request; never with one of an older request.
+ * @param reply  Called with every message of the current request, and with what comes unasked; never with one of an older
+ *               request.
  * @param patience  Ms that a busy worker has to take up a newer request before it is ended after all; 0: it does
  *                  not listen.
  * @param early  Its start takes longer than most answers: it is started before it is asked.
  */
 export function createRunner(
   start: () => WorkerLike,
-  reply: (message: Reply) => void,
+  reply: (message: Reply | Unasked) => void,
   patience = 0,
   early = patience > 0,
 ): Runner {
@@ -47,7 +48,12 @@ export function createRunner(
     const fresh = start();
     worked = "new";
     fresh.onmessage = (event) => {
-      if (fresh !== worker || event.data.run !== current) return;
+      if (fresh !== worker) return;
+      if (event.data.kind === "unasked") {
+        reply(event.data);
+        return;
+      }
+      if (event.data.run !== current) return;
       clearTimeout(watch);
       const over = event.data.kind === "done" || event.data.kind === "failed";
       worked = over ? "idle" : "busy";
