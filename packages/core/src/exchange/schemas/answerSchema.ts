@@ -1,11 +1,6 @@
 import { planJsonSchema } from "../../plan/schema.ts";
 import { ANSWER_SCHEMAS } from "./answerSchemas.ts";
-
-/** An answer whose JSON Schema is published. */
-export type SchemaName = "plan" | keyof typeof ANSWER_SCHEMAS;
-
-/** What has a published schema: the plan document, and what each of these verbs prints with `--json`. */
-export const SCHEMA_NAMES = ["plan", ...Object.keys(ANSWER_SCHEMAS)] as readonly SchemaName[];
+import type { SchemaName } from "./schemaNames.ts";
 
 /**
  * The JSON Schema (draft 2020-12) of the plan document or of an answer. Every number of an answer has
