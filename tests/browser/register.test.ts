@@ -1,4 +1,4 @@
-import { type RangeEstimate, readPlan } from "@leeway/core";
+import { type RangeEstimate, readPlan, SHAPES } from "@leeway/core";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
@@ -48,7 +48,7 @@ describe("names that are typed", () => {
 
 // The shapes and their bounds are those of the published format: a document with the new estimate must read.
 describe("another shape", () => {
-  it.each(["pert", "triangular", "uniform", "normal", "lognormal"] as const)("%s reads", (shape) => {
+  it.each(SHAPES)("%s reads", (shape) => {
     const range: RangeEstimate = {
       kind: "range",
       low: 2,

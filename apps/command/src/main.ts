@@ -1,12 +1,13 @@
 import { version } from "@leeway/core";
 import { type Call, parseCall } from "./call/parseCall.ts";
+import type { VerbName } from "./call/verbs.ts";
 import { exitCodes } from "./exitCodes.ts";
 import { printAnswer, printNote, printProblems } from "./output.ts";
 import { handleStops } from "./stopping.ts";
 import { helpVerb, overviewText, verbText } from "./verbs/help.ts";
 
 /** A verb is read when it is called for: most of the program is about other verbs. */
-const verbs: Readonly<Record<string, (call: Call) => Promise<number>>> = {
+const verbs: Readonly<Record<VerbName, (call: Call) => number | Promise<number>>> = {
   forecast: async (call) => (await import("./verbs/forecast.ts")).forecastVerb(call),
   explain: async (call) => (await import("./verbs/explain.ts")).explainVerb(call),
   confidence: async (call) => (await import("./verbs/confidence.ts")).confidenceVerb(call),
@@ -41,11 +42,8 @@ const verbs: Readonly<Record<string, (call: Call) => Promise<number>>> = {
   change: async (call) => (await import("./verbs/change.ts")).changeVerb(call),
   open: async (call) => (await import("./verbs/open.ts")).openVerb(call),
   new: async (call) => (await import("./verbs/new.ts")).newVerb(call),
+  help: (call) => helpVerb(call.subject),
 };
-
-function run(call: Call): number | Promise<number> {
-  return verbs[call.verb.name]?.(call) ?? helpVerb(call.subject);
-}
 
 /**
  * The command. Reads the call, does what it says and returns the exit code; text goes to standard output,
@@ -68,7 +66,7 @@ export async function main(words: readonly string[]): Promise<number> {
       return exitCodes.invalid;
     case "call":
       try {
-        return await run(parsed.call);
+        return await verbs[parsed.call.verb.name](parsed.call);
       } catch (error) {
         const trace = error instanceof Error ? error.stack : String(error);
         printNote(

@@ -1,5 +1,5 @@
 import { type EstimateAbout, estimateCurve, estimateReading } from "@leeway/charts";
-import type { RangeEstimate } from "@leeway/core";
+import { type RangeEstimate, SHAPES, shapeRules } from "@leeway/core";
 import jStat from "jstat";
 import { describe, expect, it } from "vitest";
 import { newDocument } from "./newDocument.ts";
@@ -95,7 +95,7 @@ describe("estimateCurve()", () => {
       range(5, 25, 25),
       range(5, 9, 25, { shape: "triangular" }),
       range(5, 9, 25, { bounds: "p5-p95" }),
-      ...(["uniform", "normal", "lognormal"] as const).map((shape): RangeEstimate => {
+      ...SHAPES.filter((shape) => !shapeRules[shape].takesLikely).map((shape): RangeEstimate => {
         const { likely: _, ...rest } = range(5, 9, 25, { shape, bounds: "p10-p90" });
         return rest;
       }),

@@ -4,7 +4,9 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { readPlan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
+import { verbs } from "../../../apps/command/src/call/verbs.ts";
 import { examples, examplesEnding, root, writing } from "./places.ts";
 import { printedBy } from "./printedBy.ts";
 import { type Block, readmeBlocks } from "./readmeBlocks.ts";
@@ -65,6 +67,13 @@ const PAGES = [
   "packages/charts/README.md",
 ];
 
+it("README.md lists every verb", () => {
+  const text = readFileSync(`${root}README.md`, "utf8");
+  const table = text.split("## The command")[1]?.split("## ")[0] ?? "";
+  const listed = new Set([...table.matchAll(/`([a-z]+)/g)].map(([, word]) => word));
+  expect(verbs.map(({ name }) => name).filter((name) => name !== "help" && !listed.has(name))).toEqual([]);
+});
+
 describe.each(PAGES)("%s", (readme) => {
   const blocks = readmeBlocks(readFileSync(root + readme, "utf8"));
   const programs = blocks.filter(({ language }) => language === "ts");
@@ -86,6 +95,14 @@ describe.each(PAGES)("%s", (readme) => {
       compare(readme, block, lines.map(runCommand).join(""));
     });
   }
+
+  it("shows plans that read where it shows a whole one", () => {
+    const whole = blocks.filter(
+      ({ language, code }) => language === "yaml" && /^tasks:$/m.test(code) && /^title:/m.test(code),
+    );
+    for (const { code, line } of whole) expect([line, readPlan(code).problems]).toEqual([line, []]);
+    if (readme === "README.md") expect(whole).toHaveLength(1);
+  });
 
   it("quotes the example plans word for word", () => {
     const plans = examplesEnding(".plan.yaml").map((name) => readFileSync(examples + name, "utf8"));

@@ -1,3 +1,4 @@
+import { SHAPES, type Shape, shapeRules } from "@leeway/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Kernel } from "../../../packages/core/src/kernel/types.ts";
@@ -30,21 +31,19 @@ function uniform(random: () => number): number {
   return random();
 }
 
-const shapes = ["pert", "triangular", "uniform", "normal", "lognormal"] as const;
-
 function rangeTable(random: () => number, kernel?: Kernel) {
-  const shape = shapes[Math.floor(random() * shapes.length)] as (typeof shapes)[number];
-  const low = shape === "lognormal" ? 1 + random() : random() * 10 - 6;
+  const shape = SHAPES[Math.floor(random() * SHAPES.length)] as Shape;
+  const { takesLikely, ends } = shapeRules[shape];
+  const low = ends === "above-nought" ? 1 + random() : random() * 10 - 6;
   const high = low + 0.1 + random() * 10;
-  const open = shape === "normal" || shape === "lognormal";
   const table = quantileTable({
     kind: "range",
     low,
     high,
     shape,
-    bounds: open ? "p10-p90" : "extremes",
+    bounds: ends === "both" ? "extremes" : "p10-p90",
     unit: "days",
-    ...(shape === "pert" || shape === "triangular" ? { likely: low + random() * (high - low) } : {}),
+    ...(takesLikely ? { likely: low + random() * (high - low) } : {}),
   });
   return kernel === undefined ? table : { ...table, values: kernel.arena.table(table.values) };
 }

@@ -1,4 +1,4 @@
-import type { Shape } from "@leeway/core";
+import { SHAPES, type Shape } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { fillFromTable, lawOf, quantileTable } from "../../../packages/core/src/sampling/index.ts";
 import type { StandardLaw } from "../../../packages/core/src/sampling/shapes/standardForm.ts";
@@ -21,6 +21,10 @@ const laws: [Shape, number][] = [
   ["lognormal", 0.1],
   ["lognormal", 0.5],
 ];
+
+it("has a law of every shape", () => {
+  expect(SHAPES.filter((shape) => !laws.some(([of]) => of === shape))).toEqual([]);
+});
 
 const exact = (law: StandardLaw, u: number): number => (u <= 0.5 ? law.lower(u) : law.upper(1 - u));
 

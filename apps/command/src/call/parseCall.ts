@@ -6,7 +6,7 @@ import { type OptionRule, type VerbRule, verbs } from "./verbs.ts";
 
 /** A call that keeps the rules of its verb. */
 export interface Call {
-  verb: VerbRule;
+  verb: (typeof verbs)[number];
   /** The plan (`-`: standard input), or for `help` the verb asked about. */
   subject?: string;
   /** The plan it is compared with, for a verb that takes two; or the word after the plan. */
@@ -32,7 +32,7 @@ function unknownOption(rawName: string, verb: VerbRule): Problem {
   );
 }
 
-function findVerb(word: string | undefined): VerbRule | Problem {
+function findVerb(word: string | undefined): Call["verb"] | Problem {
   if (word === undefined) {
     return callProblem("missing-verb", "leeway", "It needs a verb.", "Try `leeway help`.");
   }
@@ -82,7 +82,7 @@ function checkSubjects(verb: VerbRule, words: readonly string[], problems: Probl
 export function parseCall(words: readonly string[]): ParsedCall {
   const wanted = words.find((word) => !word.startsWith("-"));
   const verb = findVerb(wanted);
-  const known: OptionRule[] = "options" in verb ? verb.options : [];
+  const known: readonly OptionRule[] = "options" in verb ? verb.options : [];
   const { tokens } = parseArgs({
     args: [...words],
     options: Object.fromEntries(

@@ -26,7 +26,7 @@ export interface VerbRule {
     /** There may be many; then it may be left out too. */
     many?: true;
   };
-  options: OptionRule[];
+  options: readonly OptionRule[];
   /** Further lines for `help VERB`. */
   notes?: string;
 }
@@ -42,8 +42,7 @@ export function wordsAfter({ plans, word }: VerbRule): string {
 
 const beforehand = "What --with and --without name is settled beforehand and not weighed.";
 
-/** Every verb there is. `help`, the check of the call and its suggestions all read this list. */
-export const verbs: readonly VerbRule[] = [
+const rows = [
   {
     name: "forecast",
     summary: "finish and cost with their chances, and what drives them",
@@ -728,4 +727,9 @@ export const verbs: readonly VerbRule[] = [
     plans: 0,
     options: [],
   },
-];
+] as const satisfies readonly VerbRule[];
+/** A verb by name: what `main.ts` has to know how to do. */
+export type VerbName = (typeof rows)[number]["name"];
+
+/** Every verb there is. `help`, the check of the call and its suggestions all read this list. */
+export const verbs: readonly (VerbRule & { name: VerbName })[] = rows;

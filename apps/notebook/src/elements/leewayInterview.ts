@@ -1,4 +1,11 @@
-import type { Askable, Interview, InterviewKey, Opinion, Plan } from "@leeway/core";
+import {
+  type Askable,
+  type Interview,
+  type InterviewKey,
+  type Opinion,
+  type Plan,
+  SHAPES,
+} from "@leeway/core";
 import { html, nothing } from "lit";
 import { today } from "../handing/today.ts";
 import type { Edit } from "../plan/edit.ts";
@@ -274,7 +281,7 @@ function usual(stated: unknown): Parameters<typeof Parts.writeOpinion>[2] {
   const { shape, bounds }: { shape?: unknown; bounds?: unknown } =
     typeof said === "object" && said !== null ? said : {};
   return {
-    shape: (["pert", "triangular", "uniform", "normal", "lognormal"] as const).find((one) => one === shape),
+    shape: SHAPES.find((one) => one === shape),
     bounds: (["extremes", "p10-p90", "p5-p95"] as const).find((one) => one === bounds),
   };
 }

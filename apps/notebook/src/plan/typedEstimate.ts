@@ -1,4 +1,4 @@
-import type { Estimate, FixedEstimate, RangeEstimate } from "@leeway/core";
+import { type Estimate, type FixedEstimate, type RangeEstimate, SHAPES, shapeRules } from "@leeway/core";
 import type { EstimateCells } from "./estimateEntry.ts";
 import { readNumber } from "./readNumber.ts";
 
@@ -26,21 +26,20 @@ export function typedEstimate(
     return likely === undefined ? undefined : { kind: "fixed", value: likely, unit };
   if (low === undefined || high === undefined) return undefined;
   const { shape, bounds } = before.kind === "range" ? before : usualShape(usual);
-  const peaked = shape === "pert" || shape === "triangular";
-  if (peaked ? likely === undefined : likely !== undefined) return undefined;
+  const { takesLikely, ends } = shapeRules[shape];
+  if (takesLikely ? likely === undefined : likely !== undefined) return undefined;
   if (low > high || (likely !== undefined && (likely < low || likely > high))) return undefined;
   if (low === high) return { kind: "fixed", value: low, unit };
-  if ((shape === "normal" || shape === "lognormal") && bounds === "extremes") return undefined;
-  if (shape === "lognormal" && low <= 0) return undefined;
+  if (ends !== "both" && bounds === "extremes") return undefined;
+  if (ends === "above-nought" && low <= 0) return undefined;
   return { kind: "range", low, high, shape, bounds, unit, ...(likely === undefined ? {} : { likely }) };
 }
 
 function usualShape(usual: unknown): Pick<RangeEstimate, "shape" | "bounds"> {
   const said: Record<string, unknown> = typeof usual === "object" && usual !== null ? { ...usual } : {};
-  const shapes = ["pert", "triangular", "uniform", "normal", "lognormal"] as const;
   const ends = ["extremes", "p10-p90", "p5-p95"] as const;
   return {
-    shape: shapes.find((shape) => shape === said.shape) ?? "pert",
+    shape: SHAPES.find((shape) => shape === said.shape) ?? "pert",
     bounds: ends.find((bounds) => bounds === said.bounds) ?? "extremes",
   };
 }

@@ -1,7 +1,8 @@
 import type { EstimateDefaults } from "../plan/build/estimate.ts";
-import { BOUNDS, SHAPES } from "../plan/definition/estimate.ts";
+import { BOUNDS } from "../plan/definition/estimate.ts";
 import { addToPlan, type PlanEdit } from "../plan/edit/editPlan.ts";
 import { isObject } from "../plan/edit/model.ts";
+import { SHAPES } from "../plan/shapes.ts";
 import { readSource } from "../plan/source/readSource.ts";
 import { toJson } from "../plan/source/toJson.ts";
 import type { Id, Opinion, Task } from "../plan/types.ts";

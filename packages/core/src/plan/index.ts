@@ -15,6 +15,7 @@ export { approvalHash, planHash, planHashes } from "./hash.ts";
 export { describeProblem, type Problem } from "./problem.ts";
 export { type PlanReading, planFromData, readPlan } from "./readPlan.ts";
 export { planJsonSchema } from "./schema.ts";
+export { SHAPES, type ShapeRule, shapeRules } from "./shapes.ts";
 export type { Json } from "./source/toJson.ts";
 export { type StarterOptions, starterPlan } from "./starterPlan.ts";
 export type * from "./types.ts";

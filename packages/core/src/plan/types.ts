@@ -32,7 +32,7 @@ export interface FixedEstimate {
   value: InUnitOfEstimate;
   unit: TimeUnit;
 }
-/** low <= likely <= high with low < high; `likely` is absent for uniform, normal and lognormal. */
+/** low <= likely <= high with low < high; `likely` is absent where the shape takes none. */
 export interface RangeEstimate {
   kind: "range";
   low: InUnitOfEstimate;

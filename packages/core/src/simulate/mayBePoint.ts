@@ -1,3 +1,4 @@
+import { shapeRules } from "../plan/shapes.ts";
 import type { Estimate, Task } from "../plan/types.ts";
 import { standardise } from "../sampling/shapes/standardise.ts";
 import type { Amount, ModelEntry, Slot, TaskImpact } from "./model.ts";
@@ -39,7 +40,8 @@ function least({ slot, value }: Amount, slots: readonly Slot[]): number {
 function lowest(estimate: Estimate): number {
   if (estimate.kind === "fixed") return estimate.value;
   if (estimate.kind === "outcomes") return Math.min(...estimate.outcomes.map(({ value }) => value));
-  if (estimate.shape === "lognormal") return Number.MIN_VALUE;
-  if (estimate.shape === "normal") return Number.NEGATIVE_INFINITY;
+  const { ends } = shapeRules[estimate.shape];
+  if (ends === "above-nought") return Number.MIN_VALUE;
+  if (ends === "none") return Number.NEGATIVE_INFINITY;
   return estimate.bounds === "extremes" ? estimate.low : standardise(estimate).shift;
 }

@@ -1,3 +1,4 @@
+import { shapeRules } from "../../plan/shapes.ts";
 import type { Estimate, Opinion } from "../../plan/types.ts";
 import { estimateQuantile } from "../../sampling/estimateQuantile.ts";
 import type { OpinionOf } from "../askable.ts";
@@ -73,8 +74,7 @@ function pooledEstimate(
   { shape, bounds, unit }: ReturnType<typeof commonTerms>,
 ): Estimate {
   if (low === high) return { kind: "fixed", value: low, unit };
-  const takesLikely = shape === "pert" || shape === "triangular";
-  return { kind: "range", low, ...(takesLikely && { likely }), high, shape, bounds, unit };
+  return { kind: "range", low, ...(shapeRules[shape].takesLikely && { likely }), high, shape, bounds, unit };
 }
 
 /** See `Pooling.curveGap`. */

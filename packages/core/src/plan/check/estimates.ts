@@ -1,6 +1,7 @@
 import type { PlanDraft } from "../definition/draft.ts";
 import type { EstimateDraft } from "../definition/estimate.ts";
 import type { Reading } from "../definition/reading.ts";
+import { shapeRules } from "../shapes.ts";
 import type { Place } from "../source/place.ts";
 import { TOLERANCE } from "./tolerance.ts";
 
@@ -44,7 +45,8 @@ function checkRange(draft: EstimateDraft, place: Place, plan: PlanDraft, reading
   const shape = draft.shape ?? plan.estimates?.shape ?? "pert";
   const bounds = draft.bounds ?? plan.estimates?.bounds ?? "extremes";
   const by = draft.shape === undefined && plan.estimates?.shape !== undefined ? " (from `estimates`)" : "";
-  if (shape === "pert" || shape === "triangular") {
+  const { takesLikely, ends } = shapeRules[shape];
+  if (takesLikely) {
     if (likely === undefined && !hasKey(place, "likely")) {
       problem(
         "estimate-shape",
@@ -52,21 +54,18 @@ function checkRange(draft: EstimateDraft, place: Place, plan: PlanDraft, reading
         "Add `likely`, or use shape: uniform.",
       );
     }
-    return;
-  }
-  if (likely !== undefined) {
+  } else if (likely !== undefined) {
     const remedy = "Write { low, high } only, or give it shape: pert or triangular.";
     problem("estimate-shape", `The shape ${shape}${by} takes no \`likely\`.`, remedy);
   }
-  if (shape === "uniform") return;
-  if (bounds === "extremes") {
+  if (ends !== "both" && bounds === "extremes") {
     const remedy = "Add bounds: p10-p90 or p5-p95, or use shape: pert.";
     problem("estimate-shape", `The shape ${shape}${by} has no extremes; its bounds are percentiles.`, remedy);
   }
-  if (shape === "lognormal" && low <= 0) {
+  if (ends === "above-nought" && low <= 0) {
     problem(
       "estimate-shape",
-      `The shape lognormal${by} needs low above 0; it is ${low}.`,
+      `The shape ${shape}${by} needs low above 0; it is ${low}.`,
       "Raise low, or use shape: normal.",
     );
   }

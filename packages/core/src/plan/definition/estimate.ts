@@ -1,3 +1,4 @@
+import { SHAPES, shapeRules } from "../shapes.ts";
 import type { Place } from "../source/place.ts";
 import type { Bounds, Shape, TimeUnit } from "../types.ts";
 import { listOf } from "./list.ts";
@@ -6,15 +7,11 @@ import type { Reading } from "./reading.ts";
 import { choice, number } from "./scalars.ts";
 import { type Definitions, type JsonSchema, optional, required, type Type } from "./type.ts";
 
-export const SHAPES = [
-  "pert",
-  "triangular",
-  "uniform",
-  "normal",
-  "lognormal",
-] as const satisfies readonly Shape[];
 export const BOUNDS = ["extremes", "p10-p90", "p5-p95"] as const satisfies readonly Bounds[];
 export const UNITS = ["days", "weeks"] as const satisfies readonly TimeUnit[];
+const without = SHAPES.filter((shape) => !shapeRules[shape].takesLikely);
+/** What is said of the key `likely`. */
+export const LIKELY = `The most likely value; none for ${without.slice(0, -1).join(", ")} and ${without.at(-1)}.`;
 /** What an estimate counts: only time has a unit. */
 export type Measure = "time" | "money" | "plain";
 
@@ -42,7 +39,7 @@ function define(measure: Measure) {
   });
   const range = {
     low: required(value, "the low value.", ["min", "minimum", "optimistic", "best"]),
-    likely: optional(value, "The most likely value; none for uniform, normal and lognormal.", {
+    likely: optional(value, LIKELY, {
       mistakenFor: ["mode", "most-likely", "mostLikely", "expected"],
     }),
     high: required(value, "the high value.", ["max", "maximum", "pessimistic", "worst"]),

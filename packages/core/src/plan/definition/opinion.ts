@@ -1,6 +1,7 @@
+import { SHAPES } from "../shapes.ts";
 import type { Place } from "../source/place.ts";
 import { enteredBy, who } from "./common.ts";
-import { BOUNDS, SHAPES, UNITS } from "./estimate.ts";
+import { BOUNDS, LIKELY, UNITS } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { object } from "./object.ts";
 import type { Reading } from "./reading.ts";
@@ -23,7 +24,7 @@ export const opinion = object(
     }),
     of: optional(choice(...OPINION_OF), "What it is an estimate of; by default the task's time."),
     low: required(value, "the low value.", ["min", "optimistic", "best"]),
-    likely: optional(value, "The most likely value; none for uniform, normal and lognormal.", {
+    likely: optional(value, LIKELY, {
       mistakenFor: ["mode", "most-likely", "mostLikely"],
     }),
     high: required(value, "the high value.", ["max", "pessimistic", "worst"]),

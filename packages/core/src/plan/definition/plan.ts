@@ -1,7 +1,8 @@
+import { SHAPES } from "../shapes.ts";
 import { acceptedFinding } from "./acceptedFinding.ts";
 import { who } from "./common.ts";
 import { decision } from "./decision.ts";
-import { BOUNDS, estimate, SHAPES } from "./estimate.ts";
+import { BOUNDS, estimate } from "./estimate.ts";
 import { listOf } from "./list.ts";
 import { id, label, reference } from "./names.ts";
 import { object } from "./object.ts";

@@ -3,7 +3,8 @@
  * value = shift + scale * standard value.
  *
  * `lower(u)` is the quantile at u and `upper(w)` the quantile at 1 - w, each exact for tiny arguments; both take
- * numbers in [0, 1] and never leave [min, max], which may be infinite.
+ * numbers in [0, 1] and never leave [min, max], which may be infinite. `min` and `max` are as `shapeRules` says of the
+ * shape: `both` [0, 1], `above-nought` [0, Infinity], `none` [-Infinity, Infinity]. The program in the kernel counts on it.
  */
 export interface StandardLaw {
   readonly min: number;

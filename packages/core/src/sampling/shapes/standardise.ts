@@ -31,30 +31,36 @@ export function standardise(estimate: RangeEstimate): Standardised {
   const { shape, low, high } = estimate;
   const p = boundsProbability(estimate.bounds);
   const width = high - low;
-  if (shape === "uniform") {
-    const scale = width / (1 - 2 * p);
-    return { shape, parameter: 0, shift: low - p * scale, scale };
+  switch (shape) {
+    case "uniform": {
+      const scale = width / (1 - 2 * p);
+      return { shape, parameter: 0, shift: low - p * scale, scale };
+    }
+    case "pert":
+    case "triangular": {
+      if (estimate.likely === undefined) throw new Error(`A ${shape} estimate needs a likely value.`);
+      const ratio = (estimate.likely - low) / width;
+      if (p === 0) return { shape, parameter: ratio, shift: low, scale: width };
+      const parameter = shape === "pert" ? pertModeAt(p, ratio) : modeAt(triangularLaw, p, ratio);
+      const law = standardLaw(shape, parameter);
+      const a = law.lower(p);
+      const scale = width / (law.upper(p) - a);
+      return { shape, parameter, shift: low - a * scale, scale };
+    }
+    case "normal":
+      return { shape, parameter: 0, shift: low + width / 2, scale: width / normalReach(shape, p) };
+    case "lognormal": {
+      const reach = normalReach(shape, p);
+      if (!(low > 0)) throw new Error("A lognormal estimate needs a low value above 0.");
+      // A narrow range needs the quotient, a very wide one would overflow it.
+      const spread = high / low < 2 ? logarithm(high / low) : logarithm(high) - logarithm(low);
+      return { shape, parameter: spread / reach, shift: 0, scale: Math.sqrt(low) * Math.sqrt(high) };
+    }
   }
-  if (shape === "pert" || shape === "triangular") {
-    if (estimate.likely === undefined) throw new Error(`A ${shape} estimate needs a likely value.`);
-    const ratio = (estimate.likely - low) / width;
-    if (p === 0) return { shape, parameter: ratio, shift: low, scale: width };
-    const parameter = shape === "pert" ? pertModeAt(p, ratio) : modeAt(triangularLaw, p, ratio);
-    const law = standardLaw(shape, parameter);
-    const a = law.lower(p);
-    const scale = width / (law.upper(p) - a);
-    return { shape, parameter, shift: low - a * scale, scale };
-  }
+}
+
+/** How far apart the bounds of the standard normal law are. */
+function normalReach(shape: Shape, p: number): number {
   if (p === 0) throw new Error(`A ${shape} estimate has no lowest or highest value: give percentile bounds.`);
-  const reach = -2 * normalScore(p);
-  if (shape === "normal") return { shape, parameter: 0, shift: low + width / 2, scale: width / reach };
-  if (!(low > 0)) throw new Error("A lognormal estimate needs a low value above 0.");
-  // A narrow range needs the quotient, a very wide one would overflow it.
-  const spread = high / low < 2 ? logarithm(high / low) : logarithm(high) - logarithm(low);
-  return {
-    shape,
-    parameter: spread / reach,
-    shift: 0,
-    scale: Math.sqrt(low) * Math.sqrt(high),
-  };
+  return -2 * normalScore(p);
 }

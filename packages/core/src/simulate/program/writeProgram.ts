@@ -1,4 +1,5 @@
 import { bytesOfRows, type Kernel, type TablesToMake } from "../../kernel/index.ts";
+import { shapeRules } from "../../plan/shapes.ts";
 import { outcomeTable } from "../../sampling/index.ts";
 import { standardise } from "../../sampling/shapes/standardise.ts";
 import type { AsWritten } from "../asWritten.ts";
@@ -69,7 +70,7 @@ export function lawsOf(model: Model, kernel: Kernel, later?: TablesToMake): (Law
     const { shape, parameter, shift, scale } = standardise(estimate);
     const table = kernel.table(shape, parameter, later).byteOffset;
     // The standard laws with two ends begin at 0.
-    const neverBelow = shape !== "normal" && shape !== "lognormal" && shift >= 0 && scale >= 0;
+    const neverBelow = shapeRules[shape].ends === "both" && shift >= 0 && scale >= 0;
     return { table, shift, scale, neverBelow };
   });
 }

@@ -1,3 +1,4 @@
+import { shapeRules } from "../../../plan/shapes.ts";
 import type { Bounds, Estimate, RangeEstimate } from "../../../plan/types.ts";
 import { listWords, moneyWords, numberWords, percentWords } from "./numbers.ts";
 
@@ -36,13 +37,6 @@ const outer: Record<Bounds, [string, string]> = {
   "p10-p90": ["P10", "P90"],
   "p5-p95": ["P5", "P95"],
 };
-const shapes = {
-  pert: "PERT",
-  triangular: "triangular",
-  uniform: "uniform",
-  normal: "normal",
-  lognormal: "lognormal",
-};
 
 /** The stated figures of a range by name, in the order low, likely, high. */
 function figures(range: RangeEstimate): [string, number][] {
@@ -65,7 +59,7 @@ export function estimateWords(estimate: Estimate, unit: Unit): string {
       const words = all.map(([name, value], k) =>
         k === all.length - 1 ? `${name} ${unit.value(value, estimate)}` : `${name} ${unit.bare(value)}`,
       );
-      const shape = estimate.shape === "pert" ? "" : ` (${shapes[estimate.shape]})`;
+      const shape = estimate.shape === "pert" ? "" : ` (${shapeRules[estimate.shape].name})`;
       return `${words.join(", ")}${shape}`;
     }
   }
@@ -120,6 +114,7 @@ export function estimateChange(older: Estimate | undefined, newer: Estimate | un
     const to = k === changed.length - 1 ? unit.value(value, newer) : unit.bare(value);
     return `${name} from ${unit.bare(old)} to ${to}`;
   });
-  if (older.shape !== newer.shape) parts.push(`shape from ${shapes[older.shape]} to ${shapes[newer.shape]}`);
+  if (older.shape !== newer.shape)
+    parts.push(`shape from ${shapeRules[older.shape].name} to ${shapeRules[newer.shape].name}`);
   return listWords(parts);
 }
