@@ -5,7 +5,8 @@
  *   --quick   up to 100,000 iterations
  *   --write   the table into tests/bench/RESULTS.md
  *
- * Times are `compile` + `simulate` + `summarise` of `--timing`; reading the plan is not in them, on either side.
+ * Times are `compile` + `simulate` + `summarise` of `--timing`; reading the plan is not in them, on either
+ * side, and has a column of its own, in which the start of the program is.
  */
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
@@ -51,8 +52,8 @@ function ours(file, iterations) {
   );
   if (status !== 0) throw new Error(`${file}, ${iterations} iterations:\n${stderr}`);
   const lines = stderr.trim().split("\n");
-  const { compile, simulate, summarise } = JSON.parse(lines.at(-2));
-  return { seconds: compile + simulate + summarise, megabytes: Number(lines.at(-1)) };
+  const { read, compile, simulate, summarise } = JSON.parse(lines.at(-2));
+  return { read, seconds: compile + simulate + summarise, megabytes: Number(lines.at(-1)) };
 }
 
 const hasNumpy = spawnSync("python3", ["-c", "import numpy"]).status === 0;
@@ -76,6 +77,7 @@ const heads = [
   "least-most",
   "ns a task and iteration",
   "MB",
+  "read s",
   "numpy s",
   "numpy / ours",
 ];
@@ -97,6 +99,7 @@ function row(name, file, tasks, iterations, { numpy = false } = {}) {
     spread(seconds),
     digits((median(seconds) * 1e9) / work),
     String(median(runs.map((run) => run.megabytes))),
+    digits(median(runs.map((run) => run.read))),
     peer === undefined ? "" : digits(peer),
     peer === undefined ? "" : (peer / median(seconds)).toFixed(1),
   ]);
