@@ -5,7 +5,7 @@ import { sizeFault } from "./sizeFault.ts";
 
 /**
  * Reads a text as JSON where it is JSON, as YAML 1.2 otherwise. JSON has its own path because it is an
- * order of magnitude faster (3,000 tasks, 880 kB: see tests/contract/plan/speed.test.ts).
+ * order of magnitude faster (`npm run bench` tells how long that takes).
  */
 export function readSource(text: string): SourceTree {
   const tooLarge = sizeFault(text);
