@@ -3,12 +3,8 @@ import type { LitElement, ReactiveController } from "lit";
 import { estimateAt } from "../plan/estimateAt.ts";
 import { statedAt } from "../plan/stated.ts";
 import { typedEstimate } from "../plan/typedEstimate.ts";
+import { CurvePlace } from "./curvePlace.ts";
 import { LeewayEstimateCurve } from "./leewayEstimateCurve.ts";
-
-/** Px that the curve takes, about. */
-const room = 380;
-/** Px that what stays at the top of the page takes, at most. */
-const bar = 90;
 
 interface Knows {
   readonly plan: Plan | undefined;
@@ -17,14 +13,16 @@ interface Knows {
 
 /**
  * Shows what the estimate of a row says, in any table of the page, while one of its three cells has the focus. The curve is made once and goes to
- * the row that is worked in, as its last cell: it lies over the rows below and moves none of them. Its fields carry
- * `data-estimate`, the path, with `data-unit` and `data-of` for its words.
+ * the row that is worked in, as its last cell, and is shown at that edge of the window where the row is not
+ * (`curvePlace.ts`): it moves no row and hides neither this one nor its neighbours. Its fields carry `data-estimate`, the
+ * path, with `data-unit` and `data-of` for its words.
  */
 export class EstimateCurves implements ReactiveController {
   #host: LitElement;
   #knows: () => Knows | undefined;
   #cell = document.createElement("td");
   #curve = new LeewayEstimateCurve();
+  #place = new CurvePlace(this.#cell);
   #path = "";
   #closing = false;
 
@@ -34,6 +32,7 @@ export class EstimateCurves implements ReactiveController {
     this.#knows = knows;
     this.#cell.className = "curve-cell";
     this.#cell.setAttribute("role", "cell");
+    this.#cell.popover = "manual";
     this.#cell.append(this.#curve);
   }
 
@@ -69,12 +68,8 @@ export class EstimateCurves implements ReactiveController {
       of: takes(this.#path),
     };
     if (this.#cell.parentElement !== row) {
-      const { top, bottom } = row.getBoundingClientRect();
-      const above = innerHeight - bottom < room && top > room;
-      this.#cell.classList.toggle("above", above);
-      // Above there is no more room than that; below, the page goes on.
-      this.#cell.style.maxHeight = above ? `${Math.round(top) - bar}px` : "";
       row.append(this.#cell);
+      this.#place.open(row);
     }
     this.#show();
   };
@@ -119,6 +114,7 @@ export class EstimateCurves implements ReactiveController {
   #close(): void {
     if (this.#closing) return;
     this.#closing = true;
+    this.#place.close();
     this.#cell.remove();
     this.#closing = false;
   }

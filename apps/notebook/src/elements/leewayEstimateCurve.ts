@@ -7,6 +7,8 @@ import { plainEmptyHeaders } from "./plainEmptyHeaders.ts";
 
 /** Ms without a change after which the reading is said to those who listen. */
 const sayAfter = 700;
+/** The words stand beside the curve (estimateCurve.css). */
+const beside = "(min-width: 60.01rem)";
 
 let charts: typeof Charts | undefined;
 
@@ -60,7 +62,8 @@ export class LeewayEstimateCurve extends PageElement {
     if (place === null || wanted === this.#drawnFor) return;
     this.#drawnFor = wanted;
     const theme = matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light";
-    const width = Math.max(320, place.clientWidth);
+    const room = place.clientWidth;
+    const width = Math.max(320, Math.floor(matchMedia(beside).matches ? ((room - 26) * 7) / 12 : room));
     const figure = charts.estimateCurve(estimate, about, { document, width, theme });
     const open = place.querySelector("details")?.open ?? false;
     const focused = place.contains(document.activeElement);

@@ -166,7 +166,7 @@ export class LeewayRegister extends LongElement {
               ${delay === undefined ? html`<span class="quiet">no delay</span>` : outcomesWords(delay, unit)}
             </td>`
       }
-      <td role="cell" class="status" data-tools data-text=${statusWords(entry, entry.status)}>
+      <td role="cell" class="status" data-text=${statusWords(entry, entry.status)}>
         <select
           aria-label="${entry.name}: state"
           ?disabled=${this.readonly}
@@ -203,7 +203,7 @@ export class LeewayRegister extends LongElement {
   /** Made only while they are open: a long register does not carry a form for each of its rows. */
   #details(plan: Plan, entry: Entry, path: string) {
     const list = `${path}.impacts`;
-    return html`<td role="cell" class="more"><details
+    return html`<td role="cell" class="more" data-tools><details
       @toggle=${(event: Event) => {
         const details = event.target;
         if (!(details instanceof HTMLDetailsElement) || details.open === this.open.has(entry.id)) return;

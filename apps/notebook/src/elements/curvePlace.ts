@@ -1,0 +1,79 @@
+/** Px above and below the row that are left free with it: enough to read a neighbour. */
+const spare = 68;
+
+/**
+ * Where the curve of an estimate is shown: over the page at its lower edge, or below the line that stays at its upper
+ * edge where the row that is worked in stands low. So it hides neither that row nor its neighbours, and moves none. Only where
+ * neither edge has the room, the page is scrolled a little.
+ *
+ * Its cell is a popover: whatever is painted later on the page stays under it.
+ */
+export class CurvePlace {
+  #cell: HTMLElement;
+  #row: HTMLElement | undefined;
+  #above = false;
+
+  constructor(cell: HTMLElement) {
+    this.#cell = cell;
+  }
+
+  open(row: HTMLElement): void {
+    if (this.#row === undefined) {
+      addEventListener("scroll", this.#follow, { passive: true });
+      addEventListener("resize", this.#follow);
+      // The keyboard of a phone takes its room from the window that is seen, and no more than that is told.
+      visualViewport?.addEventListener("resize", this.#follow);
+    }
+    this.#row = row;
+    this.#cell.showPopover();
+    const missing = this.#put();
+    if (missing > 0) scrollBy({ top: missing, behavior: "instant" });
+  }
+
+  close(): void {
+    this.#row = undefined;
+    removeEventListener("scroll", this.#follow);
+    removeEventListener("resize", this.#follow);
+    visualViewport?.removeEventListener("resize", this.#follow);
+    keepFree(0, 0);
+  }
+
+  #follow = (): void => {
+    this.#put();
+  };
+
+  /** Returns by how much the page has to be scrolled for the row and what is below it to be seen. */
+  #put(): number {
+    const cell = this.#cell;
+    const row = this.#row?.getBoundingClientRect();
+    const report = cell.closest(".report")?.getBoundingClientRect();
+    if (row === undefined || report === undefined) return 0;
+    const top = Math.max(0, document.querySelector("leeway-bar")?.getBoundingClientRect().bottom ?? 0);
+    const seen = visualViewport;
+    // What is zoomed into is not a smaller window.
+    const bottom = seen !== null && seen.scale === 1 ? Math.min(innerHeight, seen.height) : innerHeight;
+    cell.style.left = `${report.left}px`;
+    cell.style.width = `${report.width}px`;
+    cell.style.maxHeight = `${Math.max(160, bottom - top - row.height - spare - 8)}px`;
+    const { height } = cell.getBoundingClientRect();
+    const fitsBelow = row.bottom + spare <= bottom - height;
+    const fitsAbove = row.top - spare >= top + height;
+    // Where it is, it stays as long as it can.
+    if (this.#above ? !fitsAbove : !fitsBelow) this.#above = fitsAbove;
+    cell.style.top = `${this.#above ? top : bottom - height}px`;
+    keepFree(this.#above ? height : 0, this.#above ? 0 : height);
+    if (fitsBelow || fitsAbove) return 0;
+    return Math.min(row.bottom + spare - (bottom - height), row.top - top - 8);
+  }
+}
+
+/** What the browser scrolls to, and the words that stay at the lower edge, keep clear of it (page.css, rows.css). */
+function keepFree(above: number, below: number): void {
+  const { style } = document.documentElement;
+  for (const [name, height] of [
+    ["--curve-above", above],
+    ["--curve-below", below],
+  ] as const)
+    if (height === 0) style.removeProperty(name);
+    else style.setProperty(name, `${height}px`);
+}

@@ -1,0 +1,157 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
+import { startChromium } from "./support/chromium.ts";
+import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { violations } from "./support/violations.ts";
+
+/** Widths, heights and places of a row in the window: above, in the middle, below. */
+const windows = [1280, 800, 390].flatMap((width) =>
+  ["start", "center", "end"].map((place) => ({ width, place })),
+);
+/** Waits until the page has taken up a new width: charts are drawn anew, and what stands below them moves. */
+async function resting(page: Page): Promise<void> {
+  await settled(page);
+  for (let before = -1, height = 0; before !== height; ) {
+    before = height;
+    await page.waitForTimeout(300);
+    height = await page.evaluate(() => document.documentElement.scrollHeight);
+  }
+}
+
+const permit = "Building permit decided: high, in working days";
+
+// WCAG 2.2, 2.4.11 (focus not obscured), recalled; that neighbours stay readable too: common practice, no source.
+describe("what is shown while a row is worked in", () => {
+  let browser: Browser;
+  let built: BuiltPage;
+  let notebook: Notebook;
+  beforeAll(async () => {
+    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
+    notebook = await openNotebook(browser, built.address);
+  });
+  afterAll(async () => {
+    await notebook?.close();
+    await browser?.close();
+    await built?.stop();
+  });
+
+  const rows = {
+    "a task": (page: Page) => cell(page, permit),
+    "a risk": (page: Page) => page.locator("#register input[data-estimate$='.delay']").nth(3),
+  };
+  for (const [name, input] of Object.entries(rows))
+    it.each(windows)(
+      `lets ${name} and its neighbours be read: $width px, row at the $place`,
+      async ({ width, place }) => {
+        const { page } = notebook;
+        await page.setViewportSize({ width, height: width === 390 ? 844 : 900 });
+        await page.locator("#title").focus();
+        await resting(page);
+        await input(page).evaluate((one, block) => {
+          one.closest("tr")?.scrollIntoView({ block, behavior: "instant" });
+        }, place as ScrollLogicalPosition);
+        await input(page).focus();
+        await page.locator(".curve-cell svg").waitFor();
+        await expect
+          .poll(() =>
+            page.evaluate(() => {
+              const curve = document.querySelector(".curve-cell");
+              const row = curve?.closest("tr");
+              const bar = document.querySelector("leeway-bar");
+              if (curve == null || row == null || bar === null) return ["nothing is shown"];
+              const over = curve.getBoundingClientRect();
+              const own = row.getBoundingClientRect();
+              // A neighbour is read by its first lines: it may be taller than the window.
+              const read = Math.min(56, innerHeight);
+              const wrong: string[] = [];
+              if (over.top < bar.getBoundingClientRect().bottom - 1) wrong.push("it covers the answer");
+              if (over.bottom > innerHeight + 1) wrong.push("it ends below the window");
+              if (over.top < own.bottom + read && over.bottom > own.top - read)
+                wrong.push(
+                  `it lies at ${over.top} to ${over.bottom}, the row at ${own.top} to ${own.bottom}`,
+                );
+              if (own.bottom + read > innerHeight + 1 && own.top < bar.getBoundingClientRect().bottom)
+                wrong.push("the row is out of the window");
+              const middle = document.elementFromPoint(
+                over.left + over.width / 2,
+                over.top + over.height / 2,
+              );
+              if (!curve.contains(middle)) wrong.push("something lies over it");
+              return wrong;
+            }),
+          )
+          .toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+      },
+    );
+
+  it.each([
+    { width: 1280, input: "#work tr#task-permit-decided .number input" },
+    { width: 800, input: "#work tr#task-permit-decided .number input" },
+    { width: 390, input: "#work tr#task-permit-decided .number input" },
+    { width: 320, input: "#work tr#task-permit-decided .number input" },
+    { width: 800, input: "#register input[data-estimate$='.delay']" },
+    { width: 390, input: "#register input[data-estimate$='.delay']" },
+    { width: 320, input: "#register input[data-estimate$='.delay']" },
+    { width: 390, input: "#register .response input" },
+    { width: 320, input: "#register .response input" },
+    { width: 1280, input: "#register .response input" },
+    { width: 390, input: "#people .list-table tbody tr:nth-of-type(2) input" },
+    { width: 320, input: "#people .list-table tbody tr:nth-of-type(2) input" },
+  ])("covers no words with the buttons of its row: $input at $width px", async ({ width, input }) => {
+    const { page } = notebook;
+    await page.setViewportSize({ width, height: 844 });
+    const at = page.locator(input).first();
+    await at.evaluate((one) => one.scrollIntoView({ block: "center", behavior: "instant" }));
+    await at.focus();
+    await page.locator("tr .row-tools").first().waitFor();
+    expect(
+      await at.evaluate((one) => {
+        const tools = one.closest("[data-item]")?.querySelector(".row-tools")?.getBoundingClientRect();
+        const around = one.closest("section");
+        if (tools === undefined || around === null) return ["no buttons"];
+        const covered: string[] = [];
+        if (tools.left < 0 || tools.right > innerWidth) covered.push("the edge of the window");
+        const meets = (box: DOMRect) =>
+          box.width > 1 &&
+          box.height > 1 &&
+          box.left < tools.right - 1 &&
+          box.right > tools.left + 1 &&
+          box.top < tools.bottom - 3 &&
+          box.bottom > tools.top + 3;
+        const words = document.createTreeWalker(around, NodeFilter.SHOW_TEXT);
+        while (words.nextNode()) {
+          const { currentNode: text } = words;
+          const parent = text.parentElement;
+          if (
+            parent === null ||
+            parent.closest(".row-tools, .curve-cell, .unseen, .stacked-unit, option") !== null
+          )
+            continue;
+          const range = document.createRange();
+          range.selectNodeContents(text);
+          if ((text.textContent ?? "").trim() !== "" && [...range.getClientRects()].some(meets))
+            covered.push(text.textContent ?? "");
+        }
+        for (const field of around.querySelectorAll<HTMLInputElement>(
+          "input, .task-bar :is(.work, .range, .written)",
+        ))
+          if (field.closest(".curve-cell, .row-tools") === null && meets(field.getBoundingClientRect()))
+            covered.push(field.getAttribute("aria-label") ?? field.getAttribute("class") ?? "a field");
+        return covered;
+      }),
+    ).toEqual([]);
+  });
+
+  it("has nothing that keeps anybody out", async () => {
+    const { page } = notebook;
+    for (const width of [1280, 390]) {
+      await page.setViewportSize({ width, height: 844 });
+      await cell(page, permit).focus();
+      await page.locator(".curve-cell svg").waitFor();
+      expect(await violations(page, "#work")).toEqual([]);
+    }
+    expect(notebook.troubles).toEqual([]);
+  });
+});
