@@ -37,7 +37,12 @@ describe("editing the plan by keyboard", () => {
     const was = await page.locator(".aside-line").textContent();
     expect(was).toContain(`Was ${before.date.replace(/^\w+ (\d+ \w{3})\w* /, "$1 ")}`);
     expect(was).toContain(before.sum);
-    expect(was).toMatch(/\d+ calendar days later/);
+    // Both units, so that it can be held against the dates and added up with what Changes tells.
+    const [, working = "", calendar] =
+      /([\d.]+) working days \((\d+) calendar days\) later/.exec(was ?? "") ?? [];
+    expect(Number(calendar)).toBe(dayOf(after) - dayOf(before.date));
+    await page.locator("#changes").evaluate((section) => section.scrollIntoView());
+    await page.locator("#changes .finding", { hasText: `: ${working} working days later` }).waitFor();
 
     // Only the number changed in the document: every comment and line stays.
     const edited = await page.locator("#plan-text").inputValue();

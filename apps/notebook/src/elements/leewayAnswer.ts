@@ -11,6 +11,7 @@ import {
   largestDrivers,
   type Spoken,
 } from "../words/answerWords.ts";
+import { KnownCalendars } from "../words/knownCalendars.ts";
 import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.ts";
 import { moved, movedWords } from "../words/movedWords.ts";
 import type { SourceKey } from "../words/sourceWords.ts";
@@ -29,6 +30,14 @@ export class LeewayAnswer extends PageElement {
   trying: number | undefined;
   /** Knows the name of the plan's file. */
   keeper: Keeper | undefined;
+
+  /** The calendars of the plans that were answered. */
+  #calendars = new KnownCalendars();
+
+  protected override willUpdate(): void {
+    const { plan } = this.state ?? {};
+    if (plan !== undefined) this.#calendars.note(plan);
+  }
 
   protected override render() {
     const { state } = this;
@@ -57,13 +66,13 @@ export class LeewayAnswer extends PageElement {
       <div class="because">
         <div>
           <p class="reason">
-            ${this.#contingency(forecast, reading)} of contingency over the plan as written. What adds most, on
-            average:
+            ${this.#contingency(forecast, reading)} of contingency over the plan as written. What adds most, in
+            working days on average:
           </p>
           <ol class="adds-most">
             ${largestDrivers(forecast).map(
               (driver) =>
-                html`<li><span>${toWhereItIsStated(driver)}</span> <span>${columnDays(driver.days)} days</span></li>`,
+                html`<li><span>${toWhereItIsStated(driver)}</span> <span>${columnDays(driver.days)}<span class="unseen"> working days</span></span></li>`,
             )}
           </ol>
         </div>
@@ -118,7 +127,7 @@ export class LeewayAnswer extends PageElement {
         : ` at ${committedLevel(previous)}`;
     return html`Was <s>${formatDate(previous.committed.date)}</s> and <s>${committedSum(previous)}</s>${level},
       now <u>${formatDate(forecast.committed.date)}</u> and <u>${committedSum(forecast)}</u>:
-      ${movedWords(forecast, previous)}.
+      ${movedWords(forecast, previous, this.#calendars.same(forecast, previous))}.
       ${moved(forecast, previous) ? html`<a href="#changes">Why it moved</a>` : nothing}`;
   }
 

@@ -1,4 +1,4 @@
-import { formatMoney, isoToMs } from "@leeway/charts";
+import { formatDays, formatMoney, isoToMs } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { roundedSum } from "./answerWords.ts";
 
@@ -7,19 +7,35 @@ export function moved(now: Forecast, was: Forecast): boolean {
   return now.committed.date !== was.committed.date || roundedSum(now) !== roundedSum(was);
 }
 
-/** What a change did to the committed date and sum: "7 calendar days later, EUR 3,100 more". */
-export function movedWords(now: Forecast, was: Forecast): string {
-  const days = Math.round((isoToMs(now.committed.date) - isoToMs(was.committed.date)) / 86_400_000);
+/**
+ * What a change did to the committed date and sum: "4.6 working days (7 calendar days) later, EUR 3,100 more". Working
+ * days are what the section Changes counts in, calendar days what lies between the two dates.
+ *
+ * @param oneCalendar  Both count their working days on the same calendar. Where they do not, these say nothing of how far it moved.
+ */
+export function movedWords(now: Forecast, was: Forecast, oneCalendar: boolean): string {
+  const date = dateWords(now, was, oneCalendar && now.plan.start === was.plan.start);
+  if (now.plan.currency !== was.plan.currency) return date;
   // Of the sums as shown: the reader can check it by head.
   const money = roundedSum(now) - roundedSum(was);
-  const date =
-    days === 0
-      ? "the same date"
-      : `${Math.abs(days)} calendar ${Math.abs(days) === 1 ? "day" : "days"} ${days > 0 ? "later" : "earlier"}`;
-  if (now.plan.currency !== was.plan.currency) return date;
   const sum =
     money === 0
       ? "the same sum"
       : `${formatMoney(Math.abs(money), now.plan.currency)} ${money > 0 ? "more" : "less"}`;
   return `${date}, ${sum}`;
+}
+
+function dateWords({ committed: now }: Forecast, { committed: was }: Forecast, counts: boolean): string {
+  const days = Math.round((isoToMs(now.date) - isoToMs(was.date)) / 86_400_000);
+  const calendar = formatDays(Math.abs(days), "calendar day");
+  const difference = now.workingDays - was.workingDays;
+  const working = formatDays(Math.abs(difference));
+  const none = working.startsWith("0 ");
+  if (days === 0)
+    return none || !counts
+      ? "the same date"
+      : `the same date (${working} ${difference > 0 ? "later" : "earlier"})`;
+  const way = days > 0 ? "later" : "earlier";
+  if (!counts) return `${calendar} ${way}`;
+  return `${none ? "no working day" : working} (${calendar}) ${way}`;
 }
