@@ -5,6 +5,9 @@ import { startChromium } from "./support/chromium.ts";
 import { openNotebook, settled } from "./support/notebook.ts";
 import { violations } from "./support/violations.ts";
 
+/** A machine that is busy takes its time. */
+const slow = { timeout: 60_000 };
+
 // That a first visit teaches, and that nothing is asked twice, is common practice, no source.
 describe("beginning", () => {
   let browser: Browser;
@@ -31,6 +34,55 @@ describe("beginning", () => {
     expect(troubles.filter((one) => !one.endsWith("net::ERR_ABORTED"))).toEqual([]);
     await close();
   });
+
+  it.each([1280, 390])(
+    "leads at %i px from each of its links to a section in sight, folded or not",
+    async (width) => {
+      const { page, troubles, close } = await openNotebook(
+        browser,
+        built.address,
+        { viewport: { width, height: 844 } },
+        () => {
+          const folded = ["work", "drivers", "changes", "responses", "hand-over"];
+          localStorage.setItem("leeway-folded", JSON.stringify(folded));
+        },
+      );
+      page.setDefaultTimeout(90_000);
+      const links = page.locator(".tour a");
+      const titles: Record<string, string> = {
+        "Change an estimate": "Work",
+        "what drives it": "What drives it",
+        "why it moved": "Changes",
+        "Adopt a response": "Responses",
+        "hand over the brief": "Hand over",
+      };
+      expect((await links.allTextContents()).map((words) => words.trim())).toEqual(Object.keys(titles));
+      for (const [words, title] of Object.entries(titles)) {
+        const link = links.filter({ hasText: words });
+        const target = page.locator((await link.getAttribute("href")) ?? "nowhere");
+        expect(await target.count()).toBe(1);
+        await link.press("Enter");
+        const heading = target.locator("h2 button").first();
+        await expect.poll(() => heading.evaluate((one) => one === document.activeElement), slow).toBe(true);
+        expect((await heading.textContent())?.trim()).toBe(title);
+        expect(await heading.getAttribute("aria-expanded")).toBe("true");
+        expect(await target.locator(".fold-body").first().isVisible()).toBe(true);
+        // In the window, and not under what stays at its top.
+        await expect
+          .poll(
+            () =>
+              heading.evaluate((one) => {
+                const { left, top, height, width: wide } = one.getBoundingClientRect();
+                return one.contains(document.elementFromPoint(left + wide / 2, top + height / 2));
+              }),
+            slow,
+          )
+          .toBe(true);
+      }
+      expect(troubles).toEqual([]);
+      await close();
+    },
+  );
 
   it("makes a plan that forecasts from five answers, and says at once what is missing", async () => {
     const { page, troubles, close } = await openNotebook(browser, built.address, {

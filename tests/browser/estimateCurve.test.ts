@@ -140,4 +140,49 @@ describe("the curve of an estimate while it is typed", () => {
     await page.locator("#register input[data-estimate$='.delay']").first().focus();
     await expect.poll(title).toMatch(/^One time in ten it delays by less than/);
   });
+
+  // Quantiles of a triangular distribution from a to b with its mode at c: a + sqrt(p (b - a)(c - a)) and
+  // b - sqrt((1 - p)(b - a)(b - c)); its mean (a + b + c) / 3. Textbook, recalled.
+  it("tells P10 and P90 of what is typed as the least and the most", async () => {
+    const { page } = notebook;
+    const [a, c, b] = [2, 4, 10];
+    const low = a + Math.sqrt(0.1 * (b - a) * (c - a));
+    const high = b - Math.sqrt(0.1 * (b - a) * (b - c));
+    await reading("extremes", "triangular");
+    await cell(page, "Strip the old roof: high, in working days").focus();
+    await expect
+      .poll(title)
+      .toMatch(
+        new RegExp(
+          `^One time in ten it takes less than ${low.toFixed(1)}.working.days, one in ten more than ${high.toFixed(1)}; average ${((a + b + c) / 3).toFixed(1)}.working.days$`,
+        ),
+      );
+    const marks = (await page.locator(".curve-cell svg text").allTextContents()).join(" ");
+    expect(marks).toContain(`1 in 10 below ${low.toFixed(1)}`);
+    expect(marks).toContain(`1 in 10 above ${high.toFixed(1)}`);
+  });
+
+  it.each([
+    ["extremes", "Low and high are the least and the most it can take."],
+    ["p10-p90", "Low (P10) is beaten one time in ten, high (P90) is exceeded one time in ten."],
+    ["p5-p95", "Low (P5) is beaten one time in twenty, high (P95) is exceeded one time in twenty."],
+  ])("says above the table what low and high are: %s", async (bounds, words) => {
+    await reading(bounds, "pert");
+    await notebook.page.locator("#work .note", { hasText: words }).first().waitFor();
+  });
+
+  async function reading(bounds: string, shape: string): Promise<void> {
+    const { page } = notebook;
+    page.setDefaultTimeout(90_000);
+    await page.locator("#plan-text").fill(`format: 1
+title: Shed roof ${bounds} ${shape}
+start: 2027-02-01
+iterations: 200
+estimates: { shape: ${shape}, bounds: ${bounds} }
+tasks:
+  - { id: strip, name: Strip the old roof, duration: [2, 4, 10] }
+`);
+    await page.locator("h1", { hasText: `${bounds} ${shape}` }).waitFor();
+    await settled(page);
+  }
 });

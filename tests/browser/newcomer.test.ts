@@ -217,6 +217,51 @@ describe("somebody who sees the page for the first time", () => {
     },
   );
 
+  it.each([1280, 390])(
+    "at %i px passes the outline in one stop, and goes through it by arrows",
+    async (width) => {
+      const page = await open(width);
+      const links = page.getByRole("navigation", { name: "Sections" }).getByRole("link");
+      // All of them are links still, to those who look and to those who listen.
+      expect(await links.count()).toBe(await page.locator("main section[id]").count());
+      const at = () => page.evaluate(() => document.activeElement?.getAttribute("href") ?? "elsewhere");
+      await page.locator("a.skip").focus();
+      await page.keyboard.press("Tab");
+      expect(await at()).toBe("#answer");
+      const told = page.locator(".outline-keys");
+      expect(await told.isVisible()).toBe(true);
+      expect(await told.textContent()).toMatch(/Arrow keys .* Enter/);
+      expect(await page.locator(".outline a[href='#answer']").getAttribute("aria-describedby")).toBe(
+        await told.getAttribute("id"),
+      );
+      await page.keyboard.press("Tab");
+      expect(await at()).toBe("elsewhere");
+      expect(await told.isVisible()).toBe(false);
+      await page.keyboard.press("Shift+Tab");
+      for (const [key, to] of [
+        ["ArrowDown", "#futures"],
+        ["ArrowRight", "#drivers"],
+        ["ArrowUp", "#futures"],
+        ["End", "#text"],
+        ["ArrowDown", "#text"],
+        ["Home", "#answer"],
+        ["ArrowLeft", "#answer"],
+        ["ArrowDown", "#futures"],
+      ] as const) {
+        await page.keyboard.press(key);
+        expect(await at()).toBe(to);
+        await expect.poll(() => page.locator(".outline a[tabindex='0']").getAttribute("href")).toBe(to);
+        expect(await page.locator(".outline a[tabindex='0']").count()).toBe(1);
+      }
+      expect(await violations(page, "leeway-outline")).toEqual([]);
+      await page.keyboard.press("Enter");
+      await expect.poll(() => focused(page)).toBe("Futures");
+      // Whoever comes back is where they are by now.
+      await expect.poll(() => page.locator(".outline a[tabindex='0']").getAttribute("href")).toBe("#futures");
+      expect(notebook.troubles).toEqual([]);
+    },
+  );
+
   it("finds in the outline where it is, and what its small figures count", async () => {
     const page = await open(1280);
     await page.locator(".outline-note", { hasText: "findings" }).waitFor(slow);

@@ -4,6 +4,8 @@ import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
 import { startChromium } from "./support/chromium.ts";
 import { drawn, openNotebook } from "./support/notebook.ts";
 
+/** A machine that is busy takes its time. */
+const slow = { timeout: 60_000 };
 /** Px of CSS: 96 an inch. */
 const mm = 96 / 25.4;
 
@@ -38,7 +40,7 @@ describe("the page on paper", () => {
           .map((one) => one.textContent?.trim()),
         pressed: all("button:not(.source, .fold), select, summary, textarea, progress, input[type=checkbox]")
           .filter(shown)
-          .filter((one) => !one.matches(".problem textarea, .response input"))
+          .filter((one) => !one.matches(".problem textarea, .response input, .findings > summary"))
           .map((one) => one.outerHTML.slice(0, 80)),
         lists: [...new Set(display(".list-table"))],
         heads: [...new Set(display(".list-table thead, .stated thead, .levels thead"))],
@@ -48,6 +50,15 @@ describe("the page on paper", () => {
           ) ?? document.body,
           "::before",
         ).content,
+        missing: getComputedStyle(
+          document.querySelector("leeway-one-future:not([answered])") ?? document.body,
+          "::before",
+        ).content,
+        left: all("footer p")
+          .filter(shown)
+          .map((one) => one.textContent?.trim())
+          .at(-1),
+        worthALook: all(".findings li").filter(shown).length,
         tall: all("figure svg")
           .map((one) => one.getBoundingClientRect().height)
           .filter((height) => height > 0),
@@ -60,9 +71,12 @@ describe("the page on paper", () => {
     expect(paper.titles).toEqual(
       expect.arrayContaining(["Futures", "Purpose", "People", "Work", "Register", "Why this level"]),
     );
-    // What was not worked out has no heading either.
     expect(paper.titles).not.toContain("Hand over");
-    expect(paper.titles).not.toContain("Contingency");
+    // What was not worked out says so in its place.
+    expect(paper.titles).toContain("One future");
+    expect(paper.missing).toMatch(/^"Not worked out when this was printed\. /);
+    expect(paper.left).toMatch(/^Left out on paper.*plan text.*register.*handing over\.$/);
+    expect(paper.worthALook).toBeGreaterThan(0);
     expect(paper.pressed).toEqual([]);
     expect(paper.lists).toEqual(["table"]);
     expect(paper.heads).toEqual(["table-header-group"]);
@@ -71,4 +85,74 @@ describe("the page on paper", () => {
     expect(paper.wide).toEqual([]);
     await close();
   });
+
+  it("prints the charts of sections that were folded when it was opened, and folds them again", async () => {
+    const { page, close } = await openNotebook(browser, built.address, {}, () => {
+      localStorage.setItem("leeway-folded", JSON.stringify(["futures", "drivers", "work"]));
+    });
+    const charts = () =>
+      page.evaluate(() =>
+        [
+          ...document.querySelectorAll(
+            "#futures leeway-figure, #drivers > .fold-body > .figures > leeway-figure",
+          ),
+        ].map((one) => {
+          const drawn = one.querySelector("figure svg")?.getBoundingClientRect();
+          return drawn === undefined ? 0 : Math.round(drawn.width);
+        }),
+      );
+    expect(await page.locator("#futures > .fold-body").isVisible()).toBe(false);
+    await page.emulateMedia({ media: "print" });
+    await page.setViewportSize({ width: Math.floor((210 - 32) * mm), height: 900 });
+    // Two curves, the dots, the drivers: each as wide as the sheet lets it be.
+    await expect.poll(async () => (await charts()).filter((width) => width > 300).length, slow).toBe(4);
+    expect(await page.locator("#work tbody tr[id^=task-]").last().isVisible()).toBe(true);
+    await page.emulateMedia({ media: "screen" });
+    expect(await page.locator("#futures > .fold-body").isVisible()).toBe(false);
+    expect(await page.locator(".findings[open]").count()).toBe(0);
+    await close();
+  });
+
+  it("prints all of a plan of hundreds of tasks at once, while it is still being drawn", async () => {
+    const { page, close } = await openNotebook(browser, built.address);
+    page.setDefaultTimeout(90_000);
+    const long = longPlan(300);
+    await page.locator("#plan-text").fill(long);
+    await page.locator(".sentence .date").waitFor();
+    await page.locator("h1", { hasText: "Long quay" }).waitFor();
+    await page.locator('main[data-busy="false"]').waitFor();
+    // As the browser does it: first it says that it is about to print.
+    await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+    await page.emulateMedia({ media: "print" });
+    const paper = await page.evaluate(() => ({
+      tasks: document.querySelectorAll("#work tbody tr[id^=task-]").length,
+      bars: [...document.querySelectorAll("#work .task-bar")].filter(
+        (one) => one.getBoundingClientRect().height > 0,
+      ).length,
+      charts: [
+        ...document.querySelectorAll(
+          "#futures leeway-figure, #drivers > .fold-body > .figures > leeway-figure",
+        ),
+      ].map((one) => one.querySelector("figure svg") !== null),
+      // Every section has something under its heading: figures, or words that say what is missing.
+      empty: [...document.querySelectorAll("main section[id]")]
+        .filter((one) => getComputedStyle(one).display !== "none" && one.querySelector("h2") !== null)
+        .filter((one) => (one.querySelector(".fold-body")?.getBoundingClientRect().height ?? 0) < 12)
+        .map((one) => one.id),
+    }));
+    expect(paper.tasks).toBe(300);
+    expect(paper.bars).toBe(300);
+    expect(paper.charts).toEqual([true, true, true, true]);
+    expect(paper.empty).toEqual([]);
+    await close();
+  });
 });
+
+/** A chain of tasks, each with a range. */
+function longPlan(tasks: number): string {
+  const rows = Array.from({ length: tasks }, (_, at) => {
+    const after = at === 0 ? "" : `, after: t${at - 1}`;
+    return `  - { id: t${at}, name: Pile ${at + 1}, duration: [1, 2, 4]${after} }`;
+  });
+  return `format: 1\ntitle: Long quay\nstart: 2027-02-01\niterations: 500\ntasks:\n${rows.join("\n")}\n`;
+}

@@ -11,6 +11,14 @@ const sight = new IntersectionObserver(
   { rootMargin: "30% 0px" },
 );
 
+/** What paper says in the place of what is not there, and of what is older than the rest. */
+const onPaper = {
+  unanswered:
+    "Not worked out when this was printed. Go to this section on the page, wait for its answer, and print again.",
+  older:
+    "This belongs to the plan before its last change. On the page the new answer follows; print again then.",
+};
+
 /**
  * The base of sections that show what a question about the plan brings: worked out while they are in sight, or near,
  * and not otherwise; what was worked out for an older plan stays, marked as such, until the new answer is there.
@@ -40,6 +48,8 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.dataset.unanswered = onPaper.unanswered;
+    this.dataset.older = onPaper.older;
     inSight.set(this, (near) => {
       this.near = near;
     });
@@ -59,6 +69,7 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
   protected override updated(): void {
     const { asker, kind } = this;
     this.#keepRoom();
+    this.toggleAttribute("older", this.older);
     if (asker === undefined) return;
     this.#end ??= asker.subscribe(() => this.requestUpdate());
     const question = this.near && !this.stopped ? this.question() : undefined;

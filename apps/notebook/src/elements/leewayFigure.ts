@@ -78,13 +78,14 @@ export class LeewayFigure extends PageElement {
 
   protected override updated(): void {
     const { chart, answer, width, theme } = this;
-    if (chart === undefined || answer === undefined || width === 0) return;
-    const wanted = [chart, answer, width, theme];
-    if (wanted.every((part, at) => part === this.#drawnFor[at])) return;
+    if (chart === undefined || answer === undefined) return;
+    // Also where it is folded away and has no width: it may be printed.
     if (drawing === undefined) {
       loadDrawing().then(() => this.requestUpdate());
       return;
     }
+    const wanted = [chart, answer, width, theme];
+    if (width === 0 || wanted.every((part, at) => part === this.#drawnFor[at])) return;
     pageTurns.take(this, () => {
       this.#drawnFor = wanted;
       this.#draw();

@@ -18,6 +18,7 @@ import { inView } from "./inView.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
+import { printing } from "./printing.ts";
 import { sectionKeys, sectionKeyWords } from "./sectionKeys.ts";
 import { undoKeys } from "./undoKeys.ts";
 
@@ -95,6 +96,7 @@ export class LeewayPage extends PageElement {
         this.#levelKept(store.state);
       }),
       arriving(document),
+      printing(document),
       sectionKeys(document),
       undoKeys(document, { undo: store.undo, redo: store.redo }),
       fileKeys(document, {
@@ -246,6 +248,7 @@ export class LeewayPage extends PageElement {
         <footer>
           <h2>Run stamp</h2>
           <leeway-stamp .forecast=${forecast}></leeway-stamp>
+          <p class="note on-paper">${leftOut}</p>
         </footer>
       </div>
       <p class="unseen" role="status" id="announcement">${this.#announce(state)}</p>
@@ -308,6 +311,10 @@ export class LeewayPage extends PageElement {
     return this.#said ?? "";
   }
 }
+
+/** Said on paper only. */
+const leftOut =
+  "Left out on paper, and to be found on the page: the plan text, the tables behind the charts, owner, dates and effects under each row of the register, who answers for single tasks, earlier versions, and what is for handing over.";
 
 const registerNote = html`Low, likely and high are the delay in working days. A ticked response is paid for, and its
   effect counts; what each is worth stands under <a href="#responses">Responses</a>.`;

@@ -107,6 +107,16 @@ export class LeewayTasks extends LongElement {
     this.requestUpdate();
   }
 
+  /** All rows, those too whose turn has not come. */
+  override drawForPaper(): void {
+    const { plan } = this;
+    if (plan !== undefined && plan.tasks.length > this.#rows) {
+      this.#rows = plan.tasks.length;
+      this.requestUpdate();
+    }
+    super.drawForPaper();
+  }
+
   protected override render() {
     const { plan, forecast } = this;
     if (plan === undefined) return nothing;

@@ -13,4 +13,9 @@ export class PageElement extends LitElement {
   protected drawNow(): void {
     this.performUpdate();
   }
+
+  /** Draws what still waits to be drawn: paper is printed as it is at that moment. */
+  drawForPaper(): void {
+    if (this.isUpdatePending) this.performUpdate();
+  }
 }
