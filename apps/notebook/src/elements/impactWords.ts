@@ -1,5 +1,6 @@
 import { formatMoney } from "@leeway/charts";
 import type { Assumption, Estimate, Plan, Risk } from "@leeway/core";
+import { unbroken } from "../words/unbroken.ts";
 
 /** What an entry touches, and those of its impacts that have no cells of their own, in words. */
 export function impactWords(entry: Risk | Assumption, plan: Plan): string {
@@ -16,7 +17,7 @@ export function impactWords(entry: Risk | Assumption, plan: Plan): string {
     if (impact.cost !== undefined) what.push(`costs ${range(impact.cost, plan.currency)}`);
     parts.push([where, ...what].filter((part) => part !== "").join("; "));
   }
-  return parts.length === 0 ? "No effect of its own: listed to be watched." : parts.join(" / ");
+  return parts.length === 0 ? "No effect of its own: listed to be watched." : unbroken(parts.join(" / "));
 }
 
 function range(estimate: Estimate, currency?: string): string {

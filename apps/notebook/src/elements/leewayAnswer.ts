@@ -15,6 +15,7 @@ import { KnownCalendars } from "../words/knownCalendars.ts";
 import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.ts";
 import { moved, movedWords } from "../words/movedWords.ts";
 import type { SourceKey } from "../words/sourceWords.ts";
+import { unbroken } from "../words/unbroken.ts";
 import { LeewaySource } from "./leewaySource.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -181,7 +182,7 @@ export class LeewayAnswer extends PageElement {
         ${rows.map(
           (row) => html`<tr>
             <th scope="row">${row.term}</th>
-            <td>${row.what}</td>
+            <td>${unbroken(row.what)}</td>
             <td>${row.says}</td>
           </tr>`,
         )}

@@ -7,6 +7,7 @@ import { readChance } from "../plan/readChance.ts";
 import { removeEntry } from "../plan/removeEntry.ts";
 import { delayUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
+import { unbroken } from "../words/unbroken.ts";
 import { entryDetails } from "./entryDetails.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
@@ -234,7 +235,9 @@ export class LeewayRegister extends LongElement {
 
   #response(plan: Plan, response: Entry["responses"][number], path: string) {
     const cost =
-      response.cost?.kind === "fixed" ? `, costs ${formatMoney(response.cost.value, plan.currency)}` : "";
+      response.cost?.kind === "fixed"
+        ? unbroken(`, costs ${formatMoney(response.cost.value, plan.currency)}`)
+        : "";
     const field = `${path}.adopted`;
     return html`<div class="response-line" data-item=${path} data-tools><label class="response">
       <input
