@@ -27,6 +27,7 @@ export { monthName } from "./fundsMonths/monthName.ts";
 export { fundsMonths } from "./fundsMonths.ts";
 export { futureBars } from "./futureBars.ts";
 export { jointDensity } from "./jointDensity.ts";
+export { worthRounding } from "./measure/worthRounding.ts";
 export { movesDays } from "./movesDays.ts";
 export { movesMoney } from "./movesMoney.ts";
 export { type OpinionsAbout, opinionsBars } from "./opinionsBars.ts";

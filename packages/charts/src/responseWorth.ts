@@ -3,6 +3,7 @@ import { drawBarPanels } from "./bars/drawBarPanels.ts";
 import { emptyDrawing } from "./draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
 import { moneyColumn } from "./measure/moneyColumn.ts";
+import { worthRounding } from "./measure/worthRounding.ts";
 import { palette } from "./palette.ts";
 import { columnDays } from "./words/columnDays.ts";
 import { formatDate } from "./words/formatDate.ts";
@@ -39,7 +40,8 @@ export function responseWorth(answer: Responses, options: ChartOptions): Figure 
   const rest = responses.length - shown.length;
   const anyChance = asked.finishBy !== undefined;
   const anyLateness = responses.some((each) => each.given.latenessAvoided !== undefined);
-  const title = finding(responses, currency);
+  const round = worthRounding(answer);
+  const title = finding(responses, currency, round);
   return {
     title,
     subtitle: `What each response costs on average, the working days it buys at ${level}, and its worth: money saved less its cost${anyLateness ? ", lateness priced in" : ""}. Each with the adopted ones as they are; full bars: adopted`,
@@ -48,7 +50,7 @@ export function responseWorth(answer: Responses, options: ChartOptions): Figure 
         ? "The plan names no response to a risk or an assumption."
         : `${responses.length === 1 ? "One response" : `${responses.length} responses`}, ${responses.filter((each) => each.adopted).length} adopted, in the order of their worth: ${responses
             .slice(0, 4)
-            .map((each) => say(each, currency))
+            .map((each) => say(each, currency, round))
             .join("; ")}.`,
     table: {
       columns: [
@@ -127,10 +129,12 @@ function lateness(value: number | undefined): string {
   return value === undefined ? "" : formatMoney(roundSignificant(value, 2), "");
 }
 
-function finding(ranked: readonly ResponseWorth[], currency: string): string {
+type Round = (worth: number) => number;
+
+function finding(ranked: readonly ResponseWorth[], currency: string, round: Round): string {
   const [best] = ranked;
   if (best === undefined) return "The plan names no responses";
-  const worth = roundSignificant(best.given.netWorth, 2);
+  const worth = round(best.given.netWorth);
   if (worth > 0) {
     const lead =
       ranked.length === 1
@@ -151,7 +155,7 @@ function bought({ cost, given }: ResponseWorth, currency: string): string {
   return days > 0 ? `${price} buys ${formatDays(days)}` : `${price} loses ${formatDays(-days)}`;
 }
 
-function say(response: ResponseWorth, currency: string): string {
-  const net = formatMoney(roundSignificant(response.given.netWorth, 2), currency);
+function say(response: ResponseWorth, currency: string, round: Round): string {
+  const net = formatMoney(round(response.given.netWorth), currency);
   return `${quoteName(response.action)}${response.adopted ? " (adopted)" : ""}: ${bought(response, currency)}, ${net} net`;
 }

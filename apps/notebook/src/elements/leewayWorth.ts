@@ -1,4 +1,4 @@
-import { countSentences, formatMoney, roundSignificant, worthSentence } from "@leeway/charts";
+import { countSentences, formatMoney, worthRounding, worthSentence } from "@leeway/charts";
 import type { Plan, Responses, ResponseWorth } from "@leeway/core";
 import { html, nothing } from "lit";
 import { repeat } from "lit/directives/repeat.js";
@@ -49,9 +49,11 @@ export class LeewayWorth extends AskingElement<"responses"> {
   #choices(answer: Responses) {
     const { plan } = this;
     if (plan === undefined || answer.responses.length === 0) return nothing;
+    const { currency } = answer.plan;
+    const round = worthRounding(answer);
     return html`<fieldset class="adopt">
       <legend>Tick what you adopt</legend>
-      ${repeat(this.#ranked(answer), keyOf, (response) => this.#choice(plan, response, answer.plan.currency))}
+      ${repeat(this.#ranked(answer), keyOf, (response) => this.#choice(plan, response, currency, round(response.given.netWorth)))}
     </fieldset>`;
   }
 
@@ -65,11 +67,10 @@ export class LeewayWorth extends AskingElement<"responses"> {
     return ranked;
   }
 
-  #choice(plan: Plan, { id, action, entry, given }: ResponseWorth, currency: string) {
+  #choice(plan: Plan, { id, action, entry }: ResponseWorth, currency: string, net: number) {
     const found = stands(plan, entry.id, id);
     // Taken out of the plan since the answer was worked out.
     if (found === undefined) return nothing;
-    const net = roundSignificant(given.netWorth, 2);
     const sum = formatMoney(Math.abs(net), currency);
     const worth = net < 0 ? `costs ${sum} more than it saves` : `worth ${sum} net`;
     return html`<label class="response">
