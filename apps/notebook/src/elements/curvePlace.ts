@@ -67,13 +67,17 @@ export class CurvePlace {
   }
 }
 
-/** What the browser scrolls to, and the words that stay at the lower edge, keep clear of it (page.css, rows.css). */
+let kept = { above: 0, below: 0 };
+
+/**
+ * What the browser scrolls to, and the words that stay at the lower edge, keep clear of it. Where they do already nothing is
+ * written; and the root's values are not inherited (page.css): else every element of the page would be styled anew.
+ */
 function keepFree(above: number, below: number): void {
+  if (kept.above === above && kept.below === below) return;
+  kept = { above, below };
   const { style } = document.documentElement;
-  for (const [name, height] of [
-    ["--curve-above", above],
-    ["--curve-below", below],
-  ] as const)
-    if (height === 0) style.removeProperty(name);
-    else style.setProperty(name, `${height}px`);
+  style.setProperty("--curve-above", `${above}px`);
+  style.setProperty("--curve-below", `${below}px`);
+  for (const told of document.querySelectorAll<HTMLElement>(".rows-told")) told.style.bottom = `${below}px`;
 }
