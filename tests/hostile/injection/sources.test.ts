@@ -26,6 +26,8 @@ const allowed: Record<string, string> = {
 
 /** Places where such a word stands and nothing of a plan becomes markup. */
 const known: Record<string, string> = {
+  "apps/notebook/build/drawOpening.ts":
+    "reads the top of the page off its own elements at the build, of the example alone",
   "apps/notebook/src/elements/leewayOutline.ts": "links within the page, to sections that it names itself",
   "apps/notebook/src/words/markdown.ts": "reads markup off nodes that were made by hand; none is put in",
 };
