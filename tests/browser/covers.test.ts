@@ -40,6 +40,23 @@ describe("what is shown while a row is worked in", () => {
     "a task": (page: Page) => cell(page, permit),
     "a risk": (page: Page) => page.locator("#register input[data-estimate$='.delay']").nth(3),
   };
+  it.each([1280, 390])("is gone while its row is out of sight, and back with it: %i px", async (width) => {
+    const { page } = notebook;
+    await page.setViewportSize({ width, height: 844 });
+    await resting(page);
+    const curve = page.locator(".curve-cell");
+    await page.locator("#title").focus();
+    await cell(page, permit).focus();
+    await curve.locator("svg").waitFor({ state: "visible" });
+    await page.evaluate(() => scrollTo({ top: 0, behavior: "instant" }));
+    await curve.waitFor({ state: "hidden" });
+    // What stands there can be clicked: nothing lies over it.
+    await page.locator(".begin summary").click({ trial: true });
+    await cell(page, permit).evaluate((one) => one.scrollIntoView({ block: "center", behavior: "instant" }));
+    await curve.locator("svg").waitFor({ state: "visible" });
+    await page.keyboard.press("Escape");
+  });
+
   for (const [name, input] of Object.entries(rows))
     it.each(windows)(
       `lets ${name} and its neighbours be read: $width px, row at the $place`,
@@ -105,7 +122,8 @@ describe("what is shown while a row is worked in", () => {
     const at = page.locator(input).first();
     await at.evaluate((one) => one.scrollIntoView({ block: "center", behavior: "instant" }));
     await at.focus();
-    await page.locator("tr .row-tools").first().waitFor();
+    // Those of this row: another's may still be there.
+    await at.locator("xpath=ancestor::*[@data-item][1]").locator(".row-tools").waitFor();
     expect(
       await at.evaluate((one) => {
         const tools = one.closest("[data-item]")?.querySelector(".row-tools")?.getBoundingClientRect();
@@ -148,6 +166,7 @@ describe("what is shown while a row is worked in", () => {
     const { page } = notebook;
     for (const width of [1280, 390]) {
       await page.setViewportSize({ width, height: 844 });
+      await page.locator("#title").focus();
       await cell(page, permit).focus();
       await page.locator(".curve-cell svg").waitFor();
       expect(await violations(page, "#work")).toEqual([]);

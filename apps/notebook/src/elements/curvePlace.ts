@@ -25,6 +25,7 @@ export class CurvePlace {
       visualViewport?.addEventListener("resize", this.#follow);
     }
     this.#row = row;
+    this.#cell.style.visibility = "";
     this.#cell.showPopover();
     const missing = this.#put();
     if (missing > 0) scrollBy({ top: missing, behavior: "instant" });
@@ -38,9 +39,23 @@ export class CurvePlace {
     keepFree(0, 0);
   }
 
+  /**
+   * A row out of sight needs no curve: what the reader has gone to may stand under it, a question with its buttons too. One
+   * that has the focus stays, or the focus would be lost.
+   */
   #follow = (): void => {
-    this.#put();
+    const row = this.#row?.getBoundingClientRect();
+    const outside = row === undefined || row.bottom <= this.#top() || row.top >= innerHeight;
+    const away = outside && !this.#cell.contains(document.activeElement);
+    this.#cell.style.visibility = away ? "hidden" : "";
+    if (away) keepFree(0, 0);
+    else this.#put();
   };
+
+  /** Where the line that stays ends. */
+  #top(): number {
+    return Math.max(0, document.querySelector("leeway-bar")?.getBoundingClientRect().bottom ?? 0);
+  }
 
   /** Returns by how much the page has to be scrolled for the row and what is below it to be seen. */
   #put(): number {
@@ -48,7 +63,7 @@ export class CurvePlace {
     const row = this.#row?.getBoundingClientRect();
     const report = cell.closest(".report")?.getBoundingClientRect();
     if (row === undefined || report === undefined) return 0;
-    const top = Math.max(0, document.querySelector("leeway-bar")?.getBoundingClientRect().bottom ?? 0);
+    const top = this.#top();
     const seen = visualViewport;
     // What is zoomed into is not a smaller window.
     const bottom = seen !== null && seen.scale === 1 ? Math.min(innerHeight, seen.height) : innerHeight;
