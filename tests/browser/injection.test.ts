@@ -6,6 +6,8 @@ import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
 import { startChromium } from "./support/chromium.ts";
 import { openNotebook, settled } from "./support/notebook.ts";
 
+/** Says, without a value, that a section still shows the answer to the plan before: there or not as the moment is. */
+const ownState = /^leeway-[a-z-]+ older$/;
 /** What Markdown may become where the plan's own free text is shown (words/markdown.ts lists it); and what comes with findings and answers, which differ. */
 const markdown =
   /^(?:p|h[3-6]|ul|ol|li|blockquote|pre|code|em|strong|s|br|hr|table|thead|tbody|tr|th|td)(?: dir| start)?$|^a(?: href| target| rel)?$|^leeway-[a-z-]+ answered$|^li class$/;
@@ -57,7 +59,7 @@ describe("a hostile plan on the page", () => {
       const hostile = await shown(page, text, bare(said[0] ?? "").slice(0, 12));
       expect(hostile.ran).toBe(false);
       const more = hostile.kinds.filter((kind) => !harmless.kinds.includes(kind));
-      expect(more.filter((kind) => !markdown.test(kind))).toEqual([]);
+      expect(more.filter((kind) => !markdown.test(kind) && !ownState.test(kind))).toEqual([]);
       expect(bare(hostile.text)).toContain(bare(said[0] ?? ""));
     }
     expect(requests.slice(asked).filter((address) => !address.startsWith(built.address))).toEqual([]);
