@@ -5,6 +5,7 @@ export { drawLatin, fillLatin, fillPlain } from "./draws";
 export { usePage } from "./layout";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";
+export { bookByMonth, spreadByMonth } from "./months";
 export { pertBody, pertTable, pertTables, pertTail } from "./pert";
 export {
   raiseAfterEveryDay,
@@ -15,6 +16,7 @@ export {
   settleOnCalendar,
 } from "./place";
 export { runProgram, startsOf } from "./program";
+export { addScaled, toChances, toScores } from "./scores";
 export { seedTen } from "./seeds";
 export { rankRow, selectRanks } from "./select";
 export {

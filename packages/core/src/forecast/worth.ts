@@ -1,10 +1,10 @@
 import { isoDate } from "../calendar/dates.ts";
 import { tolerance } from "../calendar/tolerance.ts";
-import { selectRanks } from "../kernel/twins/selectRanks.ts";
 import type { Model } from "../simulate/model.ts";
 import { releasedBy } from "../simulate/months.ts";
-import type { Trials } from "../simulate/trials.ts";
-import { meanAndSd } from "./moments.ts";
+import { kernelOf, type Trials } from "../simulate/trials.ts";
+import { meanAndSd, meanOf } from "./moments.ts";
+import { type RankSelector, rankSelector } from "./rankSelector.ts";
 import { rankOf } from "./ranks.ts";
 import type { Forecast } from "./types.ts";
 
@@ -12,11 +12,15 @@ type WorthPart = Pick<Forecast, "together" | "lateness" | "appraisal" | "months"
 
 /** What lateness costs, what the benefits are worth, when the money is needed: read off the same iterations. */
 export function summariseWorth(model: Model, trials: Trials, confidence: number): WorthPart {
+  const { lateness: late, worth, months: phased, starts, iterations } = trials;
+  const reads = late !== undefined || worth !== undefined || phased !== undefined;
+  if (!reads) return together(model, trials);
+  const select = kernelOf(starts[0])?.selectRanks ?? rankSelector(iterations);
   return {
     ...together(model, trials),
-    ...lateness(model, trials),
-    ...appraisal(model, trials),
-    ...months(model, trials, confidence),
+    ...lateness(model, trials, select),
+    ...appraisal(model, trials, select),
+    ...months(model, trials, confidence, select),
   };
 }
 
@@ -36,7 +40,7 @@ function together(model: Model, trials: Trials): WorthPart {
   };
 }
 
-function lateness(model: Model, trials: Trials): WorthPart {
+function lateness(model: Model, trials: Trials, select: RankSelector): WorthPart {
   const rows = trials.lateness;
   if (rows === undefined || model.lateness === undefined) return {};
   const n = trials.iterations;
@@ -53,12 +57,12 @@ function lateness(model: Model, trials: Trials): WorthPart {
       chance: late / n,
       mean: sum / n,
       meanWhenLate: late === 0 ? 0 : sum / late,
-      p80: selectRanks(rows, [rankOf(0.8, n)])[0] as number,
+      p80: select(rows, [rankOf(0.8, n)])[0] as number,
     },
   };
 }
 
-function appraisal(model: Model, trials: Trials): WorthPart {
+function appraisal(model: Model, trials: Trials, select: RankSelector): WorthPart {
   const { worth } = trials;
   const asked = model.plan.appraisal;
   if (worth === undefined || asked === undefined) return {};
@@ -76,7 +80,7 @@ function appraisal(model: Model, trials: Trials): WorthPart {
       ? undefined
       : isoDate(model.startDay + Math.ceil(t - tolerance) - 1);
   };
-  const [p10, p50, p90] = selectRanks(
+  const [p10, p50, p90] = select(
     worth.net,
     [0.1, 0.5, 0.9].map((p) => rankOf(p, n)),
   ) as [number, number, number];
@@ -103,7 +107,7 @@ function appraisal(model: Model, trials: Trials): WorthPart {
   };
 }
 
-function months(model: Model, trials: Trials, confidence: number): WorthPart {
+function months(model: Model, trials: Trials, confidence: number, select: RankSelector): WorthPart {
   if (trials.months === undefined) return {};
   const n = trials.iterations;
   const { months: list, rows } = trials.months;
@@ -116,15 +120,16 @@ function months(model: Model, trials: Trials, confidence: number): WorthPart {
     ),
   );
   const shown = last < 0 ? rows.length : last + 1;
+  const means = rows.slice(0, shown).map(meanOf);
   const out = rows.slice(0, shown).map((row, m) => {
-    const [p50, p80] = selectRanks(row, [rankOf(0.5, n), rankOf(0.8, n)]) as [number, number];
-    const before = m === 0 ? 0 : meanAndSd(rows[m - 1] as Float64Array).mean;
+    const [p50, p80] = select(row, [rankOf(0.5, n), rankOf(0.8, n)]) as [number, number];
+    const before = m === 0 ? 0 : (means[m - 1] as number);
     const limit = (released[m] as number) + tolerance * Math.max(1, Math.abs(released[m] as number));
     let covered = 0;
-    for (let k = 0; k < n; k++) if ((row[k] as number) <= limit) covered++;
+    if (hasFunds) for (let k = 0; k < n; k++) if ((row[k] as number) <= limit) covered++;
     return {
       month: list.names[m] as string,
-      mean: meanAndSd(row).mean - before,
+      mean: (means[m] as number) - before,
       cumulative: { p50, p80 },
       ...(hasFunds ? { released: released[m] as number, chanceCovered: covered / n } : {}),
     };

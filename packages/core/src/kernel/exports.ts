@@ -122,6 +122,35 @@ export interface KernelExports {
   ): number;
   addDailyCost(total: number, once: number, rate: number, duration: number, n: number): number;
   addDaily(part: number, duration: number, rate: number, n: number): void;
+  toScores(row: number, n: number): void;
+  addScaled(out: number, row: number, factor: number, n: number): void;
+  toChances(row: number, n: number): void;
+  /** A ledger's parts as in packages/core/kernel/assembly/months.ts; `days` 0: every day works. */
+  bookByMonth(
+    count: number,
+    byDay: number,
+    known: number,
+    booked: number,
+    stride: number,
+    moments: number,
+    amounts: number,
+    n: number,
+  ): void;
+  spreadByMonth(
+    days: number,
+    last: number,
+    ends: number,
+    count: number,
+    byDay: number,
+    known: number,
+    booked: number,
+    stride: number,
+    start: number,
+    finish: number,
+    amounts: number,
+    daily: number,
+    n: number,
+  ): void;
   /** These three leave their answers at `answersAt`. */
   sumMasked(duration: number, moves: number, base: number, n: number): void;
   sumProducts(x: number, y: number, n: number): void;

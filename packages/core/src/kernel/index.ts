@@ -3,6 +3,7 @@ export type { KernelCalendar } from "./calendar.ts";
 export { bytesOfDrawer } from "./drawerBy.ts";
 export type { KernelExports } from "./exports.ts";
 export { joinKernel, type KernelEntry, leaveMemory, loadKernel, loadSharedKernel } from "./kernel.ts";
+export { bytesOfLedger, type Ledger, newLedger } from "./ledger.ts";
 export { plainKernel } from "./plainKernel.ts";
 export { dropSpare, spareMemory, touch, touchMemory } from "./spare.ts";
 export {

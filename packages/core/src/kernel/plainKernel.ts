@@ -7,8 +7,10 @@ import { addCostWhere } from "./twins/addCostWhere.ts";
 import { addDaily } from "./twins/addDaily.ts";
 import { addDailyCost } from "./twins/addDailyCost.ts";
 import { addImpact } from "./twins/addImpact.ts";
+import { addScaled } from "./twins/addScaled.ts";
 import { addTaskCost } from "./twins/addTaskCost.ts";
 import { anySet } from "./twins/anySet.ts";
+import { bookByMonth } from "./twins/bookByMonth.ts";
 import { drawer } from "./twins/drawer.ts";
 import { drawLatin } from "./twins/drawLatin.ts";
 import { fillLatin } from "./twins/fillLatin.ts";
@@ -25,8 +27,11 @@ import { scaleTo } from "./twins/scaleTo.ts";
 import { seedTen } from "./twins/seedTen.ts";
 import { selectRanks } from "./twins/selectRanks.ts";
 import { settle } from "./twins/settle.ts";
+import { spreadByMonth } from "./twins/spreadByMonth.ts";
 import { sumMasked } from "./twins/sumMasked.ts";
 import { sumProducts } from "./twins/sumProducts.ts";
+import { toChances } from "./twins/toChances.ts";
+import { toScores } from "./twins/toScores.ts";
 import type { Kernel } from "./types.ts";
 
 /** The kernel in TypeScript: works everywhere. Its arena holds `room` bytes (`bytesOfRows`). */
@@ -50,6 +55,9 @@ export function plainKernel(room: number): Kernel {
     raiseAfter,
     raiseTo,
     scaleTo,
+    toScores,
+    addScaled,
+    toChances,
     settle,
     markFinish,
     markSimple,
@@ -59,6 +67,8 @@ export function plainKernel(room: number): Kernel {
     addTaskCost,
     addDaily,
     addDailyCost,
+    bookByMonth,
+    spreadByMonth,
     sumMasked,
     sumProducts,
     absorb,

@@ -76,6 +76,9 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
       ),
     occur: (u, lo, hi, occurs, n) => wasm.occur(u.byteOffset, lo, hi, occurs.byteOffset, n),
     scaleTo: (out, from, scale, n) => wasm.scaleTo(out.byteOffset, from.byteOffset, scale, n),
+    toScores: (row, n) => wasm.toScores(row.byteOffset, n),
+    addScaled: (out, row, factor, n) => wasm.addScaled(out.byteOffset, row.byteOffset, factor, n),
+    toChances: (row, n) => wasm.toChances(row.byteOffset, n),
     multiplyImpact: (duration, occurs, draws, scale, n) =>
       wasm.multiplyImpact(duration.byteOffset, occurs.byteOffset, draws.byteOffset, scale, n),
     addImpact: (duration, occurs, draws, scale, n) =>
@@ -144,6 +147,33 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
     addDailyCost: (total, once, rate, duration, n) =>
       wasm.addDailyCost(total.byteOffset, once.byteOffset, rate, duration.byteOffset, n),
     addDaily: (part, duration, rate, n) => wasm.addDaily(part.byteOffset, duration.byteOffset, rate, n),
+    bookByMonth: ({ ends, byDay, booked, stride }, moments, amounts, n) =>
+      wasm.bookByMonth(
+        ends.length,
+        byDay.byteOffset,
+        byDay.length,
+        booked.byteOffset,
+        stride,
+        moments.byteOffset,
+        amounts.byteOffset,
+        n,
+      ),
+    spreadByMonth: (calendar, { ends, byDay, booked, stride }, start, finish, amounts, per, n) =>
+      wasm.spreadByMonth(
+        daysOf(calendar),
+        calendar.last,
+        ends.byteOffset,
+        ends.length,
+        byDay.byteOffset,
+        byDay.length,
+        booked.byteOffset,
+        stride,
+        start.byteOffset,
+        finish.byteOffset,
+        amounts.byteOffset,
+        per === "daily" ? 1 : 0,
+        n,
+      ),
     sumMasked(duration, moves, base, n, into) {
       wasm.sumMasked(duration.byteOffset, moves.byteOffset, base, n);
       answer(into, 4);

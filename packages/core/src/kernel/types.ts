@@ -4,6 +4,7 @@ import type { QuantileTable } from "../sampling/table/quantileTable.ts";
 import type { Arena } from "./arena.ts";
 import type { KernelCalendar } from "./calendar.ts";
 import type { KernelExports } from "./exports.ts";
+import type { Ledger } from "./ledger.ts";
 import type { TablesToMake } from "./tablesFor.ts";
 
 /** Draws of one estimate: which stream, from which table, cut at zero or not. */
@@ -65,6 +66,13 @@ export interface Kernel {
   drawLatin(seed: Uint32Array, table: QuantileTable, out: Float64Array, n: number, cut: boolean): number;
   /** occurs = 1 where lo <= u < hi, else 0. */
   occur(u: Float64Array, lo: number, hi: number, occurs: Uint8Array, n: number): void;
+
+  /** Probabilities in (0, 1) become standard normal scores, in place. */
+  toScores(row: Float64Array, n: number): void;
+  /** out += factor * row. */
+  addScaled(out: Float64Array, row: Float64Array, factor: number, n: number): void;
+  /** Standard normal scores become probabilities, in place; beyond 36.8 they are 0 or 1. */
+  toChances(row: Float64Array, n: number): void;
 
   /** out = from * scale. */
   scaleTo(out: Float64Array, from: Float64Array, scale: number, n: number): void;
@@ -151,6 +159,21 @@ export interface Kernel {
   ): number;
   /** part += rate * duration. */
   addDaily(part: Float64Array, duration: Float64Array, rate: number, n: number): void;
+  /** Books amounts to the months their moments fall in. */
+  bookByMonth(ledger: Ledger, moments: Float64Array, amounts: Float64Array, n: number): void;
+  /**
+   * Books amounts evenly over the work in [start, finish]: each in all ("whole"; at the finish where there is no work),
+   * or for each day of work ("daily").
+   */
+  spreadByMonth(
+    calendar: KernelCalendar,
+    ledger: Ledger,
+    start: Float64Array,
+    finish: Float64Array,
+    amounts: Float64Array,
+    per: "whole" | "daily",
+    n: number,
+  ): void;
   /**
    * Into four entries of `into`: sum of duration - base where it moves, sum of duration, how many move, how many have
    * no length.

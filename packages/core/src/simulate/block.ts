@@ -126,6 +126,7 @@ export function bytesOfTables(model: Model): number {
   const uniforms = 2 + model.groups.length + 2 * (model.correlated?.slots.length ?? 0);
   // Plain loops: this is asked once, when they are quicker than anything handed a function.
   const calendars = new Set<WorkCalendar>();
+  if (model.overheads.length > 0) calendars.add(model.planCalendar);
   for (const { calendar, links } of model.tasks) {
     calendars.add(calendar);
     for (const { lagCalendar } of links) if (lagCalendar !== calendar) calendars.add(lagCalendar);

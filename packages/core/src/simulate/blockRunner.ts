@@ -1,3 +1,4 @@
+import { bytesOfLedger, newLedger } from "../kernel/index.ts";
 import type { AsWritten } from "./asWritten.ts";
 import { type Block, blockSize, kernelFor, newBlock } from "./block.ts";
 import { markFinish, markMoving } from "./critical.ts";
@@ -49,11 +50,9 @@ export function blockRunner(
   const kernel = kernelOf(own.starts[0]);
   const inKernel = kernel !== undefined;
   const blocks = model.limitedPeople ? 2 : 1;
-  const block = newBlock(
-    model,
-    size,
-    kernel ?? kernelFor(model, size, blocks, moments === undefined ? 0 : bytesOfMoments(model, moments)),
-  );
+  const block = newBlock(model, size, kernel ?? kernelFor(model, size, blocks, moreRoom(model, own, size)));
+  const ledger =
+    own.months === undefined ? undefined : newLedger(block.kernel.arena, own.months.months, size);
   const keeper = moments === undefined ? undefined : momentKeeper(block.kernel, model, moments);
   const programmed =
     how === "quickest" && reuse === undefined && own.months === undefined && own.design === "latin-hypercube"
@@ -92,7 +91,9 @@ export function blockRunner(
       keeper?.absorb(block);
       if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
       if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
-      if (into.months !== undefined) phaseMoney(model, block, into.months.months, first, into.months.rows);
+      if (into.months !== undefined && ledger !== undefined) {
+        phaseMoney(model, block, ledger, first, into.months.rows);
+      }
       if (free !== undefined && into.unlimited !== undefined) {
         free.n = n;
         place(model, free, asWritten.starts, undefined);
@@ -109,6 +110,14 @@ export function blockRunner(
       if (keeper !== undefined) into.moments?.parts.push(keeper.result());
     },
   };
+}
+
+/** Bytes that trials take in a kernel of the blocks' own, besides these. */
+function moreRoom(model: Model, { moments, months }: Trials, size: number): number {
+  return (
+    (moments === undefined ? 0 : bytesOfMoments(model, moments)) +
+    (months === undefined ? 0 : bytesOfLedger(months.months, size))
+  );
 }
 
 /** A block that shares draws and durations with `block` but has moments of its own. */

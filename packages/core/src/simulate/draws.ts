@@ -1,14 +1,7 @@
 import type { Drawing, Kernel } from "../kernel/index.ts";
 import type { Drawer } from "../kernel/types.ts";
 import type { Design } from "../sampling/design.ts";
-import {
-  normalCdf,
-  normalScore,
-  type OutcomeTable,
-  outcomeTable,
-  type QuantileTable,
-  streamText,
-} from "../sampling/index.ts";
+import { type OutcomeTable, outcomeTable, type QuantileTable, streamText } from "../sampling/index.ts";
 import { standardise } from "../sampling/shapes/standardise.ts";
 import { type Block, blockSize } from "./block.ts";
 import { type DrawMemory, noMemory } from "./drawMemory.ts";
@@ -248,16 +241,15 @@ function correlatedUniforms(
         const slot = model.slots[s] as Model["slots"][number];
         const z = scores[i] as Float64Array;
         uniform(slot.item, slot.purpose, z);
-        for (let k = 0; k < n; k++) z[k] = normalScore(z[k] as number);
+        kernel.toScores(z, n);
       });
       slots.forEach((s, i) => {
         const u = rows.get(s) as Float64Array;
-        for (let k = 0; k < n; k++) {
-          let z = 0;
-          for (let c = 0; c <= i; c++)
-            z += (factor[i * size + c] as number) * ((scores[c] as Float64Array)[k] as number);
-          u[k] = normalCdf(z);
+        u.fill(0, 0, n);
+        for (let c = 0; c <= i; c++) {
+          kernel.addScaled(u, scores[c] as Float64Array, factor[i * size + c] as number, n);
         }
+        kernel.toChances(u, n);
       });
     },
   };

@@ -1,8 +1,8 @@
 import { dayNumber, isoDate } from "../calendar/dates.ts";
 import { tolerance } from "../calendar/tolerance.ts";
-import { type WorkCalendar, workAt } from "../calendar/workCalendar.ts";
+import type { Ledger } from "../kernel/index.ts";
 import type { Block } from "./block.ts";
-import type { Model } from "./model.ts";
+import type { Model, ModelTask } from "./model.ts";
 import { fillAmount, rowOf, taskCost } from "./money.ts";
 
 /** Calendar months from the plan's start: `ends[m]` is the moment month m ends, in days since start. */
@@ -47,118 +47,104 @@ export function monthsUpTo(model: Model, lastMoment: number): Months {
  * month counts to the last, so the last row is the total.
  *
  * Each amount is booked to the months it falls in; one pass at the end adds the months up.
+ *
+ * @param ledger  Of the block's kernel, for as many months as there are rows; what it holds is overwritten.
  */
 export function phaseMoney(
   model: Model,
   block: Block,
-  months: Months,
+  ledger: Ledger,
   first: number,
-  rows: Float64Array[],
+  rows: readonly Float64Array[],
 ): void {
-  const { n, scratch: part } = block;
-  const ledger: Ledger = { ...months, model, block, first, rows };
+  ledger.booked.fill(0);
+  phaseTasks(model, block, ledger);
+  phaseRegister(model, block, ledger);
+  phaseResponses(model, block, ledger);
+  phaseOverheads(model, block, ledger);
+  const { n, kernel } = block;
+  rows.forEach((row, m) => {
+    const own = bookedIn(ledger, m);
+    if (m > 0) kernel.addCost(own, bookedIn(ledger, m - 1), n);
+    row.set(own.subarray(0, n), first);
+  });
+}
+
+/** What is booked in month m. */
+function bookedIn({ booked, stride }: Ledger, m: number): Float64Array {
+  return booked.subarray(m * stride, (m + 1) * stride);
+}
+
+function phaseTasks(model: Model, block: Block, ledger: Ledger): void {
+  const { n, scratch: part, scratch2: daily, kernel } = block;
   model.tasks.forEach((task, j) => {
     if (!taskCost(task, j, block, part)) return;
     const due = model.plan.tasks[j]?.due ?? "evenly";
     if (due === "evenly" || task.progress?.spent !== undefined) {
-      for (let k = 0; k < n; k++) spread(ledger, j, k, part[k] as number);
+      spread(ledger, model, block, j, part);
       return;
     }
     const perDay = rowOf(task.costPerDay, block);
     const duration = block.duration[j] as Float64Array;
+    const needed = block.needed[j];
     const at = (due === "start" ? block.start[j] : block.finish[j]) as Float64Array;
     for (let k = 0; k < n; k++) {
       const rate = (perDay === undefined ? task.costPerDay.value : (perDay[k] as number)) + task.peoplePerDay;
-      const daily = block.needed[j]?.[k] === 0 ? 0 : rate * (duration[k] as number);
-      spread(ledger, j, k, daily);
-      book(ledger, k, at[k] as number, (part[k] as number) - daily);
+      daily[k] = needed?.[k] === 0 ? 0 : rate * (duration[k] as number);
+      part[k] = (part[k] as number) - (daily[k] as number);
     }
+    spread(ledger, model, block, j, daily);
+    kernel.bookByMonth(ledger, at, part, n);
   });
+}
+
+function phaseRegister(model: Model, block: Block, ledger: Ledger): void {
+  const { n, scratch: part, kernel } = block;
   model.register.forEach((entry, e) => {
     const occurs = block.occurs[e] as Uint8Array;
     for (const impact of entry.impacts) {
       if (impact.cost === undefined) continue;
       fillAmount(impact.cost, block, part);
+      const shares = Math.max(1, impact.tasks.length);
       for (let k = 0; k < n; k++) {
-        if (occurs[k] === 0) continue;
-        const amount = entry.scale * (part[k] as number);
-        if (impact.tasks.length === 0) book(ledger, k, block.planFinish[k] as number, amount);
-        for (const j of impact.tasks) spread(ledger, j, k, amount / impact.tasks.length);
+        part[k] = occurs[k] === 0 ? 0 : (entry.scale * (part[k] as number)) / shares;
       }
+      if (impact.tasks.length === 0) kernel.bookByMonth(ledger, block.planFinish, part, n);
+      for (const j of impact.tasks) spread(ledger, model, block, j, part);
     }
   });
+}
+
+function phaseResponses(model: Model, block: Block, ledger: Ledger): void {
+  const { n, scratch: part, scratch2: due, kernel } = block;
   for (const response of model.responses) {
     fillAmount(response.cost, block, part);
-    for (let k = 0; k < n; k++) book(ledger, k, response.dueDay, part[k] as number);
+    kernel.bookByMonth(ledger, due.fill(response.dueDay, 0, n), part, n);
   }
+}
+
+function phaseOverheads(model: Model, block: Block, ledger: Ledger): void {
+  const { n, scratch: part, scratch2: zero, kernel } = block;
   for (const overhead of model.overheads) {
     fillAmount(overhead.perDay, block, part);
     const to = overhead.to < 0 ? block.planFinish : (block.finish[overhead.to] as Float64Array);
-    const from = overhead.from < 0 ? undefined : (block.start[overhead.from] as Float64Array);
-    for (let k = 0; k < n; k++) {
-      const s = from === undefined ? 0 : (from[k] as number);
-      overWork(ledger, model.planCalendar, s, to[k] as number, k, part[k] as number);
-    }
-  }
-  for (let m = 1; m < rows.length; m++) {
-    const before = rows[m - 1] as Float64Array;
-    const row = rows[m] as Float64Array;
-    for (let k = first; k < first + n; k++) row[k] = (row[k] as number) + (before[k] as number);
+    const from = overhead.from < 0 ? zero.fill(0, 0, n) : (block.start[overhead.from] as Float64Array);
+    kernel.spreadByMonth(kernel.arena.calendar(model.planCalendar), ledger, from, to, part, "daily", n);
   }
 }
 
-interface Ledger extends Months {
-  model: Model;
-  block: Block;
-  first: number;
-  rows: Float64Array[];
-}
-
-/** The first month that does not end before t; the last takes the rest. Months end with days, so the day decides. */
-function monthOf({ byDay, ends }: Months, t: number): number {
-  const day = Math.ceil(t - tolerance);
-  if (day <= 0) return 0;
-  return day < byDay.length ? (byDay[day] as number) : ends.length - 1;
-}
-
-/** One amount at one moment. */
-function book(ledger: Ledger, k: number, t: number, amount: number): void {
-  const row = ledger.rows[monthOf(ledger, t)] as Float64Array;
-  row[ledger.first + k] = (row[ledger.first + k] as number) + amount;
-}
-
-/** An amount evenly over the work of task j. */
-function spread(ledger: Ledger, j: number, k: number, amount: number): void {
-  if (amount === 0) return;
-  const { block, model } = ledger;
-  const s = (block.start[j] as Float64Array)[k] as number;
-  const f = (block.finish[j] as Float64Array)[k] as number;
-  const { calendar } = model.tasks[j] as Model["tasks"][number];
-  const all = f - s <= tolerance ? 0 : workAt(calendar, f) - workAt(calendar, s);
-  if (all <= tolerance) book(ledger, k, f, amount);
-  else overWork(ledger, calendar, s, f, k, amount / all);
-}
-
-/** `rate` money for each working day of the calendar in [s, f], to the months the days fall in. */
-function overWork(
-  ledger: Ledger,
-  calendar: WorkCalendar,
-  s: number,
-  f: number,
-  k: number,
-  rate: number,
-): void {
-  const { ends, rows, first } = ledger;
-  const last = ends.length - 1;
-  let done = workAt(calendar, s);
-  for (let m = monthOf(ledger, s); m <= last; m++) {
-    const end = m < last && (ends[m] as number) < f ? (ends[m] as number) : f;
-    const upTo = workAt(calendar, end);
-    const row = rows[m] as Float64Array;
-    if (upTo > done) row[first + k] = (row[first + k] as number) + rate * (upTo - done);
-    done = upTo > done ? upTo : done;
-    if (end >= f) return;
-  }
+/** Amounts evenly over the work of task j. */
+function spread(ledger: Ledger, model: Model, block: Block, j: number, amounts: Float64Array): void {
+  const { kernel, n } = block;
+  kernel.spreadByMonth(
+    kernel.arena.calendar((model.tasks[j] as ModelTask).calendar),
+    ledger,
+    block.start[j] as Float64Array,
+    block.finish[j] as Float64Array,
+    amounts,
+    "whole",
+    n,
+  );
 }
 
 /** Money released by the end of each month. */

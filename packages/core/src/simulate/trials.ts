@@ -1,4 +1,4 @@
-import { bytesOfRows, type Kernel, leaveMemory } from "../kernel/index.ts";
+import { bytesOfLedger, bytesOfRows, type Kernel, leaveMemory } from "../kernel/index.ts";
 import type { Design } from "../sampling/design.ts";
 import type { AsWritten } from "./asWritten.ts";
 import { blockSize, kernelFor } from "./block.ts";
@@ -114,10 +114,9 @@ export function newTrials(
   const kept = given === undefined ? keepsMoments(model, total) : keepsFinishes(model, total);
   const tasks = kept ? model.tasks.length : 0;
   if (given !== undefined) kernels.set(given.arena.buffer, given);
-  const kernel =
-    given ??
-    (where === "in kernel" && tasks > 0 ? kernelWithRoom(model, n, bytesOfRows(2 * tasks, n, 8)) : undefined);
   const { rows: count, months } = rowsNeeded(model, asWritten, options);
+  const kernel =
+    given ?? (where === "in kernel" && tasks > 0 ? kernelWithRoom(model, n, 2 * tasks, months) : undefined);
   const moments = kernel === undefined ? 2 * tasks : 0;
   // One piece of memory for all rows: two thousand small ones would cost more than filling them. A page without special
   // headers has no SharedArrayBuffer, so its name is asked for in types only.
@@ -205,10 +204,12 @@ export function leaveTrials(trials: Trials): void {
   leaveMemory(kernel);
 }
 
-/** A kernel for the blocks of a simulation with room for `bytes` of rows, and for reading ranks off them. */
-function kernelWithRoom(model: Model, n: number, bytes: number): Kernel {
+/** A kernel for the blocks of a simulation with room for rows, for reading ranks off them, and for phasing money. */
+function kernelWithRoom(model: Model, n: number, rows: number, months: Months | undefined): Kernel {
   const size = Math.min(n, blockSize);
-  const kernel = kernelFor(model, size, model.limitedPeople ? 2 : 1, bytes + bytesOfRows(1, n, 4));
+  const bytes =
+    bytesOfRows(rows, n, 8) + bytesOfRows(1, n, 4) + (months === undefined ? 0 : bytesOfLedger(months, size));
+  const kernel = kernelFor(model, size, model.limitedPeople ? 2 : 1, bytes);
   kernels.set(kernel.arena.buffer, kernel);
   return kernel;
 }

@@ -3,7 +3,9 @@ import type { Draw } from "../../explain/variants.ts";
 import { meanAndSd } from "../../forecast/moments.ts";
 import { type RankSelector, rankSelector } from "../../forecast/rankSelector.ts";
 import { rankOf } from "../../forecast/ranks.ts";
+import { bytesOfLedger, type Ledger, newLedger } from "../../kernel/index.ts";
 import type { AsWritten } from "../../simulate/asWritten.ts";
+import { blockSize } from "../../simulate/block.ts";
 import { markFinish } from "../../simulate/critical.ts";
 import type { Model } from "../../simulate/model.ts";
 import { type Months, phaseMoney } from "../../simulate/months.ts";
@@ -47,10 +49,20 @@ export function monthMoney(
       model: kind === "total" ? model : modelOfKind(model, kind),
       rows: months.names.map(() => new Float64Array(n)),
     }));
-    eachBlock(model, draw, asWritten.starts, (block, first) => {
-      markFinish(model, block);
-      for (const one of some) phaseMoney(one.model, block, months, first, one.rows);
-    });
+    let ledger: Ledger | undefined;
+    const size = Math.min(n, blockSize);
+    eachBlock(
+      model,
+      draw,
+      asWritten.starts,
+      (block, first) => {
+        ledger ??= newLedger(block.kernel.arena, months, size);
+        markFinish(model, block);
+        for (const one of some) phaseMoney(one.model, block, ledger, first, one.rows);
+      },
+      undefined,
+      bytesOfLedger(months, size),
+    );
     for (const { kind, rows } of some) {
       if (kind === "total")
         result.forEach((month, m) => {

@@ -14,6 +14,7 @@ import type { Draw } from "../variants.ts";
  *
  * @param planned  As-written starts.
  * @param only     This block alone.
+ * @param more     Bytes that a visitor takes in the block's kernel besides a block.
  *
  * Throws BeyondCalendarError.
  */
@@ -23,12 +24,13 @@ export function eachBlock(
   planned: Float64Array,
   visit: (block: Block, first: number) => void,
   only?: number,
+  more = 0,
 ): void {
   const n = draw.iterations;
   const source = draws(model, draw.seed, draw.design);
   const size = Math.min(n, blockSize);
   // Room for one more block: a visitor may work on a copy.
-  const block = newBlock(model, size, kernelFor(model, size, 2));
+  const block = newBlock(model, size, kernelFor(model, size, 2, more));
   const blocks = Math.ceil(n / blockSize);
   for (let b = only ?? 0; b < (only === undefined ? blocks : only + 1); b++) {
     const first = b * blockSize;
