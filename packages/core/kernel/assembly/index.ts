@@ -6,6 +6,7 @@ export { usePage } from "./layout";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";
 export { bookByMonth, spreadByMonth } from "./months";
+export { freeFrom, markSharers } from "./people";
 export { pertBody, pertTable, pertTables, pertTail } from "./pert";
 export {
   raiseAfterEveryDay,

@@ -89,6 +89,20 @@ export interface KernelExports {
     earliest: number,
     n: number,
   ): number;
+  /** Lists as in packages/core/kernel/assembly/people.ts; `days` 0: every day works. */
+  freeFrom(
+    days: number,
+    order: number,
+    last: number,
+    list: number,
+    count: number,
+    start: number,
+    finish: number,
+    duration: number,
+    most: number,
+    n: number,
+  ): void;
+  markSharers(shared: number, moving: number, start: number, duration: number, n: number): number;
   /** `days` 0: every day works. */
   markFinish(
     days: number,

@@ -15,9 +15,11 @@ import { drawer } from "./twins/drawer.ts";
 import { drawLatin } from "./twins/drawLatin.ts";
 import { fillLatin } from "./twins/fillLatin.ts";
 import { fillPlain } from "./twins/fillPlain.ts";
+import { freeFrom } from "./twins/freeFrom.ts";
 import { lookUp } from "./twins/lookUp.ts";
 import { lookUpOutcomes } from "./twins/lookUpOutcomes.ts";
 import { markFinish } from "./twins/markFinish.ts";
+import { markSharers } from "./twins/markSharers.ts";
 import { markSimple } from "./twins/markSimple.ts";
 import { multiplyImpact } from "./twins/multiplyImpact.ts";
 import { occur } from "./twins/occur.ts";
@@ -59,6 +61,8 @@ export function plainKernel(room: number): Kernel {
     addScaled,
     toChances,
     settle,
+    freeFrom,
+    markSharers,
     markFinish,
     markSimple,
     anySet,

@@ -4,9 +4,12 @@ import { tablesBy } from "./calendarTables.ts";
 import { drawerBy } from "./drawerBy.ts";
 import type { KernelExports } from "./exports.ts";
 import { answersAt, firstRow, mostRanks } from "./layout.ts";
+import { peopleWriter } from "./peopleWriter.ts";
 import { ranksSelector } from "./ranksSelector.ts";
 import { seederBy } from "./seederBy.ts";
 import { tablesFor } from "./tablesFor.ts";
+import { freeFrom } from "./twins/freeFrom.ts";
+import { markSharers } from "./twins/markSharers.ts";
 import type { Kernel } from "./types.ts";
 
 /**
@@ -21,6 +24,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
     for (let i = 0; i < count; i++) into[i] = answers[i] as number;
   };
   const daysOf = (calendar: KernelCalendar) => (calendar.everyDay ? 0 : calendar.days.byteOffset);
+  const people = peopleWriter(buffer, arena);
   const seedInto = seederBy(wasm, buffer);
   const seedsAt = new Uint32Array(buffer, answersAt, 40);
   return {
@@ -117,6 +121,29 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
             earliest,
             n,
           ),
+    freeFrom(calendar, wanted, start, finish, duration, most, n) {
+      const list = people.wanted(wanted);
+      if (list === undefined) freeFrom(calendar, wanted, start, finish, duration, most, n);
+      else {
+        wasm.freeFrom(
+          daysOf(calendar),
+          calendar.order.byteOffset,
+          calendar.last,
+          list,
+          wanted.length,
+          start.byteOffset,
+          finish.byteOffset,
+          duration.byteOffset,
+          most,
+          n,
+        );
+      }
+    },
+    markSharers(person, moving, start, duration, n) {
+      const shared = people.shared(person);
+      if (shared === undefined) return markSharers(person, moving, start, duration, n);
+      return wasm.markSharers(shared, moving.byteOffset, start.byteOffset, duration.byteOffset, n) !== 0;
+    },
     markFinish: (calendar, planFinish, finish, moves, n) =>
       wasm.markFinish(
         daysOf(calendar),

@@ -5,6 +5,7 @@ import type { Arena } from "./arena.ts";
 import type { KernelCalendar } from "./calendar.ts";
 import type { KernelExports } from "./exports.ts";
 import type { Ledger } from "./ledger.ts";
+import type { SharedPerson, WantedShare } from "./peopleLists.ts";
 import type { TablesToMake } from "./tablesFor.ts";
 
 /** Draws of one estimate: which stream, from which table, cut at zero or not. */
@@ -104,6 +105,31 @@ export interface Kernel {
     earliest: number,
     n: number,
   ): number;
+
+  /**
+   * Moves work on to the earliest moment from which every wanted share is free from its start to its finish; stops once
+   * a finish is past `most`.
+   */
+  freeFrom(
+    calendar: KernelCalendar,
+    wanted: readonly WantedShare[],
+    start: Float64Array,
+    finish: Float64Array,
+    duration: Float64Array,
+    most: number,
+    n: number,
+  ): void;
+  /**
+   * Marks, where a task moves, whose end frees the person it waits for: who ends as it starts and, were it still going,
+   * would leave too little. Answers whether one that comes later in the order was newly marked.
+   */
+  markSharers(
+    person: SharedPerson,
+    moving: Uint8Array,
+    start: Float64Array,
+    duration: Float64Array,
+    n: number,
+  ): boolean;
 
   /**
    * moves = 1 where the plan's finish is not after the finish, or not after the next work that follows it; else 0. For

@@ -2,6 +2,7 @@ import type { WorkCalendar } from "../calendar/workCalendar.ts";
 import {
   bytesOfCalendar,
   bytesOfDrawer,
+  bytesOfPeople,
   bytesOfPieces,
   bytesOfRows,
   bytesOfTable,
@@ -143,7 +144,27 @@ export function bytesOfTables(model: Model): number {
     bytesOfPieces +
     tables +
     ofCalendars +
+    (model.limitedPeople ? bytesOfWaiting(model) : 0) +
     bytesOfRows(uniforms, blockSize, 8) +
     bytesOfDrawer(model.slots.length)
   );
+}
+
+/** What the kernel is told of one task's people, at most. */
+function bytesOfWaiting(model: Model): number {
+  const holders = new Float64Array(model.people.length);
+  for (const { holds } of model.tasks) {
+    for (const { person } of holds) holders[person] = (holders[person] as number) + 1;
+  }
+  let most = 0;
+  for (const { holds } of model.tasks) {
+    let others = 0;
+    let absences = 0;
+    for (const { person } of holds) {
+      others += holders[person] as number;
+      absences += (model.people[person] as Model["people"][number]).partial.length;
+    }
+    most = Math.max(most, bytesOfPeople(holds.length, others, absences));
+  }
+  return most + 8;
 }

@@ -1,5 +1,4 @@
-import { tolerance } from "../calendar/tolerance.ts";
-import { nextWork } from "../calendar/workCalendar.ts";
+import type { SharedPerson, Sharer } from "../kernel/index.ts";
 import type { Block } from "./block.ts";
 import type { Model, ModelTask } from "./model.ts";
 import { precedes } from "./rivals.ts";
@@ -18,48 +17,59 @@ export function markByPeople(
   j: number,
   position: number,
 ): boolean {
-  const moving = block.moves[j] as Uint8Array;
-  const starts = block.start[j] as Float64Array;
-  const durations = block.duration[j] as Float64Array;
+  const { kernel, n } = block;
   let later = false;
   for (const hold of task.holds) {
     const person = model.people[hold.person] as Model["people"][number];
-    const sharing = sharersOf(model, hold.person);
-    for (const other of sharing) {
-      // What follows j by its links ends after j has begun.
-      if (other.task === j || precedes(model, j, other.task)) continue;
-      const from = model.tasks[other.task] as ModelTask;
-      const target = block.moves[other.task] as Uint8Array;
-      const finish = block.finish[other.task] as Float64Array;
-      const length = block.duration[other.task] as Float64Array;
-      for (let k = 0; k < block.n; k++) {
-        if (moving[k] === 0 || target[k] === 1) continue;
-        if ((durations[k] as number) <= tolerance || (length[k] as number) <= tolerance) continue;
-        const s = starts[k] as number;
-        const f = finish[k] as number;
-        if (f > s + tolerance || nextWork(from.calendar, f) < s - tolerance) continue;
-        let load = loadBeside(block, sharing, j, position, other.task, s, k);
-        if (!hold.along) load += absentAt(person.partial, s);
-        if (load + other.share + hold.share <= person.capacity + tolerance) continue;
-        target[k] = 1;
-        (block.pushed[other.task] as Uint8Array)[k] = 1;
-        if (other.position > position) later = true;
-      }
-    }
+    const shared: SharedPerson = {
+      share: hold.share,
+      capacity: person.capacity,
+      partial: hold.along ? [] : person.partial,
+      sharers: othersOf(model, block, hold.person, j, position),
+    };
+    const marked = kernel.markSharers(
+      shared,
+      block.moves[j] as Uint8Array,
+      block.start[j] as Float64Array,
+      block.duration[j] as Float64Array,
+      n,
+    );
+    if (marked) later = true;
   }
   return later;
 }
 
-interface Sharer {
+/** Who else holds a share of the person, with the rows of the block. */
+function othersOf(model: Model, block: Block, person: number, j: number, position: number): Sharer[] {
+  const others: Sharer[] = [];
+  for (const other of sharersOf(model, person)) {
+    if (other.task === j) continue;
+    others.push({
+      share: other.share,
+      before: other.position < position,
+      // What follows j by its links ends after j has begun.
+      frees: !precedes(model, j, other.task),
+      calendar: block.kernel.arena.calendar((model.tasks[other.task] as ModelTask).calendar),
+      start: block.start[other.task] as Float64Array,
+      finish: block.finish[other.task] as Float64Array,
+      duration: block.duration[other.task] as Float64Array,
+      moves: block.moves[other.task] as Uint8Array,
+      pushed: block.pushed[other.task] as Uint8Array,
+    });
+  }
+  return others;
+}
+
+interface Holder {
   task: number;
   share: number;
   position: number;
 }
 
-const sharers = new WeakMap<Model, Map<number, Sharer[]>>();
+const sharers = new WeakMap<Model, Map<number, Holder[]>>();
 
 /** Every task that holds a share of the person, with its place in the order. */
-function sharersOf(model: Model, person: number): Sharer[] {
+function sharersOf(model: Model, person: number): Holder[] {
   let byPerson = sharers.get(model);
   if (byPerson === undefined) {
     byPerson = new Map();
@@ -75,31 +85,4 @@ function sharersOf(model: Model, person: number): Sharer[] {
     sharers.set(model, byPerson);
   }
   return byPerson.get(person) ?? [];
-}
-
-/** What the person holds at j's start besides j and the one that ends: tasks already going, ties by order. */
-function loadBeside(
-  block: Block,
-  sharing: readonly Sharer[],
-  j: number,
-  position: number,
-  except: number,
-  s: number,
-  k: number,
-): number {
-  let load = 0;
-  for (const other of sharing) {
-    if (other.task === j || other.task === except) continue;
-    const from = (block.start[other.task] as Float64Array)[k] as number;
-    const to = (block.finish[other.task] as Float64Array)[k] as number;
-    if (to <= s + tolerance || from > s + tolerance) continue;
-    if (from < s - tolerance || other.position < position) load += other.share;
-  }
-  return load;
-}
-
-/** The part of a person's capacity that is away at moment s. */
-function absentAt(spans: Model["people"][number]["partial"], s: number): number {
-  for (const span of spans) if (span.from <= s + tolerance && span.to > s + tolerance) return span.gone;
-  return 0;
 }
