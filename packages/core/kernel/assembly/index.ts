@@ -32,3 +32,4 @@ export {
   sumProducts,
 } from "./sums";
 export { addTold, seedStreams } from "./told";
+export { appraise } from "./worth";

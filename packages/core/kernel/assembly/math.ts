@@ -1,11 +1,33 @@
-// As in packages/core/src/sampling/math, for arguments far from the ends of the range of doubles: the same bits.
+// As in packages/core/src/sampling/math, the same bits.
 
 const ln2High: f64 = 0.6931471803691238;
 const ln2Low: f64 = 1.9082149292705877e-10;
 
+/** 2^k, k from -1022 to 1023. */
+function powerOfTwo(k: f64): f64 {
+  return reinterpret<f64>((<i64>k + 1023) << 52);
+}
+
 /** e^x for |x| < 700. */
 export function exponential(x: f64): f64 {
   const k = Math.floor(x * Math.LOG2E + 0.5);
+  return significand(x, k) * powerOfTwo(k);
+}
+
+/** e^x, as far as doubles go. */
+export function exponentialAnywhere(x: f64): f64 {
+  if (x < -745.2) return 0;
+  if (x > 709.8) return Infinity;
+  const k = Math.floor(x * Math.LOG2E + 0.5);
+  const e = significand(x, k);
+  if (k > 1023) return e * 2.0 * powerOfTwo(1023);
+  // Two steps below the normal range, so that only the last one rounds.
+  if (k < -1021) return e * powerOfTwo(k + 100) * powerOfTwo(-100);
+  return e * powerOfTwo(k);
+}
+
+/** e^x / 2^k. */
+function significand(x: f64, k: f64): f64 {
   const high = x - k * ln2High;
   const low = k * ln2Low;
   const r = high - low;
@@ -19,8 +41,7 @@ export function exponential(x: f64): f64 {
           z *
             (1.0 / 15120.0 -
               z * (1.0 / 604800.0 - z * (1.0 / 23950080.0 - z * (691.0 / 653837184000.0 - last))))));
-  const e = 1.0 + (high - (low - (r * (r - tail)) / (2.0 + tail - r)));
-  return e * reinterpret<f64>((<i64>k + 1023) << 52);
+  return 1.0 + (high - (low - (r * (r - tail)) / (2.0 + tail - r)));
 }
 
 /** The natural logarithm of a normal x > 0. */

@@ -165,6 +165,17 @@ export interface KernelExports {
     daily: number,
     n: number,
   ): void;
+  /** Streams as in packages/core/kernel/assembly/worth.ts. */
+  appraise(
+    streams: number,
+    count: number,
+    daily: number,
+    cost: number,
+    net: number,
+    payback: number,
+    gained: number,
+    n: number,
+  ): void;
   /** These three leave their answers at `answersAt`. */
   sumMasked(duration: number, moves: number, base: number, n: number): void;
   sumProducts(x: number, y: number, n: number): void;

@@ -1,4 +1,6 @@
 export { type Arena, bytesOfCalendar, bytesOfRows } from "./arena.ts";
+export type { BenefitStream } from "./benefitStream.ts";
+export { bytesOfStreams } from "./benefitWriter.ts";
 export type { KernelCalendar } from "./calendar.ts";
 export { bytesOfDrawer } from "./drawerBy.ts";
 export type { KernelExports } from "./exports.ts";

@@ -10,6 +10,7 @@ import { addImpact } from "./twins/addImpact.ts";
 import { addScaled } from "./twins/addScaled.ts";
 import { addTaskCost } from "./twins/addTaskCost.ts";
 import { anySet } from "./twins/anySet.ts";
+import { appraise } from "./twins/appraise.ts";
 import { bookByMonth } from "./twins/bookByMonth.ts";
 import { drawer } from "./twins/drawer.ts";
 import { drawLatin } from "./twins/drawLatin.ts";
@@ -73,6 +74,7 @@ export function plainKernel(room: number): Kernel {
     addDailyCost,
     bookByMonth,
     spreadByMonth,
+    appraise,
     sumMasked,
     sumProducts,
     absorb,

@@ -1,4 +1,5 @@
 import { newArena } from "./arena.ts";
+import { benefitWriter } from "./benefitWriter.ts";
 import type { KernelCalendar } from "./calendar.ts";
 import { tablesBy } from "./calendarTables.ts";
 import { drawerBy } from "./drawerBy.ts";
@@ -8,6 +9,7 @@ import { peopleWriter } from "./peopleWriter.ts";
 import { ranksSelector } from "./ranksSelector.ts";
 import { seederBy } from "./seederBy.ts";
 import { tablesFor } from "./tablesFor.ts";
+import { appraise } from "./twins/appraise.ts";
 import { freeFrom } from "./twins/freeFrom.ts";
 import { markSharers } from "./twins/markSharers.ts";
 import type { Kernel } from "./types.ts";
@@ -24,6 +26,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
     for (let i = 0; i < count; i++) into[i] = answers[i] as number;
   };
   const daysOf = (calendar: KernelCalendar) => (calendar.everyDay ? 0 : calendar.days.byteOffset);
+  const streamList = benefitWriter(buffer, arena);
   const people = peopleWriter(buffer, arena);
   const seedInto = seederBy(wasm, buffer);
   const seedsAt = new Uint32Array(buffer, answersAt, 40);
@@ -201,6 +204,23 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
         per === "daily" ? 1 : 0,
         n,
       ),
+    appraise(streams, daily, cost, net, payback, gained, n) {
+      const list = streamList(streams);
+      if (list === undefined) appraise(streams, daily, cost, net, payback, gained, n);
+      else {
+        wasm.appraise(
+          list.at,
+          streams.length,
+          daily,
+          cost.byteOffset,
+          net.byteOffset,
+          payback.byteOffset,
+          list.gained.byteOffset,
+          n,
+        );
+        gained.set(list.gained);
+      }
+    },
     sumMasked(duration, moves, base, n, into) {
       wasm.sumMasked(duration.byteOffset, moves.byteOffset, base, n);
       answer(into, 4);

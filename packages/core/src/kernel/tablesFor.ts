@@ -1,14 +1,7 @@
 import type { Shape } from "../plan/types.ts";
 import { betaSide } from "../sampling/shapes/betaSide.ts";
 import { bodyLength, tableLength, tailLength } from "../sampling/table/layout.ts";
-import {
-  logBody,
-  logTail,
-  nodeCount,
-  pertNodes,
-  pertSplit,
-  pertWeights,
-} from "../sampling/table/pertPiece.ts";
+import { nodeCount, pertNodes, pertSplit, pertWeights, pieceLogs } from "../sampling/table/pertPiece.ts";
 import { logCell, pieceOf } from "../sampling/table/pertTable.ts";
 import { standardTable } from "../sampling/table/standardTable.ts";
 import { type Arena, bytesOfRows } from "./arena.ts";
@@ -134,8 +127,9 @@ function makePiece(
   let own = tools.get(wasm);
   if (own === undefined) {
     own = { tails: row(tailEntries), body: row(bodyLength), sides: [row(sideLength), row(sideLength)] };
-    own.tails.set(logTail.subarray(1));
-    own.body.set(logBody);
+    const { tail, body } = pieceLogs();
+    own.tails.set(tail.subarray(1));
+    own.body.set(body);
     tools.set(wasm, own);
   }
   const [left, right] = own.sides as [Float64Array, Float64Array];

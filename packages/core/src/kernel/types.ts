@@ -2,6 +2,7 @@ import type { Shape } from "../plan/types.ts";
 import type { OutcomeTable } from "../sampling/outcomeTable.ts";
 import type { QuantileTable } from "../sampling/table/quantileTable.ts";
 import type { Arena } from "./arena.ts";
+import type { BenefitStream } from "./benefitStream.ts";
 import type { KernelCalendar } from "./calendar.ts";
 import type { KernelExports } from "./exports.ts";
 import type { Ledger } from "./ledger.ts";
@@ -198,6 +199,19 @@ export interface Kernel {
     finish: Float64Array,
     amounts: Float64Array,
     per: "whole" | "daily",
+    n: number,
+  ): void;
+  /**
+   * Net value (worth of all streams less the cost) and payback (the moment by which payments, taken in order of time, have
+   * covered the cost; infinite: never) of each iteration. Into `gained`: the sum of each stream's worth.
+   */
+  appraise(
+    streams: readonly BenefitStream[],
+    daily: number,
+    cost: Float64Array,
+    net: Float64Array,
+    payback: Float64Array,
+    gained: Float64Array,
     n: number,
   ): void;
   /**

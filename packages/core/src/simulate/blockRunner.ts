@@ -14,7 +14,7 @@ import { programRunner } from "./program/programRunner.ts";
 import { realise } from "./realise.ts";
 import { tally } from "./tally.ts";
 import { kernelOf, newSums, type TrialSums, type Trials } from "./trials.ts";
-import { appraise, lateCost } from "./worth.ts";
+import { appraise, bytesOfAppraisal, lateCost, newAppraisal } from "./worth.ts";
 
 /** Computes blocks of a simulation, any of them in any order, with one set of rows. */
 export interface BlockRunner {
@@ -53,6 +53,7 @@ export function blockRunner(
   const block = newBlock(model, size, kernel ?? kernelFor(model, size, blocks, moreRoom(model, own, size)));
   const ledger =
     own.months === undefined ? undefined : newLedger(block.kernel.arena, own.months.months, size);
+  const worth = own.worth === undefined ? undefined : newAppraisal(model, block.kernel, size);
   const keeper = moments === undefined ? undefined : momentKeeper(block.kernel, model, moments);
   const programmed =
     how === "quickest" && reuse === undefined && own.months === undefined && own.design === "latin-hypercube"
@@ -72,7 +73,9 @@ export function blockRunner(
         keep(model, block, into, first, inKernel);
         keeper?.absorb(block);
         if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
-        if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
+        if (into.worth !== undefined && worth !== undefined) {
+          appraise(worth, block, first, into.worth, sums.benefits);
+        }
         return sums;
       }
       if (inKernel) placeInto(block, into, first);
@@ -90,7 +93,9 @@ export function blockRunner(
       keep(model, block, into, first, inKernel);
       keeper?.absorb(block);
       if (into.lateness !== undefined) lateCost(model, block, first, into.lateness);
-      if (into.worth !== undefined) appraise(model, block, first, into.worth, sums.benefits);
+      if (into.worth !== undefined && worth !== undefined) {
+        appraise(worth, block, first, into.worth, sums.benefits);
+      }
       if (into.months !== undefined && ledger !== undefined) {
         phaseMoney(model, block, ledger, first, into.months.rows);
       }
@@ -113,8 +118,9 @@ export function blockRunner(
 }
 
 /** Bytes that trials take in a kernel of the blocks' own, besides these. */
-function moreRoom(model: Model, { moments, months }: Trials, size: number): number {
+function moreRoom(model: Model, { moments, months, worth }: Trials, size: number): number {
   return (
+    (worth === undefined ? 0 : bytesOfAppraisal(model, size)) +
     (moments === undefined ? 0 : bytesOfMoments(model, moments)) +
     (months === undefined ? 0 : bytesOfLedger(months.months, size))
   );

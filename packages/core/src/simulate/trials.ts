@@ -6,7 +6,7 @@ import type { Model } from "./model.ts";
 import { type Months, monthsUpTo } from "./months.ts";
 import type { KeptRanks } from "./ranks/index.ts";
 import type { SimulateOptions } from "./simulate.ts";
-import type { WorthRows } from "./worth.ts";
+import { bytesOfAppraisal, type WorthRows } from "./worth.ts";
 
 /**
  * What a simulation leaves behind: the plan's finish and cost in every iteration, the moments of every task,
@@ -204,11 +204,14 @@ export function leaveTrials(trials: Trials): void {
   leaveMemory(kernel);
 }
 
-/** A kernel for the blocks of a simulation with room for rows, for reading ranks off them, and for phasing money. */
+/** A kernel for the blocks of a simulation with room for rows, for reading ranks off them, and for phasing and appraising money. */
 function kernelWithRoom(model: Model, n: number, rows: number, months: Months | undefined): Kernel {
   const size = Math.min(n, blockSize);
   const bytes =
-    bytesOfRows(rows, n, 8) + bytesOfRows(1, n, 4) + (months === undefined ? 0 : bytesOfLedger(months, size));
+    bytesOfRows(rows, n, 8) +
+    bytesOfRows(1, n, 4) +
+    (isAppraised(model) ? bytesOfAppraisal(model, size) : 0) +
+    (months === undefined ? 0 : bytesOfLedger(months, size));
   const kernel = kernelFor(model, size, model.limitedPeople ? 2 : 1, bytes);
   kernels.set(kernel.arena.buffer, kernel);
   return kernel;

@@ -1,12 +1,10 @@
 import { tolerance } from "../calendar/tolerance.ts";
-import { exponential } from "../sampling/math/exponential.ts";
+import { type BenefitStream, bytesOfRows, bytesOfStreams, type Kernel } from "../kernel/index.ts";
 import { logarithm } from "../sampling/math/logarithm.ts";
 import { power } from "../sampling/math/power.ts";
 import type { Block } from "./block.ts";
 import type { Model, ModelBenefit } from "./model.ts";
 import { fillAmount } from "./money.ts";
-
-const month = 365.25 / 12;
 
 /** Benefits of a plan that says over how many years and at which rate it is appraised. */
 export interface WorthRows {
@@ -16,14 +14,56 @@ export interface WorthRows {
   payback: Float64Array;
 }
 
-/** One benefit over a block: when it begins, its first monthly amount discounted to then, how many payments count. */
-interface Stream {
-  once: boolean;
-  begins: Float64Array;
-  worth: Float64Array;
-  last: Int32Array;
-  /** `sums[k]`: the first k payments of 1 a month, ramped and discounted from the benefit's beginning. */
-  sums: Float64Array;
+/** Rows of a kernel in which a model's benefits are appraised, block by block. */
+export interface Appraisal {
+  streams: { at: number; benefit: ModelBenefit; stream: BenefitStream }[];
+  daily: number;
+  net: Float64Array;
+  payback: Float64Array;
+  gained: Float64Array;
+}
+
+/** Rows for blocks of up to `size` iterations; undefined where the plan says nothing of years and rate. */
+export function newAppraisal(model: Model, { arena }: Kernel, size: number): Appraisal | undefined {
+  const { appraisal } = model.plan;
+  if (appraisal === undefined) return undefined;
+  const { discountRate, years } = appraisal;
+  const horizon = years * 365.25;
+  const row = (length: number) => arena.rows(1, length)[0] as Float64Array;
+  const streams = model.benefits.flatMap((benefit, at) => {
+    if (benefit.worth === 0) return [];
+    const payments = paymentsOf(benefit, discountRate, years);
+    const sums = row(payments.length);
+    sums.set(payments);
+    const stream: BenefitStream = {
+      once: benefit.once,
+      factor: benefit.worth,
+      end: Math.min(horizon, benefit.untilDay) + tolerance,
+      begins: row(size),
+      worth: row(size),
+      last: row(size),
+      sums,
+    };
+    return [{ at, benefit, stream }];
+  });
+  return {
+    streams,
+    daily: logarithm(1 + discountRate) / 365.25,
+    net: row(size),
+    payback: row(size),
+    gained: new Float64Array(streams.length),
+  };
+}
+
+/** Bytes that it takes in a kernel. */
+export function bytesOfAppraisal(model: Model, size: number): number {
+  const { appraisal } = model.plan;
+  if (appraisal === undefined) return 0;
+  let bytes = bytesOfRows(2, size, 8) + bytesOfStreams(model.benefits.length);
+  for (const benefit of model.benefits) {
+    bytes += bytesOfRows(3, size, 8) + bytesOfRows(1, mostPayments(benefit, appraisal.years) + 1, 8);
+  }
+  return bytes;
 }
 
 /**
@@ -32,48 +72,31 @@ interface Stream {
  * A benefit begins at b, the finish of its task (default the plan's) and its `lag` later; month k pays at b + k months, ramped up,
  * as long as `lasts`, `until` and the appraisal's years allow, discounted from day 0 (plan format, "Benefits").
  * `benefitSums`: by benefit, the sum of its discounted worth over the block.
+ *
+ * @param own  Of the block's kernel (`newAppraisal`).
+ *
  * Cost: one power per benefit and iteration.
  */
 export function appraise(
-  model: Model,
+  own: Appraisal,
   block: Block,
   first: number,
   into: WorthRows,
   benefitSums: Float64Array,
 ): void {
-  const { appraisal } = model.plan;
-  if (appraisal === undefined) return;
-  const { n } = block;
-  const horizon = appraisal.years * 365.25;
-  const daily = logarithm(1 + appraisal.discountRate) / 365.25;
-  const valued = model.benefits.filter((benefit) => benefit.worth !== 0);
-  const streams = valued.map((benefit): Stream => {
-    const payments = paymentsOf(benefit, appraisal.discountRate, appraisal.years);
-    const begins = beginsOf(benefit, block);
-    const worth = new Float64Array(n);
-    const last = new Int32Array(n);
-    fillAmount(benefit.amount, block, worth);
-    const end = Math.min(horizon, benefit.untilDay) + tolerance;
-    for (let k = 0; k < n; k++) {
-      const b = begins[k] as number;
-      worth[k] = (worth[k] as number) * benefit.worth * exponential(-daily * b);
-      const whole = Math.floor((end - b) / month);
-      last[k] = b > end ? 0 : benefit.once ? 1 : Math.min(payments.length - 1, whole);
-    }
-    return { once: benefit.once, begins, worth, last, sums: payments };
+  const { n, kernel, cost } = block;
+  const { streams, daily, net, payback, gained } = own;
+  for (const { benefit, stream } of streams) {
+    fillAmount(benefit.amount, block, stream.worth);
+    stream.begins.set(beginsOf(benefit, block).subarray(0, n));
+  }
+  const list = streams.map(({ stream }) => stream);
+  kernel.appraise(list, daily, cost, net, payback, gained, n);
+  into.net.set(net.subarray(0, n), first);
+  into.payback.set(payback.subarray(0, n), first);
+  streams.forEach(({ at }, i) => {
+    benefitSums[at] = gained[i] as number;
   });
-  for (let k = 0; k < n; k++) into.net[first + k] = -(block.cost[k] as number);
-  streams.forEach((stream, i) => {
-    let sum = 0;
-    for (let k = 0; k < n; k++) {
-      const gained = (stream.worth[k] as number) * (stream.sums[stream.last[k] as number] as number);
-      into.net[first + k] = (into.net[first + k] as number) + gained;
-      sum += gained;
-    }
-    const at = model.benefits.indexOf(valued[i] as ModelBenefit);
-    benefitSums[at] = sum;
-  });
-  for (let k = 0; k < n; k++) into.payback[first + k] = paybackOf(streams, k, block.cost[k] as number);
 }
 
 /** When a benefit begins in each iteration, length n: the finish it hangs on, and its own lag after that. */
@@ -82,9 +105,14 @@ export function beginsOf({ starts, lag }: ModelBenefit, block: Block): Float64Ar
   return lag === 0 ? finish : finish.map((moment) => moment + lag);
 }
 
+/** How many payments a benefit may make within the years of the appraisal. */
+function mostPayments(benefit: ModelBenefit, years: number): number {
+  return benefit.once ? 1 : Math.floor(Math.min(benefit.lasts, years * 12) + tolerance);
+}
+
 function paymentsOf(benefit: ModelBenefit, rate: number, years: number): Float64Array {
   if (benefit.once) return Float64Array.of(0, 1);
-  const most = Math.floor(Math.min(benefit.lasts, years * 12) + tolerance);
+  const most = mostPayments(benefit, years);
   const sums = new Float64Array(most + 1);
   const monthly = power(1 + rate, -1 / 12);
   let factor = 1;
@@ -94,54 +122,6 @@ function paymentsOf(benefit: ModelBenefit, rate: number, years: number): Float64
     sums[k] = (sums[k - 1] as number) + part * factor;
   }
   return sums;
-}
-
-/** The moment by which payments, taken in order of time, have covered the cost. */
-function paybackOf(streams: readonly Stream[], k: number, cost: number): number {
-  if (cost <= 0) return 0;
-  if (streams.length === 1) return paybackOfOne(streams[0] as Stream, k, cost);
-  const next = new Int32Array(streams.length).fill(1);
-  let gained = 0;
-  for (;;) {
-    let best = -1;
-    let when = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < streams.length; i++) {
-      const stream = streams[i] as Stream;
-      const payment = next[i] as number;
-      if (payment > (stream.last[k] as number)) continue;
-      const t = paidAt(stream, k, payment);
-      if (t < when) {
-        when = t;
-        best = i;
-      }
-    }
-    if (best < 0) return Number.POSITIVE_INFINITY;
-    const stream = streams[best] as Stream;
-    const payment = next[best] as number;
-    gained +=
-      (stream.worth[k] as number) * ((stream.sums[payment] as number) - (stream.sums[payment - 1] as number));
-    next[best] = payment + 1;
-    if (gained >= cost) return when;
-  }
-}
-
-/** One benefit of steady sign: the sums rise, so the first payment that covers the cost is found by halving. */
-function paybackOfOne(stream: Stream, k: number, cost: number): number {
-  const worth = stream.worth[k] as number;
-  let high = stream.last[k] as number;
-  if (worth <= 0 || worth * (stream.sums[high] as number) < cost) return Number.POSITIVE_INFINITY;
-  let low = 0;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (worth * (stream.sums[middle] as number) >= cost) high = middle;
-    else low = middle;
-  }
-  return paidAt(stream, k, high);
-}
-
-function paidAt(stream: Stream, k: number, payment: number): number {
-  const b = stream.begins[k] as number;
-  return stream.once ? b : b + payment * month;
 }
 
 /** Lateness of each iteration: weeks past the end of day `after` times `perWeek`, plus `once` when late at all. */

@@ -3,11 +3,17 @@ import type { Draw } from "../../explain/variants.ts";
 import { rankOf } from "../../forecast/ranks.ts";
 import type { Forecast } from "../../forecast/types.ts";
 import type { AsWritten } from "../../simulate/asWritten.ts";
-import type { Block } from "../../simulate/block.ts";
+import { type Block, blockSize } from "../../simulate/block.ts";
 import { markFinish } from "../../simulate/critical.ts";
 import type { Model, ModelTask } from "../../simulate/model.ts";
 import { addMoney, newMoneySums, taskCost } from "../../simulate/money.ts";
-import { appraise, type WorthRows } from "../../simulate/worth.ts";
+import {
+  type Appraisal,
+  appraise,
+  bytesOfAppraisal,
+  newAppraisal,
+  type WorthRows,
+} from "../../simulate/worth.ts";
 import type { Worth, WorthSpread } from "../types.ts";
 import { returnRates } from "./returnRates.ts";
 
@@ -30,15 +36,20 @@ export function worthOf(
   const cost = new Float64Array(n);
   const spent = new Float64Array(n);
   const sums = new Float64Array(model.benefits.length);
-  eachBlock(model, draw, asWritten.starts, (block, first) => {
+  const size = Math.min(n, blockSize);
+  let own: Appraisal | undefined;
+  const visit = (block: Block, first: number) => {
+    own ??= newAppraisal(model, block.kernel, size);
+    if (own === undefined) return;
     markFinish(model, block);
     addMoney(model, block, newMoneySums(model));
     cost.set(block.cost.subarray(0, block.n), first);
-    appraise(model, block, first, now, sums);
-    appraise(model, aWeekLater(model, block), first, later, sums);
+    appraise(own, block, first, now, sums);
+    appraise(own, aWeekLater(model, block), first, later, sums);
     returnRates(model, block, first, rates);
     addSpent(model, block, first, spent);
-  });
+  };
+  eachBlock(model, draw, asWritten.starts, visit, undefined, bytesOfAppraisal(model, size));
   const ratio = new Float64Array(n);
   let lost = 0;
   let better = 0;

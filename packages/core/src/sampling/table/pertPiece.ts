@@ -21,11 +21,23 @@ export interface PertPiece {
 /** Points per interval; 4 intervals of width 1/8 cover x = 0 ... 1/2. */
 export const nodeCount = 9;
 
-/** ln u of the entries of a tail (0 at entry 0), and of the body's. */
-export const logTail = Float64Array.from({ length: tailLength }, (_, e) =>
-  e === 0 ? 0 : logarithm(tailProbability(e)),
-);
-export const logBody = Float64Array.from({ length: bodyLength }, (_, e) => logarithm((32 + e) / 1024));
+interface Logs {
+  tail: Float64Array;
+  body: Float64Array;
+}
+let logs: Logs | undefined;
+
+/**
+ * ln u of the entries of a tail (0 at entry 0), and of the body's. Made when they are first asked for: 1,395 logarithms
+ * take an engine that has just started some 15 milliseconds, and pieces that are at hand already need none.
+ */
+export function pieceLogs(): Logs {
+  logs ??= {
+    tail: Float64Array.from({ length: tailLength }, (_, e) => (e === 0 ? 0 : logarithm(tailProbability(e)))),
+    body: Float64Array.from({ length: bodyLength }, (_, e) => logarithm((32 + e) / 1024)),
+  };
+  return logs;
+}
 
 /**
  * Tabulates the PERT law at the Chebyshev points of [from, from + 1/8].
@@ -70,13 +82,14 @@ export function pertSplit(atHalf: number): number {
 function fillNode(values: Float64Array, j: number, x: number): void {
   const left = betaSide(4 * x);
   const right = betaSide(4 - 4 * x);
+  const { tail, body: logBody } = pieceLogs();
   let at = j;
   // The line through the two quantiles before is the starting point of the next: two Newton steps each.
   for (const side of [left, right]) {
     let before = -36;
     let logY = -36;
     for (let e = 1; e < tailLength; e++) {
-      const logU = logTail[e] as number;
+      const logU = tail[e] as number;
       const start = 2 * logY - before;
       before = logY;
       logY = side.logQuantile(logU, start);
