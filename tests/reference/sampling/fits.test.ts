@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { lawOf } from "../../../packages/core/src/sampling/index.ts";
+import { chebyshevPoint } from "../../../packages/core/src/sampling/math/chebyshevPoint.ts";
+import { modeAt } from "../../../packages/core/src/sampling/shapes/modeAt.ts";
+import { pertLaw } from "../../../packages/core/src/sampling/shapes/pertLaw.ts";
+import { pertModes } from "../../../packages/core/src/sampling/shapes/pertModes.ts";
 import { pertFits, triangularFits } from "./fixtures/highPrecision.ts";
 import { range, relativeError } from "./range.ts";
 
@@ -36,4 +40,11 @@ describe.each([
       expect(Math.abs(law.quantile(1 - p) - high) / (high - low)).toBeLessThan(1e-12);
     },
   );
+});
+
+describe("modes that are at hand", () => {
+  it.each([...pertModes])("are the ones worked out, to the last bit: p %d", (p, modes) => {
+    const exact = modes.map((_, k) => modeAt(pertLaw, p, chebyshevPoint(k / (2 * (modes.length - 1)))));
+    expect(modes).toEqual(exact);
+  });
 });

@@ -16,6 +16,7 @@ export {
   settleEveryDay,
   settleOnCalendar,
 } from "./place";
+export { largestOf, raiseBy, scaleByWork, settleAny } from "./placeAny";
 export { runProgram, startsOf } from "./program";
 export { addScaled, toChances, toScores } from "./scores";
 export { seedTen } from "./seeds";

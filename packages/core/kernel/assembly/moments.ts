@@ -37,3 +37,20 @@ export function workFrom(days: usize, t: f64): f64 {
   const first = load<f64>(days + ((<usize>day) << 4), 8);
   return first === day ? t : first;
 }
+
+/** The moment at which work may begin once w working days are behind; always inside a working day. */
+export function startAt(days: usize, order: usize, last: f64, w: f64): f64 {
+  if (days === 0) return w;
+  const k = Math.floor(w + TOLERANCE);
+  const part = w - k;
+  const day = dayOf(order, last, k);
+  return part > 0 ? day + part : day;
+}
+
+/** The moment `lag` working days from t; before the start it may be negative. */
+export function addWork(days: usize, order: usize, last: f64, t: f64, lag: f64): f64 {
+  if (days === 0 || abs(lag) <= TOLERANCE) return t + lag;
+  const w = workAt(days, last, t) + lag;
+  if (lag > 0) return finishAt(days, order, last, w);
+  return w < -TOLERANCE ? w : startAt(days, order, last, w < 0 ? 0 : w);
+}

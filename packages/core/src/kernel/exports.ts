@@ -89,6 +89,40 @@ export interface KernelExports {
     earliest: number,
     n: number,
   ): number;
+  /** A row at 0 is none: packages/core/kernel/assembly/placeAny.ts. */
+  raiseBy(
+    days: number,
+    order: number,
+    last: number,
+    out: number,
+    from: number,
+    lags: number,
+    value: number,
+    scale: number,
+    n: number,
+  ): void;
+  settleAny(
+    days: number,
+    order: number,
+    last: number,
+    ownDays: number,
+    ownOrder: number,
+    ownLast: number,
+    lower: number,
+    upper: number,
+    needed: number,
+    waits: number,
+    duration: number,
+    start: number,
+    finish: number,
+    notBefore: number,
+    floor: number,
+    statusFloor: number,
+    startsWork: number,
+    n: number,
+  ): number;
+  largestOf(row: number, n: number): number;
+  scaleByWork(days: number, last: number, amounts: number, from: number, to: number, n: number): void;
   /** Lists as in packages/core/kernel/assembly/people.ts; `days` 0: every day works. */
   freeFrom(
     days: number,

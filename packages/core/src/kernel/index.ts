@@ -1,3 +1,4 @@
+export type { AnyWork } from "./anyWork.ts";
 export { type Arena, bytesOfCalendar, bytesOfRows } from "./arena.ts";
 export type { BenefitStream } from "./benefitStream.ts";
 export { bytesOfStreams } from "./benefitWriter.ts";

@@ -17,6 +17,7 @@ import { drawLatin } from "./twins/drawLatin.ts";
 import { fillLatin } from "./twins/fillLatin.ts";
 import { fillPlain } from "./twins/fillPlain.ts";
 import { freeFrom } from "./twins/freeFrom.ts";
+import { largestOf } from "./twins/largestOf.ts";
 import { lookUp } from "./twins/lookUp.ts";
 import { lookUpOutcomes } from "./twins/lookUpOutcomes.ts";
 import { markFinish } from "./twins/markFinish.ts";
@@ -25,11 +26,14 @@ import { markSimple } from "./twins/markSimple.ts";
 import { multiplyImpact } from "./twins/multiplyImpact.ts";
 import { occur } from "./twins/occur.ts";
 import { raiseAfter } from "./twins/raiseAfter.ts";
+import { raiseBy } from "./twins/raiseBy.ts";
 import { raiseTo } from "./twins/raiseTo.ts";
+import { scaleByWork } from "./twins/scaleByWork.ts";
 import { scaleTo } from "./twins/scaleTo.ts";
 import { seedTen } from "./twins/seedTen.ts";
 import { selectRanks } from "./twins/selectRanks.ts";
 import { settle } from "./twins/settle.ts";
+import { settleAny } from "./twins/settleAny.ts";
 import { spreadByMonth } from "./twins/spreadByMonth.ts";
 import { sumMasked } from "./twins/sumMasked.ts";
 import { sumProducts } from "./twins/sumProducts.ts";
@@ -62,6 +66,10 @@ export function plainKernel(room: number): Kernel {
     addScaled,
     toChances,
     settle,
+    settleAny,
+    raiseBy,
+    largestOf,
+    scaleByWork,
     freeFrom,
     markSharers,
     markFinish,

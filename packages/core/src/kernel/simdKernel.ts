@@ -124,6 +124,50 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
             earliest,
             n,
           ),
+    settleAny({ calendar, own, lower, upper, needed, wait, duration, start, finish, ...bounds }, n) {
+      return wasm.settleAny(
+        daysOf(calendar),
+        calendar.order.byteOffset,
+        calendar.last,
+        daysOf(own),
+        own.order.byteOffset,
+        own.last,
+        lower.byteOffset,
+        upper?.byteOffset ?? 0,
+        needed?.byteOffset ?? 0,
+        wait?.byteOffset ?? 0,
+        duration.byteOffset,
+        start.byteOffset,
+        finish.byteOffset,
+        bounds.notBefore,
+        bounds.floor,
+        bounds.statusFloor,
+        bounds.startsWork ? 1 : 0,
+        n,
+      );
+    },
+    raiseBy: (calendar, out, from, lags, value, scale, n) =>
+      wasm.raiseBy(
+        daysOf(calendar),
+        calendar.order.byteOffset,
+        calendar.last,
+        out.byteOffset,
+        from.byteOffset,
+        lags?.byteOffset ?? 0,
+        value,
+        scale,
+        n,
+      ),
+    largestOf: (row, n) => wasm.largestOf(row.byteOffset, n),
+    scaleByWork: (calendar, amounts, from, to, n) =>
+      wasm.scaleByWork(
+        daysOf(calendar),
+        calendar.last,
+        amounts.byteOffset,
+        from?.byteOffset ?? 0,
+        to.byteOffset,
+        n,
+      ),
     freeFrom(calendar, wanted, start, finish, duration, most, n) {
       const list = people.wanted(wanted);
       if (list === undefined) freeFrom(calendar, wanted, start, finish, duration, most, n);

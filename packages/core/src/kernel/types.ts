@@ -1,6 +1,7 @@
 import type { Shape } from "../plan/types.ts";
 import type { OutcomeTable } from "../sampling/outcomeTable.ts";
 import type { QuantileTable } from "../sampling/table/quantileTable.ts";
+import type { AnyWork } from "./anyWork.ts";
 import type { Arena } from "./arena.ts";
 import type { BenefitStream } from "./benefitStream.ts";
 import type { KernelCalendar } from "./calendar.ts";
@@ -107,6 +108,20 @@ export interface Kernel {
     n: number,
   ): number;
 
+  /** The same with waits, required finishes, tasks not needed and milestones. */
+  settleAny(work: AnyWork, n: number): number;
+  /** out = max(out, from + lag), the lag drawn (`lags`) or `value`, times `scale`; less than 0: a lead. */
+  raiseBy(
+    calendar: KernelCalendar,
+    out: Float64Array,
+    from: Float64Array,
+    lags: Float64Array | undefined,
+    value: number,
+    scale: number,
+    n: number,
+  ): void;
+  /** The largest of a row, at least 0. */
+  largestOf(row: Float64Array, n: number): number;
   /**
    * Moves work on to the earliest moment from which every wanted share is free from its start to its finish; stops once
    * a finish is past `most`.
@@ -186,6 +201,14 @@ export interface Kernel {
   ): number;
   /** part += rate * duration. */
   addDaily(part: Float64Array, duration: Float64Array, rate: number, n: number): void;
+  /** Amounts for a day become amounts for the work in [from, to], 0 where there is none; no `from`: since the start. */
+  scaleByWork(
+    calendar: KernelCalendar,
+    amounts: Float64Array,
+    from: Float64Array | undefined,
+    to: Float64Array,
+    n: number,
+  ): void;
   /** Books amounts to the months their moments fall in. */
   bookByMonth(ledger: Ledger, moments: Float64Array, amounts: Float64Array, n: number): void;
   /**

@@ -3,6 +3,7 @@ import { blockSize } from "../sampling/streams/blockSize.ts";
 import { bytesOfCalendar, bytesOfRows } from "./arena.ts";
 import { bytesOfDrawer } from "./drawerBy.ts";
 import { loadKernel } from "./kernel.ts";
+import { bytesOfLongRound, longRound } from "./longRound.ts";
 import { bytesOfPieces, bytesOfTable } from "./tablesFor.ts";
 import type { Kernel } from "./types.ts";
 
@@ -11,6 +12,8 @@ const modes = [0.1, 0.2, 0.3, 0.45];
 const rowCount = 16;
 /** Calls until the engine compiles a function well; it then does so for every thread of the process. */
 const rounds = 40;
+/** Fewer of what has more to do in a call. */
+const longRounds = 10;
 
 /** Makes everything that PERT tables are made from. */
 export function makePieces(): void {
@@ -34,6 +37,7 @@ export function warmUp(): void {
     bytesOfRows(rowCount, blockSize, 8) +
     bytesOfRows(4, blockSize, 1) +
     bytesOfRows(1, 4 * blockSize, 8) +
+    bytesOfLongRound +
     bytesOfCalendar(weekdays);
   const kernel = loadKernel(room);
   if (kernel === undefined) return;
@@ -43,8 +47,10 @@ export function warmUp(): void {
   const rows = [...outs, ...kernel.arena.rows(6, blockSize)];
   const marks = kernel.arena.bytes(2, blockSize);
   const below = new Float64Array(modes.length);
-  for (let round = 0; round < rounds; round++) {
-    drawer.draw(round, outs, blockSize, below);
+  const round = longRound(kernel, kernel.arena.calendar(weekdays));
+  for (let k = 0; k < longRounds; k++) round();
+  for (let turn = 0; turn < rounds; turn++) {
+    drawer.draw(turn, outs, blockSize, below);
     for (const calendar of [everyDay, weekdays]) pass(kernel, kernel.arena.calendar(calendar), rows, marks);
   }
 }

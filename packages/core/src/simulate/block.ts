@@ -128,8 +128,10 @@ export function bytesOfTables(model: Model): number {
   // Plain loops: this is asked once, when they are quicker than anything handed a function.
   const calendars = new Set<WorkCalendar>();
   if (model.overheads.length > 0) calendars.add(model.planCalendar);
-  for (const { calendar, links } of model.tasks) {
+  for (const task of model.tasks) {
+    const { calendar, ownCalendar, links } = task;
     calendars.add(calendar);
+    if (ownCalendar !== calendar && waits(model, task)) calendars.add(ownCalendar);
     for (const { lagCalendar } of links) if (lagCalendar !== calendar) calendars.add(lagCalendar);
   }
   let tables = 0;

@@ -1,5 +1,4 @@
 import { tolerance } from "../calendar/tolerance.ts";
-import { workAt } from "../calendar/workCalendar.ts";
 import type { Block } from "./block.ts";
 import type { Amount, Model, ModelTask } from "./model.ts";
 
@@ -57,11 +56,7 @@ export function addOverheads(model: Model, block: Block, { overheads }: Pick<Mon
     fillAmount(overhead.perDay, block, part);
     const from = overhead.from < 0 ? undefined : (block.start[overhead.from] as Float64Array);
     const to = overhead.to < 0 ? block.planFinish : (block.finish[overhead.to] as Float64Array);
-    for (let k = 0; k < n; k++) {
-      const before = from === undefined ? 0 : workAt(model.planCalendar, from[k] as number);
-      const days = workAt(model.planCalendar, to[k] as number) - before;
-      part[k] = days > 0 ? (part[k] as number) * days : 0;
-    }
+    kernel.scaleByWork(kernel.arena.calendar(model.planCalendar), part, from, to, n);
     overheads[o] = kernel.addCost(total, part, n);
   });
 }

@@ -1,5 +1,6 @@
 import { tolerance } from "../calendar/tolerance.ts";
-import { addWork, finishMoment, lastDay, nextWork, startMoment, workAt } from "../calendar/workCalendar.ts";
+import { finishMoment, lastDay, workAt } from "../calendar/workCalendar.ts";
+import type { AnyWork } from "../kernel/index.ts";
 import type { Block } from "./block.ts";
 import { keepWhole } from "./keepWhole.ts";
 import type { Model, ModelLink, ModelTask } from "./model.ts";
@@ -51,10 +52,7 @@ export function place(
       }
       if (capacity !== undefined && task.holds.length > 0) freeFrom(task, j, block, capacity);
     }
-    const finish = block.finish[j] as Float64Array;
-    let latest = 0;
-    for (let k = 0; k < n; k++) if ((finish[k] as number) > latest) latest = finish[k] as number;
-    if (latest > lastDay) return j;
+    if (block.kernel.largestOf(block.finish[j] as Float64Array, n) > lastDay) return j;
   }
   return -1;
 }
@@ -111,11 +109,8 @@ function raise(out: Float64Array, from: Float64Array, link: ModelLink, block: Bl
     return;
   }
   const draws = link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array);
-  for (let k = 0; k < n; k++) {
-    const lag = (draws === undefined ? link.lag.value : (draws[k] as number)) * link.lagScale;
-    const bound = addWork(link.lagCalendar, from[k] as number, lag);
-    if (bound > (out[k] as number)) out[k] = bound;
-  }
+  const calendar = kernel.arena.calendar(link.lagCalendar);
+  kernel.raiseBy(calendar, out, from, draws, link.lag.value, link.lagScale, n);
 }
 
 /** Every case: waits, required finishes, tasks not needed, milestones, unbroken work. */
@@ -127,46 +122,35 @@ function settleAny(
   statusFloor: number,
   finishBound: boolean,
 ): void {
-  const { n, scratch: lower, scratch2: upper } = block;
+  const { n, kernel, scratch: lower, scratch2: upper } = block;
+  const { arena } = kernel;
   const start = block.start[j] as Float64Array;
   const finish = block.finish[j] as Float64Array;
   const duration = block.duration[j] as Float64Array;
   const needed = block.needed[j];
-  const waits = block.wait[j];
-  const { calendar, ownCalendar, unbroken } = task;
+  const wait = block.wait[j];
+  const calendar = arena.calendar(task.calendar);
+  const startsWork = task.kind === "milestone-start";
+  const work: AnyWork = {
+    calendar,
+    own: wait === undefined ? calendar : arena.calendar(task.ownCalendar),
+    lower,
+    upper: finishBound ? upper : undefined,
+    needed,
+    wait,
+    duration,
+    start,
+    finish,
+    notBefore: task.notBefore,
+    floor,
+    statusFloor,
+    startsWork,
+  };
+  kernel.settleAny(work, n);
+  if (task.unbroken === undefined || startsWork) return;
   for (let k = 0; k < n; k++) {
-    let s = lower[k] as number;
-    let b = finishBound ? (upper[k] as number) : 0;
-    if (needed !== undefined && needed[k] === 0) {
-      const t = Math.max(s, b, statusFloor);
-      start[k] = t;
-      finish[k] = t;
-      continue;
-    }
-    if (task.notBefore > s) s = task.notBefore;
-    const wait = waits === undefined ? 0 : (waits[k] as number);
-    if (wait > tolerance) {
-      s = addWork(ownCalendar, s, wait);
-      if (finishBound) b = addWork(ownCalendar, b, wait);
-    }
-    if (floor > s) s = floor;
     const d = duration[k] as number;
-    if (task.kind === "milestone-start") {
-      const t = nextWork(calendar, s > b ? s : b);
-      start[k] = t;
-      finish[k] = t;
-      continue;
-    }
-    if (d <= tolerance) {
-      const t = s > b ? s : b;
-      start[k] = t;
-      finish[k] = t;
-      continue;
-    }
-    let w = workAt(calendar, s);
-    if (finishBound && workAt(calendar, b) - d > w) w = workAt(calendar, b) - d;
-    start[k] = startMoment(calendar, w);
-    finish[k] = finishMoment(calendar, w + d);
-    if (unbroken !== undefined) keepWhole(calendar, unbroken, start, finish, k, d);
+    if (d <= tolerance || (needed !== undefined && needed[k] === 0)) continue;
+    keepWhole(task.calendar, task.unbroken, start, finish, k, d);
   }
 }

@@ -1,6 +1,7 @@
 import { chebyshevPoint } from "../math/chebyshevPoint.ts";
 import { modeAt } from "./modeAt.ts";
 import { pertLaw } from "./pertLaw.ts";
+import { pertModes } from "./pertModes.ts";
 
 const n = 28;
 const answers = new Map<number, { nodes: Float64Array; values: Float64Array }>();
@@ -10,7 +11,7 @@ const answers = new Map<number, { nodes: Float64Array; values: Float64Array }>()
  * Chebyshev points give all others.
  *
  * Error  below 1e-11 (tests/reference/sampling/fits.test.ts).
- * Cost   0.2 microseconds; the exact answers, once for each p, a millisecond or two.
+ * Cost   0.2 microseconds; the exact answers, once for each p that `pertModes` has none for, a millisecond or two.
  * Source Berrut & Trefethen (2004), Barycentric Lagrange interpolation, SIAM Review 46(3), 501-517.
  */
 export function pertModeAt(p: number, ratio: number): number {
@@ -33,7 +34,7 @@ function known(p: number): { nodes: Float64Array; values: Float64Array } {
   if (answer === undefined) {
     const nodes = new Float64Array(n + 1);
     for (let k = 0; k <= n; k++) nodes[k] = chebyshevPoint(k / (2 * n));
-    const values = nodes.map((ratio) => modeAt(pertLaw, p, ratio));
+    const values = Float64Array.from(pertModes.get(p) ?? nodes.map((ratio) => modeAt(pertLaw, p, ratio)));
     answer = { nodes, values };
     answers.set(p, answer);
   }
