@@ -26,3 +26,25 @@ export function fillCalendar(days: usize, length: u32, order: usize, count: u32)
   }
   return gap;
 }
+
+/**
+ * From one flag a day, 1 where it works: working days before each of `length` days and after the last (`cum`), and the day
+ * of each working day, then 10,000,000 (`nth`), all integers. Working days after a gap of more than 366 days are left out.
+ * Answers how many there are.
+ */
+export function countDays(flags: usize, length: i32, cum: usize, nth: usize): i32 {
+  let count = 0;
+  let previous = -1;
+  let broken = false;
+  for (let day = 0; day < length; day++) {
+    store<i32>(cum + ((<usize>day) << 2), count);
+    if (load<u8>(flags + <usize>day) === 1 && !broken) {
+      store<i32>(nth + ((<usize>count) << 2), day);
+      count += 1;
+      previous = day;
+    } else if (day - previous > 366) broken = true;
+  }
+  store<i32>(cum + ((<usize>length) << 2), count);
+  store<i32>(nth + ((<usize>count) << 2), 10000000);
+  return count;
+}

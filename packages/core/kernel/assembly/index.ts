@@ -1,10 +1,11 @@
 export { absorb } from "./brackets";
-export { fillCalendar } from "./calendar";
+export { countDays, fillCalendar } from "./calendar";
 export { drawMany } from "./drawMany";
 export { drawLatin, fillLatin, fillPlain } from "./draws";
 export { usePage } from "./layout";
 export { lookUp, lookUpOutcomes } from "./lookUp";
 export { anySet, markFinish, markSimple, occur } from "./mark";
+export { markLink } from "./markLink";
 export { bookByMonth, spreadByMonth } from "./months";
 export { freeFrom, markSharers } from "./people";
 export { pertBody, pertTable, pertTables, pertTail } from "./pert";

@@ -15,6 +15,8 @@ export interface KernelExports {
   ): number;
   /** Integers at the ends of two rows become doubles in place; the largest distance between working days. */
   fillCalendar(days: number, length: number, order: number, count: number): number;
+  /** Flags of days to a calendar's integers: packages/core/kernel/assembly/calendar.ts. */
+  countDays(flags: number, length: number, cum: number, nth: number): number;
   /** The text of `length` characters stands at `charsAt`. */
   seedTen(length: number, out: number): void;
   /** A list of texts as in packages/core/kernel/assembly/told.ts. */
@@ -157,6 +159,8 @@ export interface KernelExports {
     startJ: number,
     n: number,
   ): void;
+  /** A link as in packages/core/kernel/assembly/markLink.ts. */
+  markLink(link: number, n: number): void;
   anySet(row: number, n: number): number;
   addCost(total: number, part: number, n: number): number;
   addCostWhere(total: number, occurs: number, draws: number, scale: number, n: number): number;

@@ -21,6 +21,7 @@ import { largestOf } from "./twins/largestOf.ts";
 import { lookUp } from "./twins/lookUp.ts";
 import { lookUpOutcomes } from "./twins/lookUpOutcomes.ts";
 import { markFinish } from "./twins/markFinish.ts";
+import { markLink } from "./twins/markLink.ts";
 import { markSharers } from "./twins/markSharers.ts";
 import { markSimple } from "./twins/markSimple.ts";
 import { multiplyImpact } from "./twins/multiplyImpact.ts";
@@ -74,6 +75,7 @@ export function plainKernel(room: number): Kernel {
     markSharers,
     markFinish,
     markSimple,
+    markLink,
     anySet,
     addCost,
     addCostWhere,

@@ -5,12 +5,14 @@ import { tablesBy } from "./calendarTables.ts";
 import { drawerBy } from "./drawerBy.ts";
 import type { KernelExports } from "./exports.ts";
 import { answersAt, firstRow, mostRanks } from "./layout.ts";
+import { linkWriter } from "./linkWriter.ts";
 import { peopleWriter } from "./peopleWriter.ts";
 import { ranksSelector } from "./ranksSelector.ts";
 import { seederBy } from "./seederBy.ts";
 import { tablesFor } from "./tablesFor.ts";
 import { appraise } from "./twins/appraise.ts";
 import { freeFrom } from "./twins/freeFrom.ts";
+import { markLink } from "./twins/markLink.ts";
 import { markSharers } from "./twins/markSharers.ts";
 import type { Kernel } from "./types.ts";
 
@@ -27,6 +29,7 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
   };
   const daysOf = (calendar: KernelCalendar) => (calendar.everyDay ? 0 : calendar.days.byteOffset);
   const streamList = benefitWriter(buffer, arena);
+  const linkAt = linkWriter(buffer, arena);
   const people = peopleWriter(buffer, arena);
   const seedInto = seederBy(wasm, buffer);
   const seedsAt = new Uint32Array(buffer, answersAt, 40);
@@ -212,6 +215,11 @@ export function simdKernel(wasm: KernelExports, buffer: ArrayBuffer, clean?: num
         startJ.byteOffset,
         n,
       ),
+    markLink(link, n) {
+      const at = linkAt(link);
+      if (at === undefined) markLink(link, n);
+      else wasm.markLink(at, n);
+    },
     anySet: (row, n) => wasm.anySet(row.byteOffset, n) !== 0,
     addCost: (total, part, n) => wasm.addCost(total.byteOffset, part.byteOffset, n),
     addCostWhere: (total, occurs, draws, scale, n) =>

@@ -7,6 +7,7 @@ import type { BenefitStream } from "./benefitStream.ts";
 import type { KernelCalendar } from "./calendar.ts";
 import type { KernelExports } from "./exports.ts";
 import type { Ledger } from "./ledger.ts";
+import type { LinkRows } from "./linkRows.ts";
 import type { SharedPerson, WantedShare } from "./peopleLists.ts";
 import type { TablesToMake } from "./tablesFor.ts";
 
@@ -170,6 +171,8 @@ export interface Kernel {
     startJ: Float64Array,
     n: number,
   ): void;
+  /** Marks, link by link in every case, the predecessor where moving it moves the task. */
+  markLink(link: LinkRows, n: number): void;
   anySet(row: Uint8Array, n: number): boolean;
 
   /** total += part; answers the sum of part. */

@@ -2,6 +2,7 @@ import type { WorkCalendar } from "../calendar/workCalendar.ts";
 import {
   bytesOfCalendar,
   bytesOfDrawer,
+  bytesOfLink,
   bytesOfPeople,
   bytesOfPieces,
   bytesOfRows,
@@ -147,6 +148,7 @@ export function bytesOfTables(model: Model): number {
     tables +
     ofCalendars +
     (model.limitedPeople ? bytesOfWaiting(model) : 0) +
+    bytesOfLink +
     bytesOfRows(uniforms, blockSize, 8) +
     bytesOfDrawer(model.slots.length)
   );

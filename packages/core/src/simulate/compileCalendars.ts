@@ -1,6 +1,7 @@
 import { dayNumber, weekdayOf } from "../calendar/dates.ts";
 import { tolerance } from "../calendar/tolerance.ts";
-import { lastDay, type WorkCalendar, workCalendar } from "../calendar/workCalendar.ts";
+import { lastDay, type WorkCalendar } from "../calendar/workCalendar.ts";
+import { quickCalendar } from "../kernel/index.ts";
 import type { Person, Plan, Weekday } from "../plan/types.ts";
 
 const weekdays: Weekday[] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
@@ -66,7 +67,7 @@ export function compileCalendars(plan: Plan): Calendars {
   const tableOf = (key: string, make: () => Uint8Array): WorkCalendar => {
     const known = tables.get(key);
     if (known !== undefined) return known;
-    const made = workCalendar(make());
+    const made = quickCalendar(make());
     tables.set(key, made);
     return made;
   };

@@ -1,5 +1,7 @@
 import { tolerance } from "../calendar/tolerance.ts";
-import { addWork, nextWork, startMoment, type WorkCalendar, workAt } from "../calendar/workCalendar.ts";
+import { nextWork } from "../calendar/workCalendar.ts";
+import type { LinkRows } from "../kernel/index.ts";
+import { binds } from "../kernel/twins/markLink.ts";
 import type { Block } from "./block.ts";
 import { markByPeople } from "./criticalPeople.ts";
 import type { Model, ModelLink, ModelTask } from "./model.ts";
@@ -132,12 +134,9 @@ export function startDay(task: ModelTask, t: number, point: boolean, needed = tr
 }
 
 function markByLink(model: Model, block: Block, task: ModelTask, j: number, link: ModelLink): void {
-  const { n } = block;
+  const { n, kernel } = block;
   const i = link.from;
   const from = model.tasks[i] as ModelTask;
-  const moves = block.moves[i] as Uint8Array;
-  const pushed = block.pushed[i] as Uint8Array;
-  const into = block.pushed[j] as Uint8Array;
   const simple =
     link.direct &&
     link.kind === "finish-to-start" &&
@@ -146,86 +145,47 @@ function markByLink(model: Model, block: Block, task: ModelTask, j: number, link
     !task.mayBePoint &&
     block.wait[j] === undefined;
   if (!simple) {
-    for (let k = 0; k < n; k++) {
-      if (into[k] === 0 || pushed[k] === 1) continue;
-      if (binds(model, block, task, j, link, k, "nudge")) moves[k] = 1;
-      if (binds(model, block, task, j, link, k, "push")) pushed[k] = 1;
-    }
+    kernel.markLink(rowsOfLink(model, block, task, j, link), n);
     return;
   }
-  const { kernel } = block;
-  const calendar = kernel.arena.calendar(task.calendar);
   kernel.markSimple(
-    calendar,
-    moves,
-    into,
+    kernel.arena.calendar(task.calendar),
+    block.moves[i] as Uint8Array,
+    block.pushed[j] as Uint8Array,
     block.finish[i] as Float64Array,
     block.start[j] as Float64Array,
     n,
   );
 }
 
-/**
- * Whether, in iteration k, moving the link's predecessor moves task j and with it the plan's finish: nudged on
- * from where it stands, or pushed on to where its calendar next works (the two differ for points on a day off).
- */
-function binds(
-  model: Model,
-  block: Block,
-  task: ModelTask,
-  j: number,
-  link: ModelLink,
-  k: number,
-  how: "nudge" | "push",
-): boolean {
+function rowsOfLink(model: Model, block: Block, task: ModelTask, j: number, link: ModelLink): LinkRows {
+  const { arena } = block.kernel;
   const i = link.from;
-  const from = model.tasks[i] as ModelTask;
+  const wait = block.wait[j];
+  const calendar = arena.calendar(task.calendar);
   const fromFinish = link.kind === "finish-to-start" || link.kind === "finish-to-finish";
-  let at = ((fromFinish ? block.finish[i] : block.start[i]) as Float64Array)[k] as number;
-  // A start of work is already at work; an end goes on when the task's calendar next works.
-  const fromPoint = ((block.duration[i] as Float64Array)[k] as number) <= tolerance;
-  if (fromPoint ? how === "push" : fromFinish) at = nextWork(from.calendar, at);
-  let nudged = true;
-  const draws = link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array);
-  const lag = (draws === undefined ? link.lag.value : (draws[k] as number)) * link.lagScale;
-  if (Math.abs(lag) > tolerance) {
-    nudged = works(link.lagCalendar, at);
-    at = nudged ? fromRight(link.lagCalendar, at, lag) : addWork(link.lagCalendar, at, lag);
-  }
-  if (at < -tolerance) return false;
-  const skipped = block.needed[j]?.[k] === 0;
-  const wait = skipped ? 0 : ((block.wait[j]?.[k] as number | undefined) ?? 0);
-  if (wait > tolerance) {
-    const on = nudged && works(task.ownCalendar, at);
-    at = on ? fromRight(task.ownCalendar, at, wait) : addWork(task.ownCalendar, at, wait);
-    nudged = on;
-  }
-  const start = (block.start[j] as Float64Array)[k] as number;
-  const duration = (block.duration[j] as Float64Array)[k] as number;
-  if (duration <= tolerance && (task.kind !== "milestone-start" || skipped)) {
-    if (nudged ? at < start - tolerance : at <= start + tolerance) return false;
-    const byPush = at >= nextWork(task.calendar, start) - tolerance;
-    return (byPush ? block.pushed[j] : block.moves[j])?.[k] === 1;
-  }
-  if (block.moves[j]?.[k] !== 1) return false;
-  const toFinish = link.kind === "finish-to-finish" || link.kind === "start-to-finish";
-  const on = nudged && works(task.calendar, at);
-  if (toFinish && duration > tolerance) {
-    const needs = workAt(task.calendar, at) - duration;
-    const has = workAt(task.calendar, start);
-    return on ? needs >= has - tolerance : needs > has + tolerance;
-  }
-  return on ? at >= start - tolerance : nextWork(task.calendar, at) > start + tolerance;
-}
-
-function works(calendar: WorkCalendar, t: number): boolean {
-  return nextWork(calendar, t) <= t + tolerance;
-}
-
-/** The moment `lag` working days from just after t, t inside a working day of the calendar. */
-function fromRight(calendar: WorkCalendar, t: number, lag: number): number {
-  const w = workAt(calendar, t) + lag;
-  return w < 0 ? w : startMoment(calendar, w);
+  return {
+    from: (fromFinish ? block.finish[i] : block.start[i]) as Float64Array,
+    fromFinish,
+    fromDuration: block.duration[i] as Float64Array,
+    fromCalendar: arena.calendar((model.tasks[i] as ModelTask).calendar),
+    fromMoves: block.moves[i] as Uint8Array,
+    fromPushed: block.pushed[i] as Uint8Array,
+    lags: link.lag.slot < 0 ? undefined : (block.draws[link.lag.slot] as Float64Array),
+    lag: link.lag.value,
+    scale: link.lagScale,
+    lagCalendar: arena.calendar(link.lagCalendar),
+    toFinish: link.kind === "finish-to-finish" || link.kind === "start-to-finish",
+    calendar,
+    own: wait === undefined ? calendar : arena.calendar(task.ownCalendar),
+    wait,
+    needed: block.needed[j],
+    start: block.start[j] as Float64Array,
+    duration: block.duration[j] as Float64Array,
+    startsWork: task.kind === "milestone-start",
+    moves: block.moves[j] as Uint8Array,
+    pushed: block.pushed[j] as Uint8Array,
+  };
 }
 
 function collectLags(model: Model, block: Block, lagDays: Float64Array[]): void {
@@ -234,11 +194,12 @@ function collectLags(model: Model, block: Block, lagDays: Float64Array[]): void 
     const moving = block.pushed[j] as Uint8Array;
     task.links.forEach((link, l) => {
       if (link.lag.slot < 0) return;
+      const rows = rowsOfLink(model, block, task, j, link);
       const draws = block.draws[link.lag.slot] as Float64Array;
       const into = lagDays[j] as Float64Array;
       let sum = 0;
       for (let k = 0; k < block.n; k++) {
-        if (moving[k] === 1 && binds(model, block, task, j, link, k, "push")) {
+        if (moving[k] === 1 && binds(rows, k, "push")) {
           sum += ((draws[k] as number) - link.lag.value) * link.lagScale;
         }
       }
