@@ -39,6 +39,10 @@ function listChanged(at: unknown, steps: readonly Step[], { value, add, swap, to
 
 function changed(at: unknown, [step, ...rest]: readonly Step[], value: unknown): unknown {
   if (step === undefined) return value;
+  // A single item that stands in for a list is its place 0.
+  if (step === 0 && at !== undefined && at !== null && !Array.isArray(at)) {
+    return rest.length === 0 ? value : changed(at, rest, value);
+  }
   if (Array.isArray(at)) {
     if (typeof step !== "number" || step >= at.length) return undefined;
     // The last of a list is taken away with care for its key: that is the editor's.
