@@ -22,11 +22,10 @@ async function load() {
     ssr: { noExternal: true },
   });
   const dir = mkdtempSync(join(tmpdir(), "leeway-bench-"));
+  process.on("exit", () => rmSync(dir, { recursive: true, force: true }));
   const file = join(dir, "kernel.mjs");
   writeFileSync(file, output.output[0].code);
-  const module = await import(pathToFileURL(file).href);
-  rmSync(dir, { recursive: true });
-  return module;
+  return await import(pathToFileURL(file).href);
 }
 
 const core = await load();

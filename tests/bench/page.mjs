@@ -39,6 +39,7 @@ const { values: options } = parseArgs({
 });
 const root = new URL("../../", import.meta.url).pathname;
 const work = mkdtempSync(join(tmpdir(), "leeway-bench-"));
+process.on("exit", () => rmSync(work, { recursive: true, force: true }));
 const folder = options.folder ?? build();
 
 /** The page in production mode, in a folder of its own. */
@@ -304,5 +305,4 @@ try {
 } finally {
   server.closeAllConnections();
   server.close();
-  rmSync(work, { recursive: true, force: true });
 }

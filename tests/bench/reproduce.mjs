@@ -52,6 +52,7 @@ const script = `${await coreScript()}
   JSON.stringify(leewayCore.forecast(leewayCore.readPlan(text).plan, { iterations: ${iterations}, tornado: true }).forecast));`;
 
 const folder = mkdtempSync(join(tmpdir(), "leeway-reproduce-"));
+process.on("exit", () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }));
 const file = join(folder, "forecasts.cjs");
 writeFileSync(
   file,
@@ -163,5 +164,4 @@ for (const [name, allowed, forecasts] of engines) {
     process.stdout.write(`${name.padEnd(9)} not tried: ${error.message.split("\n")[0]}\n`);
   }
 }
-rmSync(folder, { recursive: true, force: true });
 process.exitCode = worst;

@@ -26,10 +26,10 @@ const output = await build({
   ssr: { noExternal: true },
 });
 const folder = mkdtempSync(join(tmpdir(), "leeway-gallery-"));
+process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
 const bundle = join(folder, "gallery.mjs");
 writeFileSync(bundle, output.output[0].code);
 const { figuresOf, galleryPage, readPlan } = await import(pathToFileURL(bundle).href);
-rmSync(folder, { recursive: true });
 
 const plans = files.map((file) => {
   const { plan, problems } = readPlan(readFileSync(file, "utf8"));

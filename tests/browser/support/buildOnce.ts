@@ -17,19 +17,19 @@ declare module "vitest" {
 /** Builds the notebook from its sources, once for all the tests of the page. */
 export default function buildOnce(project: TestProject): () => void {
   const folder = mkdtempSync(join(tmpdir(), "leeway-page-"));
+  const remove = () => rmSync(folder, { recursive: true, force: true });
   // Its own process, in production mode: the test runner sets NODE_ENV, and the build would follow it.
-  execFileSync(
-    process.execPath,
-    [
-      join(root, "node_modules/vite/bin/vite.js"),
-      "build",
-      "apps/notebook",
-      "--outDir",
-      folder,
-      "--emptyOutDir",
-    ],
-    { cwd: root, env: { ...process.env, NODE_ENV: "production" }, stdio: "pipe" },
-  );
+  const vite = join(root, "node_modules/vite/bin/vite.js");
+  try {
+    execFileSync(process.execPath, [vite, "build", "apps/notebook", "--outDir", folder, "--emptyOutDir"], {
+      cwd: root,
+      env: { ...process.env, NODE_ENV: "production" },
+      stdio: "pipe",
+    });
+  } catch (error) {
+    remove();
+    throw error;
+  }
   project.provide("builtNotebook", folder);
-  return () => rmSync(folder, { recursive: true, force: true });
+  return remove;
 }
