@@ -3,7 +3,8 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { build, builtCommand, examplePlan, scratch } from "../contract/command/leeway.ts";
+import { build, builtCommand, examplePlan } from "../contract/command/leeway.ts";
+import { temporaryFolder } from "../support/temporaryFolder.ts";
 import { startChromium } from "./support/chromium.ts";
 import { cell, openNotebook, settled } from "./support/notebook.ts";
 
@@ -16,7 +17,7 @@ describe("leeway open, the page", () => {
   let browser: Browser;
   let server: ChildProcess;
   let address = "";
-  const file = join(scratch({ "clinic.plan.yaml": text }), "clinic.plan.yaml");
+  const file = join(temporaryFolder({ "clinic.plan.yaml": text }), "clinic.plan.yaml");
   beforeAll(async () => {
     await build();
     browser = await startChromium();

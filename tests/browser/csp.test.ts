@@ -2,7 +2,8 @@ import { spawn } from "node:child_process";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { build, builtCommand, scratch, smallPlan } from "../contract/command/leeway.ts";
+import { build, builtCommand, smallPlan } from "../contract/command/leeway.ts";
+import { temporaryFolder } from "../support/temporaryFolder.ts";
 import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
 import { startChromium } from "./support/chromium.ts";
 import { cell, drawn, openNotebook } from "./support/notebook.ts";
@@ -99,7 +100,7 @@ describe("the page talks to nobody", () => {
 
   it("may ask for its plan, and still for nothing else, where `leeway open` serves it", async () => {
     await build();
-    const file = join(scratch({ "shed.plan.yaml": smallPlan }), "shed.plan.yaml");
+    const file = join(temporaryFolder({ "shed.plan.yaml": smallPlan }), "shed.plan.yaml");
     const server = spawn(process.execPath, [builtCommand, "open", file]);
     try {
       const address = await new Promise<string>((resolve, reject) => {

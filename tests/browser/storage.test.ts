@@ -1,8 +1,7 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { temporaryFolder } from "../support/temporaryFolder.ts";
 import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
 import { startChromium } from "./support/chromium.ts";
 import { killed } from "./support/killed.ts";
@@ -158,19 +157,14 @@ describe("the storage is taken away", () => {
   // A transaction that was completed is there after the process died (Indexed Database API 3.0, 2.7.1). How old
   // what is lost may be (less than a second) is in `ages`, to be judged by hand: no test depends on the time of day.
   it("killed in the middle of keeping, again and again: the last plan is whole, and nothing that was kept is missing", async () => {
-    const profile = mkdtempSync(join(tmpdir(), "leeway-profile-"));
-    try {
-      const { lost, torn, ages } = await killed(
-        built.address,
-        profile,
-        Number(process.env.LEEWAY_KILLS ?? 20),
-      );
-      console.log(
-        `killed: what was missing had been typed ${ages.map((age) => `${age} ms`).join(", ") || "never"} before`,
-      );
-      expect({ lost, torn }).toEqual({ lost: [], torn: [] });
-    } finally {
-      rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
-    }
+    const { lost, torn, ages } = await killed(
+      built.address,
+      temporaryFolder(),
+      Number(process.env.LEEWAY_KILLS ?? 20),
+    );
+    console.log(
+      `killed: what was missing had been typed ${ages.map((age) => `${age} ms`).join(", ") || "never"} before`,
+    );
+    expect({ lost, torn }).toEqual({ lost: [], torn: [] });
   }, 1_200_000);
 });

@@ -1,16 +1,15 @@
 // The verb brief, called as the command calls it. Source: the project's published command line: markdown or html, to
 // standard output or --out FILE; --for APPROVER; --json prints one document; bad calls are listed at once, code 2.
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { brief, reach } from "@leeway/core";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { briefVerb } from "../../../apps/command/src/verbs/brief.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { fullPlan, planOf, today } from "./plans.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "leeway-brief-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = temporaryFolder();
 const file = join(folder, "shed.plan.yaml");
 writeFileSync(file, fullPlan);
 

@@ -6,7 +6,8 @@ import { parse } from "yaml";
 import { main } from "../../../apps/command/src/main.ts";
 import type { Budget } from "../../../packages/core/src/index.ts";
 import { forecastOf } from "../../property/laws/runPlan.ts";
-import { examplePlan, scratch, smallPlan } from "../command/leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { examplePlan, smallPlan } from "../command/leeway.ts";
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -27,7 +28,7 @@ async function call(words: string[]): Promise<{ code: number; out: string; err: 
 const few = ["--iterations", "400"];
 
 function planIn(text: string): string {
-  const path = join(scratch(), "shed.plan.yaml");
+  const path = join(temporaryFolder(), "shed.plan.yaml");
   writeFileSync(path, text);
   return path;
 }
@@ -65,7 +66,7 @@ describe("leeway money", () => {
   });
 
   it("writes its charts", async () => {
-    const folder = join(scratch(), "charts");
+    const folder = join(temporaryFolder(), "charts");
     expect((await call(["money", examplePlan, ...few, "--charts", folder])).code).toBe(0);
     expect(readdirSync(folder).sort()).toEqual([
       "contingency-left-days.svg",

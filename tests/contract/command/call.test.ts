@@ -1,6 +1,7 @@
 // The call itself: verbs, options, help. Source: the project's own published command line.
 import { beforeAll, describe, expect, it } from "vitest";
-import { build, leeway, scratch, smallPlan, startedCommand } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, leeway, smallPlan, startedCommand } from "./leeway.ts";
 
 beforeAll(build);
 
@@ -94,10 +95,10 @@ describe("help", () => {
 
 describe("npm run leeway", () => {
   it("takes paths from where the caller stands", async () => {
-    const cwd = scratch({ "roof.plan.yaml": smallPlan });
+    const cwd = temporaryFolder({ "roof.plan.yaml": smallPlan });
     const env = { npm_lifecycle_event: "leeway", INIT_CWD: cwd };
     const words = ["forecast", "roof.plan.yaml", "--json"];
-    const started = await leeway(words, { program: startedCommand, cwd: scratch(), env });
+    const started = await leeway(words, { program: startedCommand, cwd: temporaryFolder(), env });
     const direct = await leeway(words, { cwd });
     expect(started.code).toBe(0);
     expect(started.out).toBe(direct.out);

@@ -3,8 +3,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { newDocument } from "../charts/newDocument.ts";
-import { build, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
+import { build, examplePlan, leeway, smallPlan } from "./leeway.ts";
 
 beforeAll(build);
 
@@ -16,7 +17,7 @@ function parseSvg(text: string): Document {
 
 describe("forecast --charts", () => {
   it("writes whole SVG files, names them on standard error and leaves the answer as it is", async () => {
-    const cwd = scratch();
+    const cwd = temporaryFolder();
     const { code, out, err } = await leeway(["forecast", "-", "--json", "--charts", "pictures"], {
       cwd,
       input: smallPlan,
@@ -39,7 +40,7 @@ describe("forecast --charts", () => {
   });
 
   it("writes the same bytes again, over what is there", async () => {
-    const cwd = scratch();
+    const cwd = temporaryFolder();
     const draw = () => leeway(["forecast", "-", "--charts", "."], { cwd, input: smallPlan });
     const read = () => readdirSync(cwd).map((name) => [name, readFileSync(join(cwd, name), "utf8")]);
     expect((await draw()).code).toBe(0);
@@ -49,7 +50,7 @@ describe("forecast --charts", () => {
   });
 
   it("adds the picture of spending where the forecast has months, and only there", async () => {
-    const cwd = scratch();
+    const cwd = temporaryFolder();
     for (const plan of [examplePlan, "-"]) {
       const words = ["forecast", plan, "--json", "--charts", plan === "-" ? "small" : "clinic"];
       const { code, out } = await leeway([...words, "--iterations", "500"], { cwd, input: smallPlan });
@@ -61,7 +62,7 @@ describe("forecast --charts", () => {
   });
 
   it("adds the tornado's pictures where the tornado is asked for", async () => {
-    const cwd = scratch();
+    const cwd = temporaryFolder();
     const words = ["forecast", "-", "--charts", "a", "--iterations", "500"];
     await leeway(words, { cwd, input: smallPlan });
     await leeway([...words.with(3, "b"), "--tornado"], { cwd, input: smallPlan });

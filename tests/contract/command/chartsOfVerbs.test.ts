@@ -4,8 +4,9 @@
 import { mkdirSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { newDocument } from "../charts/newDocument.ts";
-import { build, leeway, scratch, smallPlan } from "./leeway.ts";
+import { build, leeway, smallPlan } from "./leeway.ts";
 
 beforeAll(build, 120_000);
 
@@ -50,7 +51,7 @@ function parseSvg(text: string): Document {
 
 describe.each(cases)("%j --charts", (words, names) => {
   it("writes its charts, names them on standard error and leaves the answer as it is", async () => {
-    const cwd = scratch(files);
+    const cwd = temporaryFolder(files);
     const [drawn, plain] = await Promise.all([
       leeway([...words, ...few, "--charts", "a/b"], { cwd }),
       leeway([...words, ...few], { cwd }),
@@ -72,7 +73,7 @@ describe.each(cases)("%j --charts", (words, names) => {
   });
 
   it("ends with code 2 where the folder cannot be one, and writes nothing", async () => {
-    const cwd = scratch({ ...files, taken: "a file" });
+    const cwd = temporaryFolder({ ...files, taken: "a file" });
     const { code, out, err } = await leeway([...words, ...few, "--charts", "taken"], { cwd });
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(new RegExp(`^taken/${names[0]}\\.svg\\b.*not a folder\\. Choose another place`));
@@ -82,7 +83,7 @@ describe.each(cases)("%j --charts", (words, names) => {
   });
 
   it("leaves nothing half-written where one of its files cannot be placed", async () => {
-    const cwd = scratch(files);
+    const cwd = temporaryFolder(files);
     const last = `${names.at(-1)}.svg`;
     mkdirSync(join(cwd, "a", last, "in-the-way"), { recursive: true });
     const { code, out, err } = await leeway([...words, ...few, "--charts", "a"], { cwd });
@@ -97,7 +98,7 @@ describe.each(cases)("%j --charts", (words, names) => {
   });
 
   it("takes no empty name for a folder", async () => {
-    const { code, out, err } = await leeway([...words, "--charts", ""], { cwd: scratch(files) });
+    const { code, out, err } = await leeway([...words, "--charts", ""], { cwd: temporaryFolder(files) });
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(/^--charts\b.*empty/);
   });

@@ -2,7 +2,8 @@
 // plan format; what a chance or a date is called in words is common practice, no source.
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { build, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, examplePlan, leeway, smallPlan } from "./leeway.ts";
 
 beforeAll(build);
 
@@ -33,7 +34,7 @@ interface Printed {
 
 describe("compare OLD NEW --json", () => {
   it("prints what the command line promises, and moves that sum to the difference", async () => {
-    const cwd = scratch({ "old.yaml": clinic, "new.yaml": three });
+    const cwd = temporaryFolder({ "old.yaml": clinic, "new.yaml": three });
     const { code, out, err } = await leeway(["compare", "old.yaml", "new.yaml", "--json"], { cwd });
     expect({ code, err }).toEqual({ code: 0, err: "" });
     const { confidence, from, to, moves }: Printed = JSON.parse(out);
@@ -65,7 +66,7 @@ describe("compare OLD NEW --json", () => {
   });
 
   it("is the same for any number of workers, and for another order of the file", async () => {
-    const cwd = scratch({ "old.yaml": clinic, "new.yaml": three });
+    const cwd = temporaryFolder({ "old.yaml": clinic, "new.yaml": three });
     const words = ["compare", "old.yaml", "new.yaml", "--json", "--iterations", "3000"];
     const one = await leeway([...words, "--workers", "1"], { cwd });
     const two = await leeway([...words, "--workers", "2"], { cwd });
@@ -88,7 +89,7 @@ describe("compare OLD NEW --json", () => {
   });
 
   it("takes seed, iterations and confidence for both plans", async () => {
-    const cwd = scratch({ "old.yaml": clinic, "new.yaml": three });
+    const cwd = temporaryFolder({ "old.yaml": clinic, "new.yaml": three });
     const options = ["--seed", "another", "--iterations", "500", "--confidence", "0.9"];
     const { out } = await leeway(["compare", "old.yaml", "new.yaml", "--json", ...options], { cwd });
     const alone = await leeway(["forecast", "old.yaml", "--json", ...options], { cwd });
@@ -100,7 +101,7 @@ describe("compare OLD NEW --json", () => {
 
 describe("compare OLD NEW", () => {
   it("says first how far date and sum moved, then what moved them", async () => {
-    const cwd = scratch({ "old.yaml": clinic, "new.yaml": three });
+    const cwd = temporaryFolder({ "old.yaml": clinic, "new.yaml": three });
     const { code, out, err } = await leeway(["compare", "old.yaml", "new.yaml"], {
       cwd,
       env: { COLUMNS: "110" },
@@ -123,7 +124,7 @@ describe("compare OLD NEW", () => {
   });
 
   it("says so when nothing moved, and lists what changed besides", async () => {
-    const cwd = scratch({
+    const cwd = temporaryFolder({
       "old.yaml": smallPlan,
       "new.yaml": smallPlan.replace(/^title: .*/m, "title: Retold"),
     });
@@ -150,7 +151,7 @@ describe("a call of compare that cannot be done", () => {
   });
 
   it("lists the problems of both plans, each with its file", async () => {
-    const cwd = scratch({
+    const cwd = temporaryFolder({
       "old.yaml": smallPlan.replace(/^title:/m, "titel:"),
       "new.yaml": smallPlan.replace(/probability: [\d.]+/, "probability: 30%"),
     });
@@ -173,7 +174,7 @@ title: Endless
 start: 2027-02-01
 tasks: { id: wait, name: Wait, duration: 40000 }
 `;
-    const cwd = scratch({ "old.yaml": smallPlan, "new.yaml": endless });
+    const cwd = temporaryFolder({ "old.yaml": smallPlan, "new.yaml": endless });
     const { code, out, err } = await leeway(["compare", "old.yaml", "new.yaml"], { cwd });
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(/^new\.yaml/m);

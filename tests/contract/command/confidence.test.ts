@@ -1,7 +1,8 @@
 /** `leeway confidence` and `leeway people` as a person or a program calls them, and what a scenario prints. */
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Confidence, Forecast, PeopleLoad } from "../../../packages/core/src/index.ts";
-import { build, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, examplePlan, leeway, smallPlan } from "./leeway.ts";
 
 beforeAll(build, 120_000);
 
@@ -203,7 +204,7 @@ describe("a scenario on the command line", () => {
   });
 
   it("reads a plan whose name needs quotes, and quotes it back", async () => {
-    const cwd = scratch({ "my plan.yaml": smallPlan });
+    const cwd = temporaryFolder({ "my plan.yaml": smallPlan });
     const { out } = await leeway(["confidence", "my plan.yaml"], { cwd });
     expect(out).toContain("leeway confidence 'my plan.yaml' --joint 0.7");
   });

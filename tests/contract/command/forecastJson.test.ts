@@ -3,7 +3,8 @@
 import { readFileSync } from "node:fs";
 import { Ajv } from "ajv";
 import { beforeAll, describe, expect, it } from "vitest";
-import { build, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, examplePlan, leeway, smallPlan } from "./leeway.ts";
 
 const number = { type: "number" };
 const text = { type: "string", minLength: 1 };
@@ -104,7 +105,7 @@ describe("forecast --json", () => {
   });
 
   it("is the same to the byte from run to run, from a file and from standard input", async () => {
-    const cwd = scratch({ "roof.plan.yaml": smallPlan });
+    const cwd = temporaryFolder({ "roof.plan.yaml": smallPlan });
     const first = await leeway(["forecast", "roof.plan.yaml", "--json"], { cwd });
     const second = await leeway(["forecast", "roof.plan.yaml", "--json"], { cwd });
     const piped = await jsonOf([]);

@@ -1,8 +1,6 @@
 import { spawn } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 const here = (path: string) => fileURLToPath(new URL(`../../../${path}`, import.meta.url));
 
@@ -26,7 +24,7 @@ export interface RunOptions {
 
 /** Runs the command as a person would, in a process of its own, without a terminal. */
 export function leeway(words: string[], options: RunOptions = {}): Promise<Ended> {
-  const { input = "", cwd = scratch(), env = {}, program = builtCommand } = options;
+  const { input = "", cwd = temporaryFolder(), env = {}, program = builtCommand } = options;
   const { COLUMNS: _, ...inherited } = process.env;
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [program, ...words], { cwd, env: { ...inherited, ...env } });
@@ -49,19 +47,6 @@ export function leeway(words: string[], options: RunOptions = {}): Promise<Ended
 export async function build(): Promise<void> {
   const { code, err } = await leeway(["--version"], { program: startedCommand });
   if (code !== 0) throw new Error(`the command could not be built:\n${err}`);
-}
-
-const folders: string[] = [];
-process.on("exit", () => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
-});
-
-/** An empty folder, gone when the tests end. */
-export function scratch(files: Record<string, string | Buffer> = {}): string {
-  const folder = mkdtempSync(join(tmpdir(), "leeway-"));
-  folders.push(folder);
-  for (const [name, content] of Object.entries(files)) writeFileSync(join(folder, name), content);
-  return folder;
 }
 
 /** Two tasks, one range, money, and a commitment that asks for everything there is a chance of. */

@@ -5,7 +5,8 @@ import { join } from "node:path";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { build, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, examplePlan, leeway, smallPlan } from "./leeway.ts";
 
 beforeAll(build);
 
@@ -46,7 +47,7 @@ describe("new", () => {
   });
 
   it("does not overwrite without --force", async () => {
-    const cwd = scratch({ "plan.yaml": "mine" });
+    const cwd = temporaryFolder({ "plan.yaml": "mine" });
     const refused = await leeway(["new", "--yes", "--out", "plan.yaml"], { cwd });
     expect(refused).toMatchObject({ code: 2, out: "", err: expect.stringContaining("--force") });
     expect(readFileSync(join(cwd, "plan.yaml"), "utf8")).toBe("mine");

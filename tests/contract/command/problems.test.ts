@@ -3,7 +3,8 @@
 import { chmodSync, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { build, leeway, scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, leeway, smallPlan } from "./leeway.ts";
 
 beforeAll(build);
 
@@ -50,7 +51,7 @@ describe("a plan with ten mistakes", () => {
   for (const words of [["forecast"], ["forecast", "--json"], ["check"]]) {
     it(`lists ten located problems and ends with code 2: ${words.join(" ")}`, async () => {
       const [verb = "", ...options] = words;
-      const cwd = scratch({ "ten.plan.yaml": plan });
+      const cwd = temporaryFolder({ "ten.plan.yaml": plan });
       const { code, out, err } = await leeway([verb, "ten.plan.yaml", ...options], { cwd });
       expect(code).toBe(2);
       expect(out).toBe("");
@@ -87,14 +88,14 @@ describe("a document that is no plan", () => {
     ["broken YAML", { "plan.yaml": "title: [a\ntasks: }\n" }, /plan\.yaml:\d+:\d+/],
   ];
   it.each(cases)("%s: a problem in words and code 2", async (_title, files, word) => {
-    const { code, out, err } = await leeway(["forecast", "plan.yaml"], { cwd: scratch(files) });
+    const { code, out, err } = await leeway(["forecast", "plan.yaml"], { cwd: temporaryFolder(files) });
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(word);
     expect(err).not.toMatch(/\bat .*\.m?[jt]s:\d+/); // words, not a stack
   });
 
   it("a folder, and a file that may not be read", async () => {
-    const cwd = scratch({ "shut.yaml": smallPlan });
+    const cwd = temporaryFolder({ "shut.yaml": smallPlan });
     mkdirSync(join(cwd, "plans"));
     const folder = await leeway(["forecast", "plans"], { cwd });
     expect(folder).toMatchObject({ code: 2, out: "", err: expect.stringContaining("folder") });

@@ -1,7 +1,8 @@
 // responses and reach. Source: the project's own published command line (answer first, exit codes, every problem
 // at once, JSON as the library's); figures of the text are those of the JSON.
 import { beforeAll, describe, expect, it } from "vitest";
-import { build, type Ended, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, type Ended, examplePlan, leeway, smallPlan } from "./leeway.ts";
 
 interface Outlook {
   date: string;
@@ -131,7 +132,7 @@ describe("reach", () => {
     const [way] = found.ways;
     const ids = (scope: boolean) =>
       (way?.steps ?? []).filter(({ kind }) => (kind === "scope") === scope).map(({ id }) => id);
-    const folder = scratch();
+    const folder = temporaryFolder();
     const words = ["forecast", examplePlan, "--json", "--with", ids(false).join(",")];
     const cold = JSON.parse(
       (

@@ -6,7 +6,7 @@ import { type Server, request as send } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { scratch } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 interface Served {
   address: string;
@@ -43,8 +43,8 @@ describe("the loopback server", () => {
   let served: Served;
   let port = 0;
   beforeAll(async () => {
-    const outside = scratch({ "secret.txt": "secret" });
-    const folder = scratch({
+    const outside = temporaryFolder({ "secret.txt": "secret" });
+    const folder = temporaryFolder({
       "index.html": "<!doctype html><title>page</title>",
       "app.js": "export {};",
       "style.css": "",
@@ -64,7 +64,7 @@ describe("the loopback server", () => {
   });
 
   it("takes the next port when one is taken", async () => {
-    const second = await serve(scratch({ "index.html": "" }), port);
+    const second = await serve(temporaryFolder({ "index.html": "" }), port);
     expect((second.server.address() as AddressInfo).port).toBeGreaterThan(port);
     second.server.close();
   });
@@ -118,7 +118,7 @@ describe("the loopback server", () => {
 describe("tallyReport(path, code)", () => {
   const report = (files: object[], passed: number, failed: number) =>
     join(
-      scratch({
+      temporaryFolder({
         report: JSON.stringify({ numPassedTests: passed, numFailedTests: failed, testResults: files }),
       }),
       "report",
@@ -140,6 +140,6 @@ describe("tallyReport(path, code)", () => {
   });
   it("counts a failed run without a failed check, and a run without a report, as failed", () => {
     expect(tallyReport(report([file("passed", "passed")], 1, 0), 1)).toEqual({ passed: 1, failed: 1 });
-    expect(tallyReport(join(scratch(), "none"), 0)).toEqual({ passed: 0, failed: 1 });
+    expect(tallyReport(join(temporaryFolder(), "none"), 0)).toEqual({ passed: 0, failed: 1 });
   });
 });

@@ -1,13 +1,12 @@
 // How the built command starts: with what the engine compiled of it at the build, where that fits; the same without.
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { cpSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { beside, loadProgram } from "../../../apps/command/src/start/loadProgram.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { builtCommand, examplePlan, leeway } from "./leeway.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "leeway-start-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = temporaryFolder();
 
 /** A copy of the built command whose compiled files are changed. */
 function copyWith(name: string, change: (compiled: Buffer) => Buffer | undefined): string {

@@ -2,13 +2,14 @@
 import { spawn } from "node:child_process";
 import { readdirSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { build, builtCommand, examplePlan, leeway, scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { build, builtCommand, examplePlan, leeway, smallPlan } from "./leeway.ts";
 
 beforeAll(build);
 
 describe("a signal", () => {
   it.each(["SIGINT", "SIGTERM"] as const)("%s during a long forecast ends it with code 3", async (signal) => {
-    const cwd = scratch();
+    const cwd = temporaryFolder();
     const words = ["forecast", examplePlan, "--json", "--iterations", "1000000", "--charts", "charts"];
     const child = spawn(process.execPath, [builtCommand, ...words], { cwd });
     let out = "";
@@ -62,14 +63,14 @@ describe("a reader that goes away", () => {
 
 describe("files", () => {
   it("leave nothing beside them", async () => {
-    const cwd = scratch();
+    const cwd = temporaryFolder();
     const { code } = await leeway(["new", "--yes", "--out", "deep/er/plan.yaml"], { cwd });
     expect(code).toBe(0);
     expect(readdirSync(cwd, { recursive: true }).sort()).toEqual(["deep", "deep/er", "deep/er/plan.yaml"]);
   });
 
   it("that cannot be written are a problem in words", async () => {
-    const cwd = scratch({ taken: "a file" });
+    const cwd = temporaryFolder({ taken: "a file" });
     const { code, out, err } = await leeway(["new", "--yes", "--out", "taken/plan.yaml"], { cwd });
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toContain("taken/plan.yaml");

@@ -6,7 +6,8 @@ import { forecast, readPlan, savedForecast, type VerifyAnswer, verifyForecast } 
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { forecastVerb } from "../../../apps/command/src/verbs/forecast.ts";
-import { scratch, smallPlan } from "./leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { smallPlan } from "./leeway.ts";
 
 let out = "";
 let err = "";
@@ -24,7 +25,7 @@ beforeEach(() => {
 });
 afterEach(() => vi.restoreAllMocks());
 
-const folder = scratch({
+const folder = temporaryFolder({
   "p.plan.yaml": smallPlan,
   "q.plan.yaml": smallPlan.replace("[2, 3, 6]", "[2, 3, 7]"),
 });

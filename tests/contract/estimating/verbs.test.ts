@@ -1,11 +1,10 @@
 // The verbs interview, pool, scorecard, uplift and detail, called as the command calls them. Common practice, no source:
 // what is written, what is not, which exit code, and that a refused call leaves the plan as it was.
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Readable } from "node:stream";
 import { readPlan } from "@leeway/core";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { askPerson } from "../../../apps/command/src/estimating/askPerson.ts";
 import { detailVerb } from "../../../apps/command/src/verbs/detail.ts";
@@ -15,6 +14,7 @@ import { scorecardVerb } from "../../../apps/command/src/verbs/scorecard.ts";
 import { sheetVerb } from "../../../apps/command/src/verbs/sheet.ts";
 import { upliftVerb } from "../../../apps/command/src/verbs/uplift.ts";
 import { beginInterview } from "../../../packages/core/src/index.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 const VERBS = {
   interview: interviewVerb,
@@ -37,8 +37,7 @@ tasks:
     cost: 500
   - { id: end, name: End, milestone: true, after: dig }
 `;
-const folder = mkdtempSync(join(tmpdir(), "leeway-estimating-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = temporaryFolder();
 const file = (name: string, text: string) => {
   writeFileSync(join(folder, name), text);
   return join(folder, name);

@@ -1,13 +1,12 @@
 // What the verbs print with --json against their published schemas and Ajv, an independent validator: every verb about
 // every example plan and a least one, called as the command calls it. Common practice, no source.
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { verbs } from "../../../apps/command/src/call/verbs.ts";
 import { main } from "../../../apps/command/src/main.ts";
 import { jsonSchemaOf, SCHEMA_NAMES, type SchemaName } from "../../../packages/core/src/index.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { brokenCopies } from "./support/brokenCopies.ts";
 import { everyCall } from "./support/everyCall.ts";
 
@@ -24,7 +23,6 @@ const WITH_CODE_2 = /broken\.plan\.yaml/;
 
 let out = "";
 let err = "";
-const folders: string[] = [];
 beforeEach(() => {
   vi.spyOn(process.stdout, "write").mockImplementation((text) => {
     out += String(text);
@@ -36,9 +34,6 @@ beforeEach(() => {
   });
 });
 afterEach(() => vi.restoreAllMocks());
-afterAll(() => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
-});
 
 /** What is wrong with an answer by its schema; nothing: it fits. */
 function faults(name: SchemaName, answer: unknown): string {
@@ -49,8 +44,7 @@ function faults(name: SchemaName, answer: unknown): string {
 describe("what --json prints", { timeout: 240_000 }, () => {
   it.each(NAMES)("is what its schema says, for every verb about %s", async (name) => {
     const text = readFileSync(new URL(`../../../examples/${name}.plan.yaml`, import.meta.url), "utf8");
-    const folder = mkdtempSync(join(tmpdir(), "leeway-answers-"));
-    folders.push(folder);
+    const folder = temporaryFolder();
     const told = new Set<SchemaName>();
     // Little is drawn: what is checked is the form of the answers.
     for (const [schema, ...words] of everyCall(`${text}\niterations: 48\n`, folder)) {

@@ -1,16 +1,16 @@
 // The verbs export, import, inform and roles, called as the command calls them. Common practice, no source: what is
 // written, what is not, which exit code, and that a refused call leaves the plan as it was.
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "csv-parse/sync";
 import ical from "node-ical";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { exportVerb } from "../../../apps/command/src/verbs/export.ts";
 import { importVerb } from "../../../apps/command/src/verbs/import.ts";
 import { informVerb } from "../../../apps/command/src/verbs/inform.ts";
 import { rolesVerb } from "../../../apps/command/src/verbs/roles.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 const VERBS = { export: exportVerb, import: importVerb, inform: informVerb, roles: rolesVerb };
 const PLAN = `# our shed
@@ -31,8 +31,7 @@ tasks:
     cost: 500
   - { id: end, name: End, milestone: true, after: dig, target: 2027-03-08, accountable: [chair, ben] }
 `;
-const folder = mkdtempSync(join(tmpdir(), "leeway-exchange-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = temporaryFolder();
 const file = (name: string, text: string) => {
   writeFileSync(join(folder, name), text);
   return join(folder, name);

@@ -1,16 +1,15 @@
 // The verb check, called as the command calls it. Source: the project's published command line; widths: what help
 // promises. That findings are right is tested beside the table.
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Finding } from "@leeway/core";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { checkVerb } from "../../../apps/command/src/verbs/check.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { cleanPlan, type Edits, edited } from "./cleanPlan.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "leeway-check-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const folder = temporaryFolder();
 
 let out = "";
 let err = "";

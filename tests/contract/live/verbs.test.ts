@@ -6,17 +6,15 @@ import {
   existsSync,
   lstatSync,
   mkdirSync,
-  mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
   symlinkSync,
   writeFileSync,
 } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type HistoryFacts, readHistory, readPlan } from "@leeway/core";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { appendToHistory } from "../../../apps/command/src/history/append.ts";
 import { besidePlan } from "../../../apps/command/src/history/besidePlan.ts";
@@ -25,6 +23,7 @@ import { writePlan } from "../../../apps/command/src/history/writePlan.ts";
 import { historyVerb } from "../../../apps/command/src/verbs/history.ts";
 import { recordVerb } from "../../../apps/command/src/verbs/record.ts";
 import { triggersVerb } from "../../../apps/command/src/verbs/triggers.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 const PLAN = `format: 1
 title: Shed roof # of the rowing club
@@ -45,13 +44,8 @@ tasks:
 risks: { id: rain, name: A week of rain, probability: 0.3, impacts: { tasks: felt, delay: [2, 3, 5] } }
 returnTriggers: { id: late, finishLaterThan: 2027-02-19 }
 `;
-const folders: string[] = [];
-afterAll(() => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
-});
 function scratch(text = PLAN): { plan: string; folder: string; history: () => string } {
-  const folder = mkdtempSync(join(tmpdir(), "leeway-live-"));
-  folders.push(folder);
+  const folder = temporaryFolder();
   const plan = join(folder, "shed.plan.yaml");
   writeFileSync(plan, text);
   return { plan, folder, history: () => readFileSync(join(folder, "shed.history.jsonl"), "utf8") };

@@ -4,13 +4,14 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { boundFile } from "../../../apps/command/src/open/boundFile.ts";
 import { type Served, serveNotebook } from "../../../apps/command/src/open/serveNotebook.ts";
-import { scratch, smallPlan } from "../command/leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { smallPlan } from "../command/leeway.ts";
 
 // What a server on loopback has to withstand: other pages of the same browser (Origin; DNS rebinding by Host, as
 // CWE-350 and the OWASP notes on rebinding describe it, recalled), paths that lead out (CWE-22), bodies without end or
 // cut off (CWE-770). Spoken over raw sockets, since no client library would send most of this.
 
-const folder = scratch({ "shed.plan.yaml": smallPlan, "secret.txt": "secret" });
+const folder = temporaryFolder({ "shed.plan.yaml": smallPlan, "secret.txt": "secret" });
 const page = join(folder, "page");
 const plan = join(folder, "shed.plan.yaml");
 let served: Served;

@@ -1,15 +1,7 @@
 import { execFileSync } from "node:child_process";
-import {
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  realpathSync,
-  rmSync,
-  symlinkSync,
-} from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, readdirSync, readFileSync, realpathSync, rmSync, symlinkSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { root } from "../examples/places.ts";
 
 /** What of a package.json the tests look at. */
@@ -35,7 +27,6 @@ export interface Packed {
 export interface Installed {
   folder: string;
   packages: Packed[];
-  remove(): void;
 }
 
 const OURS = "@leeway/";
@@ -45,7 +36,7 @@ const OURS = "@leeway/";
  * node_modules, linked from where this checkout has it, and what it does not name is not to be found.
  */
 export function install(): Installed {
-  const folder = mkdtempSync(join(tmpdir(), "leeway-user-"));
+  const folder = temporaryFolder();
   const tarballs = join(folder, "tarballs");
   execFileSync(process.execPath, [join(root, "apps/command/setup/pack.mjs"), tarballs], { stdio: "pipe" });
   const packages = readdirSync(tarballs).map((file) => unpack(join(tarballs, file), folder));
@@ -54,7 +45,7 @@ export function install(): Installed {
       if (!name.startsWith(OURS)) link(folder, name, `packages/${manifest.name.slice(OURS.length)}`);
     }
   }
-  return { folder, packages, remove: () => rmSync(folder, { recursive: true, force: true }) };
+  return { folder, packages };
 }
 
 /** Puts a package that `from` (a folder of this checkout) depends on into the user's node_modules. */

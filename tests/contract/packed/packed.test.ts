@@ -7,7 +7,7 @@ import { join } from "node:path";
 import { forecast, readPlan } from "@leeway/core";
 import { publint } from "publint";
 import ts from "typescript-api";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { examples, root, writing } from "../examples/places.ts";
 import { exportedBy } from "./exported.ts";
 import { type Installed, install, link, type Packed } from "./installed.ts";
@@ -17,7 +17,6 @@ let user: Installed;
 beforeAll(() => {
   user = install();
 }, 300_000);
-afterAll(() => user?.remove());
 
 const minimal = `${examples}minimal.plan.yaml`;
 

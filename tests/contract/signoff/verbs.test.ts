@@ -1,10 +1,9 @@
 // The verbs sign, approvals, object and change on files of their own. What must hold: the version is kept before the
 // plan is written, nothing is half-written, and a plan that somebody else changed meanwhile is left alone.
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { readPlan } from "@leeway/core";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { parseCall } from "../../../apps/command/src/call/parseCall.ts";
 import { planFile } from "../../../apps/command/src/history/planFile.ts";
 import { writeEntry } from "../../../apps/command/src/signing/writeEntry.ts";
@@ -12,6 +11,7 @@ import { approvalsVerb } from "../../../apps/command/src/verbs/approvals.ts";
 import { changeVerb } from "../../../apps/command/src/verbs/change.ts";
 import { objectVerb } from "../../../apps/command/src/verbs/object.ts";
 import { signVerb } from "../../../apps/command/src/verbs/sign.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 const PLAN = `format: 1
 title: Shed roof # of the rowing club
@@ -26,13 +26,8 @@ approvals:
 tasks:
   - { id: strip, name: Strip the old roof, duration: [2, 3, 6], cost: 4500 }
 `;
-const folders: string[] = [];
-afterAll(() => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
-});
 function scratch() {
-  const folder = mkdtempSync(join(tmpdir(), "leeway-sign-"));
-  folders.push(folder);
+  const folder = temporaryFolder();
   const plan = join(folder, "shed.plan.yaml");
   writeFileSync(plan, PLAN);
   return { folder, plan, versions: join(folder, "shed.versions"), text: () => readFileSync(plan, "utf8") };

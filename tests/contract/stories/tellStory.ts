@@ -2,7 +2,8 @@ import { cpSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { setInPlan } from "@leeway/core";
 import { parse } from "yaml";
-import { type Ended, examplePlan, leeway, scratch } from "../command/leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
+import { type Ended, examplePlan, leeway } from "../command/leeway.ts";
 import { commandWords, type Step, shownLines, storySteps } from "./storyPage.ts";
 
 export interface Told {
@@ -23,7 +24,7 @@ export async function tellStory(
   beside: string,
   takenOver: Record<string, string> = {},
 ): Promise<Told> {
-  const folder = scratch();
+  const folder = temporaryFolder();
   cpSync(beside, folder, { recursive: true });
   for (const [name, example] of Object.entries(takenOver))
     cpSync(join(dirname(examplePlan), example), join(folder, name));

@@ -1,14 +1,14 @@
 import { join } from "node:path";
 import { afterEach, expect, it, vi } from "vitest";
 import { main } from "../../../apps/command/src/main.ts";
-import { scratch } from "../../contract/command/leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { hostilePlan } from "./hostilePlan.ts";
 
 // What a terminal obeys (ECMA-48: C0, DEL and C1 controls; Unicode Standard Annex 9: marks that turn what follows) never
 // comes from a plan, in no verb, beside no problem. Recalled from memory. Isolates (U+2068, U+2069) are ours: they end.
 
 /** Two turns: each text comes to a dozen fields, of other kinds in each. */
-const files = scratch({
+const files = temporaryFolder({
   "a.plan.json": hostilePlan(4).text,
   "b.plan.json": hostilePlan(20).text.replace("30000", "31000"),
   "wrong.plan.json": hostilePlan(11).text.replace('"chanceWrong": 0.1', '"chanceWrong": 7'),

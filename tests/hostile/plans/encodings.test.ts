@@ -3,7 +3,8 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
-import { leeway, scratch, smallPlan } from "../../contract/command/leeway.ts";
+import { leeway, smallPlan } from "../../contract/command/leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
 const text = smallPlan.replace("title: ", "title: Café ");
 const swapped = (bytes: Buffer): Buffer => Buffer.from(bytes).swap16();
@@ -18,7 +19,7 @@ it.each([
   ["Latin 1", Buffer.from(text, "latin1")],
   ["a picture", Buffer.from("89504e470d0a1a0a0000000d49484452", "hex")],
 ] as const)("%s is refused, with the way out", async (_, bytes) => {
-  const cwd = scratch();
+  const cwd = temporaryFolder();
   writeFileSync(join(cwd, "p.yaml"), bytes);
   const { code, out, err } = await leeway(["forecast", "p.yaml", "--iterations", "50"], { cwd });
   expect({ code, out }).toEqual({ code: 2, out: "" });
@@ -26,7 +27,7 @@ it.each([
 });
 
 it("UTF-8 is read, with its mark or without", async () => {
-  const cwd = scratch({ "bare.yaml": text, "marked.yaml": marked });
+  const cwd = temporaryFolder({ "bare.yaml": text, "marked.yaml": marked });
   const of = async (name: string) =>
     JSON.parse((await leeway(["forecast", name, "--iterations", "50", "--json"], { cwd })).out);
   const [bare, again] = [await of("bare.yaml"), await of("marked.yaml")];

@@ -4,14 +4,14 @@
 //
 // LEEWAY_KILLS=3000 kills every family of verbs 500 times.
 import { spawn } from "node:child_process";
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { readHistory, readPlan } from "@leeway/core";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { beforeAll, expect, it } from "vitest";
 import { build, builtCommand } from "../../contract/command/leeway.ts";
 import { seededRng } from "../../oracle/seededRng.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { SEED } from "../support/effort.ts";
 import { FAMILIES, type Family, PLAN } from "./families.ts";
 
@@ -20,8 +20,7 @@ const command = process.env.LEEWAY_TEST_COMMAND ?? builtCommand;
 const KILLS = Number(process.env.LEEWAY_KILLS ?? 40);
 const rng = seededRng(SEED);
 const preload = fileURLToPath(new URL("./killAt.mjs", import.meta.url));
-const root = mkdtempSync(join(tmpdir(), "leeway-killed-"));
-afterAll(() => rmSync(root, { recursive: true, force: true }));
+const root = temporaryFolder();
 beforeAll(build);
 
 let folders = 0;

@@ -4,7 +4,6 @@ import {
   chmodSync,
   existsSync,
   lstatSync,
-  mkdtempSync,
   readdirSync,
   readFileSync,
   rmSync,
@@ -13,16 +12,15 @@ import {
   utimesSync,
   writeFileSync,
 } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describeProblem } from "@leeway/core";
-import { afterAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import { whyNotWritten } from "../../../apps/command/src/files/whyNotWritten.ts";
 import { writeWhole } from "../../../apps/command/src/files/writeWhole.ts";
 import { writePlan } from "../../../apps/command/src/history/writePlan.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 
-const root = mkdtempSync(join(tmpdir(), "leeway-refused-"));
-afterAll(() => rmSync(root, { recursive: true, force: true }));
+const root = temporaryFolder();
 let folders = 0;
 function folder(): string {
   const made = join(root, String(folders++));

@@ -1,16 +1,15 @@
 // Whole commands at once on one plan. No outside source for what is asked: whatever says that it wrote is in the plan, the
 // plan reads, and who could not write says so; no lock is left.
 import { spawn } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { readHistory, readPlan } from "@leeway/core";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { beforeAll, expect, it } from "vitest";
 import { build, builtCommand } from "../../contract/command/leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { PLAN } from "./families.ts";
 
-const root = mkdtempSync(join(tmpdir(), "leeway-together-"));
-afterAll(() => rmSync(root, { recursive: true, force: true }));
+const root = temporaryFolder();
 beforeAll(build);
 
 interface Ended {

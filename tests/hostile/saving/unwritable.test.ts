@@ -9,22 +9,20 @@ import {
   cpSync,
   existsSync,
   mkdirSync,
-  mkdtempSync,
   readdirSync,
   readFileSync,
-  rmSync,
   statSync,
   writeFileSync,
 } from "node:fs";
-import { tmpdir } from "node:os";
 import { basename, dirname, join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { build, builtCommand, type Ended } from "../../contract/command/leeway.ts";
+import { temporaryFolder } from "../../support/temporaryFolder.ts";
 import { FAMILIES, type Family, PLAN } from "./families.ts";
 
 const isRoot = process.getuid?.() === 0;
 const nobody = isRoot ? { uid: 65534, gid: 65534 } : {};
-const root = mkdtempSync(join(tmpdir(), "leeway-unwritable-"));
+const root = temporaryFolder();
 const command = join(root, "apps/command/dist", basename(builtCommand));
 let folders = 0;
 
@@ -39,7 +37,6 @@ beforeAll(async () => {
 });
 afterAll(() => {
   for (const name of readdirSync(root)) chmodSync(join(root, name), 0o755);
-  rmSync(root, { recursive: true, force: true });
 });
 
 /** Long enough that a block of 1024 bytes does not hold it. */

@@ -1,8 +1,7 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "vite";
+import { temporaryFolder } from "../../../support/temporaryFolder.ts";
 
 const root = fileURLToPath(new URL("../../../../", import.meta.url));
 
@@ -12,8 +11,7 @@ const root = fileURLToPath(new URL("../../../../", import.meta.url));
  * @param entry  Path of the worker from the root of the checkout.
  */
 export async function buildWorker(entry: string): Promise<URL> {
-  const folder = mkdtempSync(join(tmpdir(), "leeway-worker-"));
-  process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
+  const folder = temporaryFolder();
   await build({
     configFile: false,
     root,
