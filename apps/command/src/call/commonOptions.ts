@@ -1,4 +1,4 @@
-import type { OptionRule } from "./verbs.ts";
+import type { OptionRule } from "./verbRule.ts";
 
 /** Options that more than one verb takes: the same word means the same, in the same words, wherever it stands. */
 export const common = {

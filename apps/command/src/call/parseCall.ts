@@ -2,7 +2,8 @@ import { parseArgs } from "node:util";
 import type { Problem } from "@leeway/core";
 import { callProblem } from "./callProblem.ts";
 import { nearest } from "./nearest.ts";
-import { type OptionRule, type VerbRule, verbs } from "./verbs.ts";
+import type { OptionRule, VerbRule } from "./verbRule.ts";
+import { verbs } from "./verbs.ts";
 
 /** A call that keeps the rules of its verb. */
 export interface Call {

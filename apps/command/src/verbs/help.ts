@@ -1,6 +1,8 @@
 import { callProblem } from "../call/callProblem.ts";
 import { nearest } from "../call/nearest.ts";
-import { type VerbRule, verbs, wordsAfter } from "../call/verbs.ts";
+import type { VerbRule } from "../call/verbRule.ts";
+import { verbs } from "../call/verbs.ts";
+import { wordsAfter } from "../call/wordsAfter.ts";
 import { exitCodes } from "../exitCodes.ts";
 import { printAnswer, printProblems } from "../output.ts";
 import { pageOf, wrap } from "../text/page.ts";
