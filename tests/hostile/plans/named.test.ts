@@ -1,6 +1,6 @@
 // Hostile plans by name; more of them, of syntax, in tests/contract/plan/hostile.test.ts. The bounds of time are generous
 // for a loaded machine: what they rule out is a quadratic reader, which would need minutes.
-import { forecast, planFromData, readPlan } from "@leeway/core";
+import { forecast, planFromData, readPlan, SHAPES, shapeRules } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { faultsOfForecast, faultsOfReading } from "../support/judgePlan.ts";
 
@@ -158,7 +158,7 @@ describe("plans that cannot be forecast", () => {
     ["with its mode at the other end", { low: 1, likely: 1e6, high: 1e6 }],
     ["below zero", { low: -1e15, likely: -1e14, high: -1 }],
   ])("fits an estimate %s by any shape and bounds, or says so", (_name, estimate) => {
-    for (const shape of ["pert", "triangular"]) {
+    for (const shape of SHAPES.filter((one) => shapeRules[one].takesLikely)) {
       for (const bounds of ["extremes", "p10-p90", "p5-p95"]) {
         const { plan } = planFromData(one({ cost: { ...estimate, shape, bounds } }));
         if (plan === undefined) throw new Error("not read");

@@ -1,3 +1,5 @@
+import { SHAPES } from "@leeway/core";
+
 /** Numbers as somebody may write them: most are none, or none that a plan may hold. */
 export const NUMBER_TEXTS = [
   "0",
@@ -46,7 +48,7 @@ export const NUMBER_TEXTS = [
   "[3, 2, 1]",
   "[1, 1, 1]",
   "[1e-12, 1e-6, 1e15]",
-  "{ low: 1, high: 2, shape: uniform }",
+  ...SHAPES.map((shape) => `{ low: 1, high: 2, shape: ${shape} }`),
   "{ low: 1, high: 2, shape: lognormal, bounds: p5-p95 }",
   "{ low: 1e-300, high: 1e15, shape: lognormal, bounds: p10-p90 }",
   "{ low: 0, likely: 0, high: 1e-9, bounds: p5-p95 }",
@@ -244,7 +246,7 @@ export const STRANGE: readonly unknown[] = [
   [1, 2],
   { low: 1, high: 2 },
   { low: 2, likely: 1, high: 3 },
-  { low: 1, likely: 2, high: 3, shape: "normal" },
+  ...SHAPES.map((shape) => ({ low: 1, likely: 2, high: 3, shape })),
   { low: 1e-300, high: 1e15, shape: "lognormal", bounds: "p10-p90" },
   { outcomes: [] },
   { outcomes: [{ value: 1, chance: 1 }] },
