@@ -5,8 +5,8 @@ import {
   formatMoney,
   formatPercent,
   quoteName,
-  roundSignificant,
   statedSum,
+  worthRounding,
 } from "@leeway/charts";
 import type { BestSet, Objective, Responses } from "@leeway/core";
 import { inset } from "./inset.ts";
@@ -47,7 +47,7 @@ function sentences(answer: Responses, best: BestSet): string[] {
     finishBy === undefined || was === undefined
       ? ""
       : ` The chance of the asked date goes from ${formatPercent(was)} to ${formatPercent(finishBy)}.`;
-  const net = Math.abs(effect.netWorth) < 0.5 ? 0 : roundSignificant(effect.netWorth, 2);
+  const net = Math.abs(effect.netWorth) < 0.5 ? 0 : worthRounding(answer)(effect.netWorth);
   const worth =
     net >= 0
       ? `It saves ${formatMoney(net, answer.plan.currency)} more than it costs on average.`

@@ -5,6 +5,7 @@ import {
   groupDigits,
   plainName,
   roundSignificant,
+  worthRounding,
 } from "@leeway/charts";
 import type { ResponseEffect, Responses } from "@leeway/core";
 import { inset } from "./inset.ts";
@@ -22,6 +23,7 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
   const priced = answer.stands.mean.lateness !== undefined;
   const wide = width >= 80;
   const adopted = responses.some((one) => one.adopted);
+  const round = worthRounding(answer);
   const columns: Column[] = [
     { heading: "", align: "left" },
     { heading: "costs", align: "right" },
@@ -42,7 +44,7 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
       money(effect.money),
       ...(chance === undefined ? [] : [points(chance.of(effect))]),
       ...(priced && wide ? [money(-(effect.latenessAvoided ?? 0))] : []),
-      money(effect.netWorth),
+      money(effect.netWorth, round),
       ...(wide ? [limits(effect.netWorthError)] : []),
     ];
   });
@@ -83,7 +85,6 @@ function limits(error: number): string {
   return half < 0.5 ? "0" : groupDigits(roundSignificant(half, 2));
 }
 
-function money(value: number): string {
-  if (Math.abs(value) < 0.5) return "0";
-  return formatMoney(roundSignificant(value, 2), "", true);
+function money(value: number, round = (sum: number) => roundSignificant(sum, 2)): string {
+  return Math.abs(value) < 0.5 ? "0" : formatMoney(round(value), "", true);
 }
