@@ -1,5 +1,5 @@
 // DEVELOPERS.md names files, folders and scripts; all of them are there. Common practice, no source.
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { root } from "../examples/places.ts";
@@ -40,4 +40,20 @@ it("names scripts that can be run", () => {
   );
   expect(run.length).toBeGreaterThan(5);
   expect(run.filter((name) => !(name in scripts))).toEqual([]);
+});
+
+it("has a row for every room of the house", () => {
+  const rows = text.split("\n").filter((line) => line.startsWith("| `"));
+  // A second name in a row is that of a folder beside the first.
+  const rooms = rows.flatMap((row) => {
+    const names = [...(row.split("|")[1] ?? "").matchAll(/`([\w/]+\/)`/g)].map(([, name = ""]) => name);
+    const beside = (names[0] ?? "").replace(/[^/]+\/$/, "");
+    return names.map((name) => (existsSync(join(root, name)) ? name : beside + name));
+  });
+  const there = ["packages/core/src/", "packages/", "apps/", "tests/"].flatMap((house) =>
+    readdirSync(join(root, house), { withFileTypes: true })
+      .filter((entry) => entry.isDirectory() && !SKIPPED.has(entry.name))
+      .map(({ name }) => `${house}${name}/`),
+  );
+  expect(there.filter((room) => !rooms.some((one) => one.startsWith(room)))).toEqual([]);
 });
