@@ -1,21 +1,11 @@
 import { palette } from "@leeway/charts";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, drawn, openNotebook } from "./support/notebook.ts";
+import { describe, expect, it } from "vitest";
+import { cell, drawn } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 describe("the page can be used by everyone", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it.each([
     [1280, "light"],
@@ -23,7 +13,7 @@ describe("the page can be used by everyone", () => {
     [390, "light"],
     [390, "dark"],
   ] as const)("has no violation at %i px, %s", async (width, colorScheme) => {
-    const notebook = await openNotebook(browser, built.address, {
+    const notebook = await served.open({
       viewport: { width, height: 900 },
       colorScheme,
     });
@@ -41,7 +31,7 @@ describe("the page can be used by everyone", () => {
 
   // WCAG 2.2, 1.4.10 Reflow: 320 CSS px without scrolling in two directions. Recalled from memory.
   it.each([320, 360, 390, 820, 1440])("does not scroll sideways at %i px", async (width) => {
-    const notebook = await openNotebook(browser, built.address, { viewport: { width, height: 900 } });
+    const notebook = await served.open({ viewport: { width, height: 900 } });
     const { page } = notebook;
     await drawn(page);
     const wide = await page.evaluate(() => {
@@ -59,7 +49,7 @@ describe("the page can be used by everyone", () => {
 
   // WCAG 2.2, 2.5.8 Target Size (Minimum): 24 by 24 CSS px. Recalled from memory.
   it("gives every control 24 px", async () => {
-    const notebook = await openNotebook(browser, built.address, { viewport: { width: 390, height: 900 } });
+    const notebook = await served.open({ viewport: { width: 390, height: 900 } });
     const { page } = notebook;
     await drawn(page);
     const small = await page.evaluate(() =>
@@ -77,7 +67,7 @@ describe("the page can be used by everyone", () => {
   });
 
   it("moves nothing for a reader who asks for no motion", async () => {
-    const notebook = await openNotebook(browser, built.address, { reducedMotion: "reduce" });
+    const notebook = await served.open({ reducedMotion: "reduce" });
     const { page } = notebook;
     const moving = await page.evaluate(() =>
       [...document.querySelectorAll("*")]
@@ -93,7 +83,7 @@ describe("the page can be used by everyone", () => {
   });
 
   it("prints as a report: the answer and its figures, without the means of editing", async () => {
-    const notebook = await openNotebook(browser, built.address, { colorScheme: "dark" });
+    const notebook = await served.open({ colorScheme: "dark" });
     const { page } = notebook;
     await drawn(page);
     await page.emulateMedia({ media: "print", colorScheme: "dark" });

@@ -1,4 +1,3 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { compile, forecast, type Plan, planAsWritten, readPlan, tornado } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
@@ -11,11 +10,7 @@ import type { Reply, Unasked } from "../../apps/notebook/src/worker/messages.ts"
 import { planDesk } from "../../apps/notebook/src/worker/planDesk.ts";
 import type { PlanReply } from "../../apps/notebook/src/worker/planMessages.ts";
 import { tornadoDesk } from "../../apps/notebook/src/worker/tornadoDesk.ts";
-
-const examples = new URL("../../examples/", import.meta.url);
-const texts = readdirSync(examples)
-  .filter((name) => name.endsWith(".plan.yaml"))
-  .map((name): [string, string] => [name, readFileSync(new URL(name, examples), "utf8")]);
+import { exampleTexts } from "./support/exampleTexts.ts";
 
 /** What a worker posts: to its requests, and unasked. */
 function postBox() {
@@ -37,7 +32,7 @@ function planOf(text: string): Plan {
 // What the page does to be quick may not change what it says. The other side of each comparison is the library,
 // asked the plain way; no outside source.
 describe("what an edit makes of a plan, said before its text is edited", () => {
-  it.each(texts)("is the plan that the edited text of %s says", (_name, text) => {
+  it.each(exampleTexts)("is the plan that the edited text of %s says", (_name, text) => {
     const replies: PlanReply[] = [];
     const ask = planDesk((reply) => replies.push(reply));
     ask({ id: 0, text, edits: [] });
@@ -78,7 +73,7 @@ describe("what an edit makes of a plan, said before its text is edited", () => {
   });
 
   it("lets the text wait for the answer, but not a newer request, nor whoever hurries", () => {
-    const [, text] = texts[0] ?? ["", ""];
+    const [, text] = exampleTexts[0] ?? ["", ""];
     const said: string[] = [];
     const later: (() => void)[] = [];
     const ask = planDesk(
@@ -100,7 +95,7 @@ describe("what an edit makes of a plan, said before its text is edited", () => {
   });
 
   it("is not said of an edit that would break the plan, and a trial changes nothing", () => {
-    const [, text] = texts[0] ?? ["", ""];
+    const [, text] = exampleTexts[0] ?? ["", ""];
     const replies: PlanReply[] = [];
     const ask = planDesk((reply) => replies.push(reply));
     ask({ id: 0, text, edits: [] });
@@ -116,23 +111,26 @@ describe("what an edit makes of a plan, said before its text is edited", () => {
 });
 
 describe("a forecast in slices", () => {
-  it.each(texts)("of %s is the library's, to the byte, and so is its early answer", async (_name, text) => {
-    const plan = { ...planOf(text), iterations: 4500 };
-    const early: string[] = [];
-    const done: number[] = [];
-    const result = await forecastInSlices(plan, {
-      first: 1024,
-      early: (one) => early.push(JSON.stringify(one)),
-      progress: (at) => done.push(at),
-      left: async () => false,
-    });
-    expect(early).toEqual([JSON.stringify(forecast(plan, { iterations: 1024 }).forecast)]);
-    expect(JSON.stringify(result?.forecast)).toBe(JSON.stringify(forecast(plan).forecast));
-    expect(done[0]).toBe(1024);
-    expect(done.at(-1)).toBe(4500);
-  });
+  it.each(exampleTexts)(
+    "of %s is the library's, to the byte, and so is its early answer",
+    async (_name, text) => {
+      const plan = { ...planOf(text), iterations: 4500 };
+      const early: string[] = [];
+      const done: number[] = [];
+      const result = await forecastInSlices(plan, {
+        first: 1024,
+        early: (one) => early.push(JSON.stringify(one)),
+        progress: (at) => done.push(at),
+        left: async () => false,
+      });
+      expect(early).toEqual([JSON.stringify(forecast(plan, { iterations: 1024 }).forecast)]);
+      expect(JSON.stringify(result?.forecast)).toBe(JSON.stringify(forecast(plan).forecast));
+      expect(done[0]).toBe(1024);
+      expect(done.at(-1)).toBe(4500);
+    },
+  );
 
-  it.each(texts)(
+  it.each(exampleTexts)(
     "of %s is the same, to the byte, when a helper comes from the other end",
     async (_name, text) => {
       const plan = { ...planOf(text), iterations: 9500 };
@@ -174,7 +172,7 @@ describe("a forecast in slices", () => {
   );
 
   it("is left for a newer request, which alone is answered in full", async () => {
-    const [, text] = texts[0] ?? ["", ""];
+    const [, text] = exampleTexts[0] ?? ["", ""];
     const plan = { ...planOf(text), iterations: 9000 };
     const { replies, post } = postBox();
     const take = forecastDesk({
@@ -199,7 +197,7 @@ describe("a forecast in slices", () => {
   };
 
   it("is begun with ahead of its request, which then hears all of it, and of no other plan", async () => {
-    const [, text] = texts[0] ?? ["", ""];
+    const [, text] = exampleTexts[0] ?? ["", ""];
     const plan = { ...planOf(text), iterations: 5000 };
     for (const asksAt of ["once begun", "once done"]) {
       const { replies, unasked, post } = postBox();
@@ -264,7 +262,7 @@ describe("a forecast in slices", () => {
   });
 
   it("has a tornado of the same bars, worked out in slices that can be left", async () => {
-    const [, text] = texts[0] ?? ["", ""];
+    const [, text] = exampleTexts[0] ?? ["", ""];
     const plan = { ...planOf(text), iterations: 2000 };
     const model = compile(plan);
     const from = forecast(plan).forecast;

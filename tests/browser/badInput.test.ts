@@ -1,21 +1,11 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, answerSum, cell, openNotebook, settled } from "./support/notebook.ts";
+import { describe, expect, it } from "vitest";
+import { answerDate, answerSum, cell, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 // WCAG 2.2, success criteria 3.3.1 (an error is described in text and its field identified) and 3.3.3 (a
 // suggestion is made); recalled from memory.
 describe("input that cannot be right", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it.each([
     ["not a number", "high", "soon", /“soon” is not a number.*such as/],
@@ -26,7 +16,7 @@ describe("input that cannot be right", () => {
   ])(
     "says what is wrong with %s at its field and keeps the old answer",
     async (_name, part, typed, words) => {
-      const notebook = await openNotebook(browser, built.address);
+      const notebook = await served.open();
       const { page } = notebook;
       const before = { date: await answerDate(page), sum: await answerSum(page) };
       const text = await page.locator("#plan-text").inputValue();
@@ -56,7 +46,7 @@ describe("input that cannot be right", () => {
   );
 
   it("refuses a link that would close a loop, and one to a task that is not there", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const waits = cell(page, "Lease terms agreed: waits for these tasks, by id or name");
     await waits.fill("lease-signed");
@@ -70,7 +60,7 @@ describe("input that cannot be right", () => {
   });
 
   it("lists what is wrong with the text by line, keeps the answer, and undo puts it right", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const before = await answerDate(page);
     const area = page.locator("#plan-text");
@@ -102,7 +92,7 @@ describe("input that cannot be right", () => {
   });
 
   it("shows text from a plan as text, never as markup", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const name = cell(page, "Name of task lease-terms");
     await name.fill('<img src=x onerror="document.title=1"><b>terms</b>');

@@ -1,8 +1,6 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { openNotebook, settled } from "./support/notebook.ts";
+import { describe, expect, it } from "vitest";
+import { settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 /** A machine that is busy takes its time. */
@@ -10,18 +8,10 @@ const slow = { timeout: 60_000 };
 
 // That a first visit teaches, and that nothing is asked twice, is common practice, no source.
 describe("beginning", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("shows three things to try under an answered example, until they are put away for good", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const links = page.locator(".tour a");
     const targets = await links.evaluateAll((all) => all.map((one) => one.getAttribute("href") ?? ""));
     for (const target of targets) expect(await page.locator(target).count()).toBe(1);
@@ -38,15 +28,10 @@ describe("beginning", () => {
   it.each([1280, 390])(
     "leads at %i px from each of its links to a section in sight, folded or not",
     async (width) => {
-      const { page, troubles, close } = await openNotebook(
-        browser,
-        built.address,
-        { viewport: { width, height: 844 } },
-        () => {
-          const folded = ["work", "drivers", "changes", "responses", "hand-over"];
-          localStorage.setItem("leeway-folded", JSON.stringify(folded));
-        },
-      );
+      const { page, troubles, close } = await served.open({ viewport: { width, height: 844 } }, () => {
+        const folded = ["work", "drivers", "changes", "responses", "hand-over"];
+        localStorage.setItem("leeway-folded", JSON.stringify(folded));
+      });
       page.setDefaultTimeout(90_000);
       const links = page.locator(".tour a");
       const titles: Record<string, string> = {
@@ -85,7 +70,7 @@ describe("beginning", () => {
   );
 
   it("makes a plan that forecasts from five answers, and says at once what is missing", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address, {
+    const { page, troubles, close } = await served.open({
       viewport: { width: 390, height: 900 },
     });
     await page.locator(".begin summary").press("Enter");
@@ -114,7 +99,7 @@ describe("beginning", () => {
   });
 
   it("opens another example", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     const before = await page.locator("h1").textContent();
     await page.locator(".begin summary").click();
     await page.getByRole("button", { name: "Open: a ferry sells tickets" }).click();

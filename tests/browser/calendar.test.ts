@@ -1,7 +1,6 @@
 import { readPlan } from "@leeway/core";
 import fc from "fast-check";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { applyEdits } from "../../apps/notebook/src/plan/applyEdits.ts";
 import { dayKinds } from "../../apps/notebook/src/plan/dayKinds.ts";
@@ -9,9 +8,10 @@ import { dayOf, isoOf, monthOf, monthsLater, weekdayOf } from "../../apps/notebo
 import { listEdits, spanOf, withDays } from "../../apps/notebook/src/plan/daysOff.ts";
 import { markDays, markWorkdays } from "../../apps/notebook/src/plan/markDays.ts";
 import { withEdits } from "../../apps/notebook/src/plan/withEdits.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { fillPlan } from "./support/fillPlan.ts";
+import { answerDate, type Notebook, settled } from "./support/notebook.ts";
+import { planText } from "./support/planText.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
 
@@ -128,27 +128,14 @@ describe("days off in a plan's text", () => {
 // The date grid of the WAI-ARIA Authoring Practices: one stop of the Tab key, arrows by day and week, Home and End in
 // the week, Page Up and Down by month and with Shift by year. Recalled from memory.
 describe("the calendar on the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
-    await notebook.page.locator("#plan-text").fill(smallPlan);
-    await notebook.page.locator("#plan-text").blur();
-    await notebook.page.getByRole("heading", { name: "Boat shed" }).waitFor();
-    await settled(notebook.page);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    notebook = await served.open();
+    await fillPlan(notebook.page, smallPlan);
   });
 
-  const text = async () => {
-    await settled(notebook.page);
-    return notebook.page.locator("#plan-text").inputValue();
-  };
+  const text = () => planText(notebook.page);
   const focused = () =>
     notebook.page.evaluate(() => document.activeElement?.getAttribute("aria-label") ?? "");
   const day = (name: string) => notebook.page.locator("leeway-calendar").getByRole("button", { name });

@@ -1,27 +1,17 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { fillPlan } from "./support/fillPlan.ts";
+import type { Notebook } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 
 // Common practice, no source: what a column holds begins, or ends, where its head does.
 describe("tables of the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
+    notebook = await served.open();
     notebook.page.setDefaultTimeout(90_000);
-    await notebook.page.locator("#plan-text").fill(smallPlan);
-    await notebook.page.locator("h1", { hasText: "Boat shed" }).waitFor();
-    await settled(notebook.page);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    await fillPlan(notebook.page, smallPlan);
   });
 
   it.each([

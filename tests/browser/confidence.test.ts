@@ -1,10 +1,9 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Locator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Locator, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { examplePlan } from "../contract/command/leeway.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, answerSum, cell, dayOf, openNotebook, settled } from "./support/notebook.ts";
+import { answerDate, answerSum, cell, dayOf, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 const text = readFileSync(examplePlan, "utf8");
 const planText = (page: Page) => page.locator("#plan-text").inputValue();
@@ -22,18 +21,10 @@ async function ready(page: Page): Promise<Locator> {
 // A percentile is read off the curve by its definition, so what is read at a level is what a run at that level answers
 // (plan format 1, "Answers": the same draws give the same values). Keys of a slider: WAI-ARIA 1.2, recalled from memory.
 describe("the line at the committed level", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("is pulled by the pointer: every sentence follows at once, the plan when it is let go, in one step", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const slider = await ready(page);
     const before = { date: await answerDate(page), sum: await answerSum(page) };
     const box = await slider.boundingBox();
@@ -72,7 +63,7 @@ describe("the line at the committed level", () => {
   });
 
   it("moves with the keys, on both curves, and Escape goes back", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const slider = await ready(page);
     await slider.focus();
     const keys = [
@@ -118,7 +109,7 @@ describe("the line at the committed level", () => {
   });
 
   it("can be left alone: the level is a number under Commitment too", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     const slider = await ready(page);
     await cell(page, "Level committed to, % of futures").fill("65");
     await page.keyboard.press("Enter");
@@ -129,7 +120,7 @@ describe("the line at the committed level", () => {
   });
 
   it("does not move while the plan text has problems", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     const slider = await ready(page);
     await page.locator("#plan-text").fill(`${text}\nnonsense: 1\n`);
     await page.locator(".problems .error").first().waitFor();

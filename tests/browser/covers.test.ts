@@ -1,8 +1,7 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
+import { cell, type Notebook, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 /** Widths, heights and places of a row in the window: above, in the middle, below. */
@@ -23,17 +22,10 @@ const permit = "Building permit decided: high, in working days";
 
 // WCAG 2.2, 2.4.11 (focus not obscured), recalled; that neighbours stay readable too: common practice, no source.
 describe("what is shown while a row is worked in", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    notebook = await served.open();
   });
 
   const rows = {

@@ -1,38 +1,28 @@
 import { spawn } from "node:child_process";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { build, builtCommand, smallPlan } from "../contract/command/leeway.ts";
 import { temporaryFolder } from "../support/temporaryFolder.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
 import { cell, drawn, openNotebook } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { tries } from "./support/tries.ts";
 import { walk } from "./support/walk.ts";
 
 // Content Security Policy Level 3 and Trusted Types (W3C): what the directives forbid. Recalled from memory.
 describe("the page talks to nobody", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("asks for nothing once it is loaded, in every chapter of the job", async () => {
-    const { page, troubles, requests, close } = await openNotebook(browser, built.address);
+    const { page, troubles, requests, close } = await served.open();
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    const before = built.asked.length;
+    const before = served.built.asked.length;
     const files = await walk(page);
     expect(files.length).toBeGreaterThan(10);
     // Nothing reached the server but the browser's own look whether the program of the page's copy is still the same,
     // which its header tells; and what went to that copy named nothing but the page's files.
-    const look = `GET ${built.address}offline.js for a service worker`;
-    expect(built.asked.slice(before).filter((one) => one !== look)).toEqual([]);
-    const own = new Set(built.files);
+    const look = `GET ${served.built.address}offline.js for a service worker`;
+    expect(served.built.asked.slice(before).filter((one) => one !== look)).toEqual([]);
+    const own = new Set(served.built.files);
     expect(requests.filter((address) => !own.has(address) && !/^blob:http:\/\/127/.test(address))).toEqual(
       [],
     );
@@ -42,21 +32,23 @@ describe("the page talks to nobody", () => {
 
   // Service Workers (W3C): after a page was navigated to, the browser looks by itself (Soft Update).
   it("is looked after by the browser alone: it fetches the program of the copy again, and says what for", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     // The page itself can do nothing about service workers any more: it is not who asks.
     await page.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
-    const before = built.asked.length;
+    const before = served.built.asked.length;
     await page.reload();
-    const programs = () => built.asked.slice(before).filter((one) => one.includes("offline.js"));
+    const programs = () => served.built.asked.slice(before).filter((one) => one.includes("offline.js"));
     await expect.poll(programs, { timeout: 120_000 }).not.toEqual([]);
-    expect(new Set(programs())).toEqual(new Set([`GET ${built.address}offline.js for a service worker`]));
+    expect(new Set(programs())).toEqual(
+      new Set([`GET ${served.built.address}offline.js for a service worker`]),
+    );
     await close();
   });
 
   it("asks for nothing but its own workers' files where there is no service worker", async () => {
-    const start = built.asked.length;
-    const { page, close } = await openNotebook(browser, built.address, {}, () => {
+    const start = served.built.asked.length;
+    const { page, close } = await served.open({}, () => {
       Reflect.deleteProperty(Navigator.prototype, "serviceWorker");
     });
     const round = async (high: string): Promise<void> => {
@@ -71,29 +63,29 @@ describe("the page talks to nobody", () => {
     };
     await round("90");
     await page.waitForLoadState("networkidle");
-    const before = built.asked.length;
+    const before = served.built.asked.length;
     await round("95");
     await round("99");
     // A worker that was ended is started anew, from its file; a server that lets files be cached would not hear of it.
-    const workers = built.files
+    const workers = served.built.files
       .filter((file) => /\/\w+Worker-[\w-]+\.js$/.test(file))
       .map((file) => `GET ${file}`);
-    expect(built.asked.slice(before).filter((one) => !workers.includes(one))).toEqual([]);
-    expect(built.asked.slice(start).filter((one) => one.includes("offline.js"))).toEqual([]);
+    expect(served.built.asked.slice(before).filter((one) => !workers.includes(one))).toEqual([]);
+    expect(served.built.asked.slice(start).filter((one) => one.includes("offline.js"))).toEqual([]);
     expect(await page.evaluate(() => "serviceWorker" in navigator)).toBe(false);
     await close();
   });
 
   it("could not send anything if it wanted to, nor make a script or markup of a text", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute("content");
     expect(policy).toMatch(/^default-src 'none'; script-src 'self' 'wasm-unsafe-eval';/);
     expect(policy).not.toMatch(/'unsafe-(inline|eval|hashes)'|\*|https?:|data:/);
-    const before = built.asked.length;
-    const outcome = await page.evaluate(tries, built.address);
+    const before = served.built.asked.length;
+    const outcome = await page.evaluate(tries, served.built.address);
     expect(Object.entries(outcome).filter(([, what]) => what !== "refused")).toEqual([]);
     expect(Object.keys(outcome).length).toBeGreaterThan(12);
-    expect(built.asked.slice(before).filter((one) => one.includes("leak"))).toEqual([]);
+    expect(served.built.asked.slice(before).filter((one) => one.includes("leak"))).toEqual([]);
     expect(troubles.some((one) => one.includes("Content Security Policy"))).toBe(true);
     await close();
   });
@@ -110,7 +102,7 @@ describe("the page talks to nobody", () => {
         });
         server.on("exit", () => reject(new Error("It ended.")));
       });
-      const { page, troubles, close } = await openNotebook(browser, address);
+      const { page, troubles, close } = await openNotebook(served.browser, address);
       expect(troubles).toEqual([]);
       const { own, ...others } = await page.evaluate(tries, address);
       expect(own).toBe("allowed");

@@ -1,26 +1,16 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, answerSum, cell, dayOf, openNotebook, settled } from "./support/notebook.ts";
+import { describe, expect, it } from "vitest";
+import { answerDate, answerSum, cell, dayOf, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 const permit = (part: string) => `Building permit decided: ${part}, in working days`;
 
 // What follows from an edit is common sense, no source: a task on the critical path that can take longer cannot
 // bring the finish forward, and taking the edit back must give the very same answer.
 describe("editing the plan by keyboard", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("moves the date, keeps the old answer beside it, and undo brings it back", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const before = { date: await answerDate(page), sum: await answerSum(page) };
     const text = await page.locator("#plan-text").inputValue();
@@ -73,7 +63,7 @@ describe("editing the plan by keyboard", () => {
   });
 
   it("walks the table with arrows, Enter, Tab and Escape", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const focused = () => page.evaluate(() => document.activeElement?.getAttribute("aria-label"));
     const likely = cell(page, permit("likely"));
@@ -108,7 +98,7 @@ describe("editing the plan by keyboard", () => {
   });
 
   it("lets the newest of quick edits win", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const before = await answerDate(page);
     for (const high of ["200", "150", "45.5"]) {
@@ -122,7 +112,7 @@ describe("editing the plan by keyboard", () => {
   });
 
   it("never writes an answer over what is being typed", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const high = cell(page, permit("high"));
     await high.fill("150");
@@ -140,7 +130,7 @@ describe("editing the plan by keyboard", () => {
   });
 
   it("stops a long computation when asked, says so, and takes it up again", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const before = await answerDate(page);
     const area = page.locator("#plan-text");
@@ -168,7 +158,7 @@ describe("editing the plan by keyboard", () => {
   });
 
   it("stops the re-runs behind the tornado when asked, and works them out on request", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const area = page.locator("#plan-text");
     await area.fill((await area.inputValue()).replace("currency: EUR", "currency: EUR\niterations: 120000"));
@@ -184,7 +174,7 @@ describe("editing the plan by keyboard", () => {
   });
 
   it("takes a response into the plan with a tick, and a level from the commitment", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const before = await answerDate(page);
     await page.getByLabel(/Show the layout to the permit office before filing/).focus();

@@ -1,10 +1,8 @@
 import type { Estimate, RangeEstimate } from "@leeway/core";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { typedEstimate } from "../../apps/notebook/src/plan/typedEstimate.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { cell, type Notebook, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 const pert: RangeEstimate = {
@@ -52,17 +50,10 @@ describe("typedEstimate()", () => {
 });
 
 describe("the curve of an estimate while it is typed", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    notebook = await served.open();
   });
 
   const of = "Building permit decided";

@@ -1,24 +1,15 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { beforeAll, describe, expect, it } from "vitest";
+import { cell, type Notebook, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 // The disclosure pattern of the WAI-ARIA Authoring Practices (a button with aria-expanded; Enter and Space), and
 // `hidden="until-found"` with `beforematch` of the HTML standard. Recalled from memory.
 describe("sections fold", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    notebook = await served.open();
   });
 
   const heading = (name: string) => notebook.page.getByRole("button", { name, exact: true });

@@ -2,12 +2,11 @@ import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { parse } from "csv-parse/sync";
 import ical from "node-ical";
-import type { Browser, Download, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Download, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { levelScript, levelScriptHash } from "../../apps/notebook/src/handing/page/levelScript.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { openNotebook, settled } from "./support/notebook.ts";
+import { settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 /** Markup, a breaking-out of a script, a formula: whoever writes a plan may write any of it. */
@@ -28,15 +27,7 @@ const hostile = JSON.stringify({
 });
 
 describe("handing over", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   // W3C Content Security Policy 3, 6.7.3: a script is allowed by the digest of its text.
   it("names the script of the read-only page by its digest", () => {
@@ -45,7 +36,7 @@ describe("handing over", () => {
   });
 
   it("writes files that other programs read, and pages in which a hostile plan is only text", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     await page.locator("#plan-text").fill(hostile);
     await settled(page);
     await page.locator("h1", { hasText: "Shed" }).waitFor();
@@ -67,7 +58,7 @@ describe("handing over", () => {
       const html = await saved(page, name);
       const asked: string[] = [];
       const said: string[] = [];
-      const reader = await browser.newPage();
+      const reader = await served.browser.newPage();
       reader.on("request", (request) => asked.push(request.url()));
       reader.on("dialog", (dialog) => dialog.dismiss());
       reader.on("console", (message) => said.push(message.text()));
@@ -84,11 +75,11 @@ describe("handing over", () => {
   });
 
   it("moves the level on the read-only page by keys, and says where that comes from", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     await written(page);
     const html = await saved(page, "Save as one page");
     const date = (await page.locator(".sentence .date").textContent()) ?? "";
-    const reader = await browser.newPage({ viewport: { width: 390, height: 900 } });
+    const reader = await served.browser.newPage({ viewport: { width: 390, height: 900 } });
     await reader.setContent(html);
     expect(await reader.locator(".answer").textContent()).toContain(date.trim());
     await reader.locator("#level").focus();
@@ -97,7 +88,7 @@ describe("handing over", () => {
     expect(await reader.locator("#read-off").textContent()).toContain("Read off the curve");
     expect(await reader.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
     expect(await violations(reader)).toEqual([]);
-    const still = await browser.newPage({ javaScriptEnabled: false });
+    const still = await served.browser.newPage({ javaScriptEnabled: false });
     await still.setContent(html);
     expect(await still.locator("#mover").isVisible()).toBe(false);
     expect(await still.locator("figure svg").first().isVisible()).toBe(true);

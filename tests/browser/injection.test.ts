@@ -1,10 +1,9 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { hostilePlan, planSaying } from "../hostile/injection/hostilePlan.ts";
 import { bare } from "../hostile/injection/shape.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { openNotebook, settled } from "./support/notebook.ts";
+import { settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 /** Says, without a value, that a section still shows the answer to the plan before: there or not as the moment is. */
 const ownState = /^leeway-[a-z-]+ older$/;
@@ -38,18 +37,10 @@ async function shown(page: Page, text: string, title: string) {
 // A plan that says something hostile in every field (tests/hostile/injection) on the page itself, in Chromium: the measure
 // is the same plan with harmless words in the same fields.
 describe("a hostile plan on the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("is text, and nothing else", async () => {
-    const { page, troubles, requests, close } = await openNotebook(browser, built.address);
+    const { page, troubles, requests, close } = await served.open();
     page.setDefaultTimeout(90_000);
     const asked = requests.length;
     const harmless = await shown(page, planSaying((field) => `w${field}w some words`).text, "w0w");
@@ -62,7 +53,7 @@ describe("a hostile plan on the page", () => {
       expect(more.filter((kind) => !markdown.test(kind) && !ownState.test(kind))).toEqual([]);
       expect(bare(hostile.text)).toContain(bare(said[0] ?? ""));
     }
-    expect(requests.slice(asked).filter((address) => !address.startsWith(built.address))).toEqual([]);
+    expect(requests.slice(asked).filter((address) => !address.startsWith(served.built.address))).toEqual([]);
     expect(troubles).toEqual([]);
     await close();
   }, 300_000);

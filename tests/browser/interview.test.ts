@@ -1,36 +1,23 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { fillPlan } from "./support/fillPlan.ts";
+import { answerDate, type Notebook } from "./support/notebook.ts";
+import { planText } from "./support/planText.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
 
 // The order of the questions is the library's (packages/core/src/estimating/interview/questions.ts, with its sources):
 // the basis first, the extremes before the likely value.
 describe("an estimate is asked for on the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
-    await notebook.page.locator("#plan-text").fill(smallPlan);
-    await notebook.page.locator("#plan-text").blur();
-    await notebook.page.getByRole("heading", { name: "Boat shed" }).waitFor();
-    await settled(notebook.page);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    notebook = await served.open();
+    await fillPlan(notebook.page, smallPlan);
   });
 
-  const text = async () => {
-    await settled(notebook.page);
-    return notebook.page.locator("#plan-text").inputValue();
-  };
+  const text = () => planText(notebook.page);
   const question = (words: RegExp) =>
     notebook.page.locator(".interview .question", { hasText: words }).waitFor();
   const answer = async (words: string) => {

@@ -1,10 +1,9 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { examplePlan } from "../contract/command/leeway.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, cell, openNotebook, settled } from "./support/notebook.ts";
+import { answerDate, cell, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 const permit = "Building permit decided: high, in working days";
 
@@ -27,18 +26,10 @@ tasks: # what there is to do
 // Nothing a reader typed may be lost, and no tab may overwrite another silently: the project's own rules, common
 // practice, no source.
 describe("keeping a plan", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("keeps an edit by itself, and opens on it after a reload, its answer computed anew", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     await enter(page, permit, "120");
     const date = await answerDate(page);
     const text = await page.locator("#plan-text").inputValue();
@@ -52,21 +43,21 @@ describe("keeping a plan", () => {
   });
 
   it("has what was typed a second before the page went away", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     await enter(page, permit, "99");
     await page.waitForTimeout(1000);
     const context = page.context();
     // The tab goes without a word, as when its process is killed.
     await page.close({ runBeforeUnload: false });
     const again = await context.newPage();
-    await again.goto(built.address);
+    await again.goto(served.built.address);
     await settled(again);
     expect(await again.locator("#plan-text").inputValue()).toContain("99]");
     await close();
   });
 
   it("opens a file, keeps its comments, and saves it under its name", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     // As in a browser that hands no files to pages.
     await page.evaluate(() => {
       for (const name of ["showOpenFilePicker", "showSaveFilePicker"]) Reflect.deleteProperty(window, name);
@@ -92,7 +83,7 @@ describe("keeping a plan", () => {
   });
 
   it("says why a file cannot be opened, and goes on with the plan it has", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     await page.evaluate(() => Reflect.deleteProperty(window, "showOpenFilePicker"));
     const choosing = page.waitForEvent("filechooser");
     await page.getByRole("button", { name: "Open …" }).click();
@@ -107,11 +98,11 @@ describe("keeping a plan", () => {
   });
 
   it("follows another tab where nothing was changed, and asks where both were", async () => {
-    const one = await openNotebook(browser, built.address);
+    const one = await served.open();
     await enter(one.page, permit, "60");
     await kept(one.page);
     const other = await one.page.context().newPage();
-    await other.goto(built.address);
+    await other.goto(served.built.address);
     await settled(other);
     await enter(other, permit, "70");
     await kept(other);
@@ -147,7 +138,7 @@ describe("keeping a plan", () => {
   });
 
   it("says so when the browser has no room, and what to do", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     await page.evaluate(() => {
       for (const name of ["put", "add"] as const)
         IDBObjectStore.prototype[name] = () => {
@@ -161,7 +152,7 @@ describe("keeping a plan", () => {
   });
 
   it("pins a version, tells what moved since, and goes back to it", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     await page.getByLabel("Name this version").fill("As agreed on Monday");
     await page.getByRole("button", { name: "Pin it" }).click();
     await page.locator(".versions", { hasText: "As agreed on Monday" }).waitFor();

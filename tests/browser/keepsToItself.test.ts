@@ -1,36 +1,26 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, cell, dayOf, drawn, openNotebook, settled } from "./support/notebook.ts";
+import { describe, expect, it } from "vitest";
+import { answerDate, cell, dayOf, drawn, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 // The policy that would stop it from doing otherwise: csp.test.ts.
 describe("the page keeps to itself", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("asks only its own address for files, and says nothing on the console", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page, requests, troubles } = notebook;
     await drawn(page);
     await cell(page, "Building permit decided: high, in working days").fill("80");
     await page.keyboard.press("Enter");
     await settled(page);
     expect(requests.length).toBeGreaterThan(4);
-    expect(requests.filter((url) => !url.startsWith(built.address))).toEqual([]);
+    expect(requests.filter((url) => !url.startsWith(served.built.address))).toEqual([]);
     expect(troubles).toEqual([]);
     await notebook.close();
   });
 
   it("opens and computes without a network once it has been opened", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;
@@ -55,17 +45,17 @@ describe("the page keeps to itself", () => {
   // How long exactly is for the benchmark (tests/bench/page.mjs): machines differ. Here only that the page never computes
   // an answer itself, which takes seconds.
   it("never holds the page with the computation while it loads and computes", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     await drawn(page);
-    await browser.startTracing(page, { categories: ["toplevel", "devtools.timeline", "__metadata"] });
+    await served.browser.startTracing(page, { categories: ["toplevel", "devtools.timeline", "__metadata"] });
     await page.reload();
     await drawn(page);
     await cell(page, "Building permit decided: high, in working days").fill("120");
     await page.keyboard.press("Enter");
     await page.locator(".aside-line u").first().waitFor();
     await drawn(page);
-    const tasks = pageTasks((await browser.stopTracing()).toString("utf8"));
+    const tasks = pageTasks((await served.browser.stopTracing()).toString("utf8"));
     expect(tasks.length).toBeGreaterThan(100);
     expect(tasks.reduce((most, one) => (one > most ? one : most), 0)).toBeLessThanOrEqual(300);
     await notebook.close();

@@ -1,9 +1,8 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { type Notebook, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
 
@@ -11,21 +10,14 @@ import { violations } from "./support/violations.ts";
 const slow = { timeout: 60_000 };
 
 describe("the whole job by keyboard", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
+    notebook = await served.open();
     const { page } = notebook;
     await page.locator("#plan-text").fill(smallPlan);
     await page.locator("h1", { hasText: "Boat shed" }).waitFor();
     await settled(page);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
   });
 
   it("goes from a purpose to the brief, and the focus is never lost", async () => {

@@ -1,9 +1,9 @@
 import { budget, readPlan } from "@leeway/core";
-import type { Browser, Locator } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { openNotebook, settled } from "./support/notebook.ts";
+import type { Locator } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { fillPlan } from "./support/fillPlan.ts";
+import { settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
 
@@ -17,25 +17,15 @@ const number = (text = ""): number => Number(text.replace(/[^\d-]/g, ""));
 
 // What adds up and what does not is the library's law 7 ("Sums are exact"); the sums are those of `leeway money`.
 describe("the money on the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("is told by component, phase and month, contingency and reserve apart, and reads at 390 px", async () => {
     const { plan } = readPlan(smallPlan);
     if (plan === undefined) throw new Error("the plan of the tests does not read");
     const { budget: found } = budget(plan);
     if (found === undefined) throw new Error("no budget");
-    const { page, troubles, close } = await openNotebook(browser, built.address);
-    await page.locator("#plan-text").fill(smallPlan);
-    await page.locator("h1", { hasText: "Boat shed" }).waitFor();
-    await settled(page);
+    const { page, troubles, close } = await served.open();
+    await fillPlan(page, smallPlan);
     await page.locator("#money").evaluate((section) => section.scrollIntoView());
     await page.locator("#money caption", { hasText: "What the money is for" }).waitFor();
     const table = (caption: string) =>

@@ -1,8 +1,7 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, describe, expect, it } from "vitest";
+import { cell, type Notebook, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
 
@@ -14,17 +13,10 @@ const floor = "Pour the floor: high, in working days";
 
 // Each of these stopped somebody who saw the page for the first time. What a newcomer looks for is judgement, no source.
 describe("somebody who sees the page for the first time", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    notebook = await served.open();
   });
 
   /** The plan as it is, at that width. */

@@ -1,10 +1,9 @@
 import { readFileSync } from "node:fs";
 import { forecast, readPlan } from "@leeway/core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { cell, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 const plan = readFileSync(new URL("../../examples/quillmarsh-clinic.plan.yaml", import.meta.url), "utf8");
 
@@ -37,21 +36,13 @@ async function held(page: Page): Promise<() => void> {
 }
 
 describe("the answer that comes with the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   for (const width of [1280, 390]) {
     it(`is read before the page's script is there, and stands where the page shows the same, ${width} wide`, async () => {
-      const page = await browser.newPage({ viewport: { width, height: 900 } });
+      const page = await served.browser.newPage({ viewport: { width, height: 900 } });
       const go = await held(page);
-      await page.goto(built.address, { waitUntil: "commit" });
+      await page.goto(served.built.address, { waitUntil: "commit" });
       await page.locator(".opening .sentence strong").first().waitFor();
       await page.evaluate(() => document.fonts.ready);
       const before = await shown(page);
@@ -72,8 +63,8 @@ describe("the answer that comes with the page", () => {
     const read = readPlan(plan);
     if (read.plan === undefined) throw new Error("The example cannot be read.");
     const expected = forecast(read.plan).forecast;
-    const page = await browser.newPage({ serviceWorkers: "block" });
-    await page.goto(built.address);
+    const page = await served.browser.newPage({ serviceWorkers: "block" });
+    await page.goto(served.built.address);
     await page.locator(".opening").waitFor({ state: "detached" });
     const given = await page.locator("leeway-answer").evaluate((element) => {
       const state: { answer?: { stage: string; forecast: unknown } } = Reflect.get(element, "state");
@@ -84,8 +75,8 @@ describe("the answer that comes with the page", () => {
   });
 
   it("does not appear to who has a plan here", async () => {
-    const page = await browser.newPage({ serviceWorkers: "block" });
-    await page.goto(built.address);
+    const page = await served.browser.newPage({ serviceWorkers: "block" });
+    await page.goto(served.built.address);
     await settled(page);
     await cell(page, "Building permit decided: high, in working days").fill("120");
     await page.keyboard.press("Enter");
@@ -113,8 +104,8 @@ describe("the answer that comes with the page", () => {
   });
 
   it("does not appear where the page is bound to a file", async () => {
-    const page = await browser.newPage({ serviceWorkers: "block" });
-    await page.route(built.address, async (route) => {
+    const page = await served.browser.newPage({ serviceWorkers: "block" });
+    await page.route(served.built.address, async (route) => {
       const answer = await route.fetch();
       const html = (await answer.text()).replace(
         "<title>",
@@ -123,7 +114,7 @@ describe("the answer that comes with the page", () => {
       await route.fulfill({ response: answer, body: html });
     });
     await held(page);
-    await page.goto(built.address, { waitUntil: "commit" });
+    await page.goto(served.built.address, { waitUntil: "commit" });
     await page.locator("template#opening").waitFor({ state: "attached" });
     await page.waitForTimeout(500);
     expect(await page.locator(".opening").count()).toBe(0);

@@ -1,23 +1,13 @@
 import { readFileSync } from "node:fs";
 import { forecast, readPlan } from "@leeway/core";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, answerSum, dayOf, drawn, openNotebook } from "./support/notebook.ts";
+import { describe, expect, it } from "vitest";
+import { answerDate, answerSum, dayOf, drawn } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 const plan = readFileSync(new URL("../../examples/quillmarsh-clinic.plan.yaml", import.meta.url), "utf8");
 
 describe("the page opens on the example plan", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   // Same plan, seed and number of futures give the same figures in Node and in a browser's worker: the
   // promise of the plan format ("to the bit"). The library in Node is the other side of the comparison.
@@ -26,7 +16,7 @@ describe("the page opens on the example plan", () => {
     if (read.plan === undefined) throw new Error("The example cannot be read.");
     const { forecast: expected } = forecast(read.plan);
     if (expected === undefined) throw new Error("The example cannot be computed.");
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     expect(dayOf(await answerDate(page))).toBe(Date.parse(expected.committed.date) / 86_400_000);
     const sum = Number((await answerSum(page)).replace(/[^\d]/g, ""));
@@ -42,7 +32,7 @@ describe("the page opens on the example plan", () => {
   });
 
   it("answers in one large sentence and keeps one line of it in sight", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const sentence = page.locator(".sentence");
     const size = await sentence.evaluate((element) => Number.parseFloat(getComputedStyle(element).fontSize));
@@ -63,7 +53,7 @@ describe("the page opens on the example plan", () => {
   });
 
   it("draws every chart, each with a heading, a description and a table", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     await drawn(page);
     const figures = await page.locator("figure").evaluateAll((all) =>

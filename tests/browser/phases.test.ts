@@ -1,7 +1,5 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { readPlan } from "@leeway/core";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { applyEdits } from "../../apps/notebook/src/plan/applyEdits.ts";
 import {
@@ -11,16 +9,12 @@ import {
   phasesIn,
   renamePhase,
 } from "../../apps/notebook/src/plan/phases.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, openNotebook, settled } from "./support/notebook.ts";
+import { exampleTexts } from "./support/exampleTexts.ts";
+import { fillPlan } from "./support/fillPlan.ts";
+import { cell } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
-
-const examples = new URL("../../examples/", import.meta.url);
-const texts = readdirSync(examples)
-  .filter((name) => name.endsWith(".plan.yaml"))
-  .map((name): [string, string] => [name, readFileSync(new URL(name, examples), "utf8")]);
 
 function made(text: string, result: { edits: Parameters<typeof applyEdits>[1] } | { words: string }): string {
   if ("words" in result) throw new Error(result.words);
@@ -32,7 +26,7 @@ function made(text: string, result: { edits: Parameters<typeof applyEdits>[1] } 
 
 // The published format: where phases are given, a task's undeclared phase is an error. So whatever is done to phases has
 // to leave a plan that reads, with every remark in it.
-describe.each(texts)("phases of %s", (_name, text) => {
+describe.each(exampleTexts)("phases of %s", (_name, text) => {
   const remarks = (of: string): string[] => (of.match(/#.*/g) ?? []).sort();
   it("are added, renamed wherever they are named, and tasks go from one to another", () => {
     const more = made(text, newPhase("Handing over", parse(text)));
@@ -73,22 +67,12 @@ describe("a phase", () => {
 });
 
 describe("phases on the page, by keyboard", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("are added and renamed, tasks are moved into them, and links are picked by name", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const text = page.locator("#plan-text");
-    await text.fill(smallPlan);
-    await page.locator("h1", { hasText: "Boat shed" }).waitFor();
-    await settled(page);
+    await fillPlan(page, smallPlan);
     const inPlan = async () => parse(await text.inputValue());
     await cell(page, "New phase: name").focus();
     await page.keyboard.type("Handing over");

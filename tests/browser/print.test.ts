@@ -1,8 +1,6 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { drawn, openNotebook } from "./support/notebook.ts";
+import { describe, expect, it } from "vitest";
+import { drawn } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 /** A machine that is busy takes its time. */
 const slow = { timeout: 60_000 };
@@ -11,18 +9,10 @@ const mm = 96 / 25.4;
 
 // ISO 216: a sheet of A4 is 210 by 297 mm. What belongs on it: common practice, no source.
 describe("the page on paper", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("is a report: headings, whole charts, tables with repeated heads, all words, and nothing to press", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     await drawn(page);
     await page.locator("#level").evaluate((section) => section.scrollIntoView());
     await page.locator("#level [answered]").waitFor();
@@ -87,7 +77,7 @@ describe("the page on paper", () => {
   });
 
   it("prints the charts of sections that were folded when it was opened, and folds them again", async () => {
-    const { page, close } = await openNotebook(browser, built.address, {}, () => {
+    const { page, close } = await served.open({}, () => {
       localStorage.setItem("leeway-folded", JSON.stringify(["futures", "drivers", "work"]));
     });
     const charts = () =>
@@ -114,7 +104,7 @@ describe("the page on paper", () => {
   });
 
   it("prints all of a plan of hundreds of tasks at once, while it is still being drawn", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     page.setDefaultTimeout(90_000);
     const long = longPlan(300);
     await page.locator("#plan-text").fill(long);

@@ -1,9 +1,7 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { openNotebook, settled } from "./support/notebook.ts";
+import { settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
 
@@ -21,20 +19,12 @@ const plan = `${smallPlan}purpose:
 const slow = { timeout: 30_000 };
 
 describe("quality bars on the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it.each([1280, 390])(
     "at %i px say how likely they hold, are changed, measured and added",
     async (width) => {
-      const { page, troubles, close } = await openNotebook(browser, built.address, {
+      const { page, troubles, close } = await served.open({
         viewport: { width, height: 900 },
       });
       const text = page.locator("#plan-text");

@@ -1,14 +1,13 @@
 import { type RangeEstimate, readPlan, SHAPES } from "@leeway/core";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { readLinksCell } from "../../apps/notebook/src/plan/linksEntry.ts";
 import { newEffect } from "../../apps/notebook/src/plan/newEffect.ts";
 import { reshape } from "../../apps/notebook/src/plan/reshape.ts";
 import { partAt, suggestions, withPart } from "../../apps/notebook/src/plan/suggest.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, openNotebook, settled } from "./support/notebook.ts";
+import { fillPlan } from "./support/fillPlan.ts";
+import { cell } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { typeOver } from "./support/typeOver.ts";
 import { violations } from "./support/violations.ts";
@@ -91,22 +90,12 @@ describe("a new effect", () => {
 });
 
 describe("the register on the page, by keyboard", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("takes owner, dates, tasks by name, sums with their shape, and what a response does", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const text = page.locator("#plan-text");
-    await text.fill(smallPlan);
-    await page.locator("h1", { hasText: "Boat shed" }).waitFor();
-    await settled(page);
+    await fillPlan(page, smallPlan);
     const rain = async () => parse(await text.inputValue()).risks[0];
     const type = (label: string, words: string) => typeOver(page, label, words);
 

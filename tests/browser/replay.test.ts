@@ -1,12 +1,11 @@
 import { readFileSync } from "node:fs";
 import { formatDate, groupDigits } from "@leeway/charts";
 import { type Future, future, readPlan, type WhichFuture } from "@leeway/core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { examplePlan } from "../contract/command/leeway.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, drawn, openNotebook, settled } from "./support/notebook.ts";
+import { cell, drawn, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 const { plan } = readPlan(readFileSync(examplePlan, "utf8"));
@@ -35,28 +34,19 @@ async function shown(page: Page, { iteration }: Future) {
   };
 }
 
-async function open(browser: Browser, built: BuiltPage, width = 1280) {
-  const notebook = await openNotebook(browser, built.address, { viewport: { width, height: 900 } });
-  await drawn(notebook.page);
-  await notebook.page.locator("#one-future").scrollIntoViewIfNeeded();
-  return notebook;
-}
-
 // The page replays the very future that the library replays here, in Node, on the same document and seed: what is drawn
 // depends on nothing else (plan format 1, "Same plan, seed and iterations: same numbers, to the bit").
 describe("one future, replayed", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
+  async function open(width = 1280) {
+    const notebook = await served.open({ viewport: { width, height: 900 } });
+    await drawn(notebook.page);
+    await notebook.page.locator("#one-future").scrollIntoViewIfNeeded();
+    return notebook;
+  }
 
   it("shows the future at the committed level, then the next, one by its number, one by the slider", async () => {
-    const { page, troubles, close } = await open(browser, built);
+    const { page, troubles, close } = await open();
     const check = async (expected: Future) => {
       const seen = await shown(page, expected);
       expect(seen.title).toContain(formatDate(expected.finish.date, "weekday"));
@@ -92,7 +82,7 @@ describe("one future, replayed", () => {
   });
 
   it("says why a number is no future, and keeps the one it has", async () => {
-    const { page, close } = await open(browser, built);
+    const { page, close } = await open();
     const first = known({ at: 0.8 });
     await shown(page, first);
     const number = cell(page, "Number of the future, 1 to 10,000");
@@ -109,7 +99,7 @@ describe("one future, replayed", () => {
   it.each([1280, 390])(
     "has no violation at %i px, with the levels and the money in sight too",
     async (width) => {
-      const { page, troubles, close } = await open(browser, built, width);
+      const { page, troubles, close } = await open(width);
       await shown(page, known({ at: 0.8 }));
       for (const id of ["level", "money"]) {
         await page.locator(`#${id}`).scrollIntoViewIfNeeded();

@@ -1,7 +1,6 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { readPlan } from "@leeway/core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { applyEdits } from "../../apps/notebook/src/plan/applyEdits.ts";
 import type { Edit } from "../../apps/notebook/src/plan/edit.ts";
@@ -12,20 +11,15 @@ import { pasteTasks } from "../../apps/notebook/src/plan/pasteTasks.ts";
 import { readBlock } from "../../apps/notebook/src/plan/readBlock.ts";
 import { removeTask } from "../../apps/notebook/src/plan/removeTask.ts";
 import { withEdits } from "../../apps/notebook/src/plan/withEdits.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, openNotebook, settled } from "./support/notebook.ts";
-
-const examples = new URL("../../examples/", import.meta.url);
-const texts = readdirSync(examples)
-  .filter((name) => name.endsWith(".plan.yaml"))
-  .map((name): [string, string] => [name, readFileSync(new URL(name, examples), "utf8")]);
+import { exampleTexts } from "./support/exampleTexts.ts";
+import { cell, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 const remarks = (text: string): string[] => (text.match(/#.*/g) ?? []).sort();
 
 // The published format: a file written back keeps its comments and order. What is meant is told by the YAML library.
 describe("rows added, taken away and moved in the text of a plan", () => {
-  it.each(texts)("say in %s what they make of its data, and keep every remark", (_name, text) => {
+  it.each(exampleTexts)("say in %s what they make of its data, and keep every remark", (_name, text) => {
     const { tasks } = parse(text);
     const item = { id: "new-one", name: "New: one, with a comma", duration: [1, 2, 4] };
     const more = { id: "new-two", name: "New two", duration: 3, after: ["new-one"] };
@@ -88,7 +82,7 @@ describe("an estimate in the register", () => {
 
 // Rules of this project's own, common practice, no source.
 describe("a row's parts", () => {
-  it.each(texts)(
+  it.each(exampleTexts)(
     "every task of %s can be removed with its links, and the rest still reads",
     (_name, text) => {
       const stated = parse(text);
@@ -203,22 +197,14 @@ describe("a block that is pasted", () => {
 });
 
 describe("rows on the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   const plan = (page: Page): Promise<string> => page.locator("#plan-text").inputValue();
   const focused = (page: Page): Promise<string | null | undefined> =>
     page.evaluate(() => document.activeElement?.getAttribute("aria-label"));
 
   it("are added, moved and removed by keyboard, each in one step of undo", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const told = page.locator("leeway-tasks .rows-told");
     const before = await plan(page);
@@ -267,7 +253,7 @@ describe("rows on the page", () => {
     ["leeway-register [data-adds=risks]", "New risk: what may happen"],
     ["leeway-people [data-adds]", "New person: name"],
   ])("of %s have the focus before the next key can come", async (button, field) => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const adds = page.locator(button).first();
     await adds.scrollIntoViewIfNeeded();
@@ -283,7 +269,7 @@ describe("rows on the page", () => {
   });
 
   it("of the register: a risk by the name of its task, and a response to it", async () => {
-    const notebook = await openNotebook(browser, built.address);
+    const notebook = await served.open();
     const { page } = notebook;
     const told = page.locator("leeway-register .rows-told");
     const before = await plan(page);

@@ -1,19 +1,8 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import { heapOf, randomEdit } from "../bench/randomEdits.mjs";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { openNotebook } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
-let browser: Browser;
-let built: BuiltPage;
-beforeAll(async () => {
-  [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await built?.stop();
-});
+const served = servedPage();
 
 /** Answers kept for undo: until there are as many, the heap grows as it should. */
 const keptAnswers = 24;
@@ -22,7 +11,7 @@ const most = 30 * 40_000 * 2 * 2;
 
 // The long one, with times: `npm run soak`. Here only that an edit leaves nothing behind but its step of undo.
 it("takes no more memory with every edit", async () => {
-  const { page, close } = await openNotebook(browser, built.address);
+  const { page, close } = await served.open();
   page.setDefaultTimeout(90_000);
   const session = await page.context().newCDPSession(page);
   let before = 0;

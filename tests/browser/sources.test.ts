@@ -1,11 +1,10 @@
 import { readFileSync } from "node:fs";
 import { forecast, readPlan } from "@leeway/core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { examplePlan } from "../contract/command/leeway.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { drawn, openNotebook, settled } from "./support/notebook.ts";
+import { drawn, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
 
 const panel = (page: Page) => page.locator(".source-panel");
@@ -21,22 +20,14 @@ const inputs = (page: Page): Promise<Record<string, string>> =>
 // What the panel says is checked against the library itself, run here on the same document; the panel's keys are the
 // WAI-ARIA practice for a dialog that is not modal (recalled from memory): focus goes in, Escape closes, focus returns.
 describe("where a number comes from", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   const { plan } = readPlan(readFileSync(examplePlan, "utf8"));
   if (plan === undefined) throw new Error("The example cannot be read.");
   const known = forecast(plan).forecast;
   if (known === undefined) throw new Error("The example has no forecast.");
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
 
   it("opens at the committed date, says rank, limits, seed, futures and hash, and gives the focus back", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const button = page.locator(".sentence .date button");
     await button.focus();
     await page.keyboard.press("Enter");
@@ -61,7 +52,7 @@ describe("where a number comes from", () => {
   });
 
   it("has a panel for every figure of the answer, and each names a place in the command's JSON that holds it", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     const buttons = page.locator("leeway-answer button.source");
     const places: string[] = [];
     for (let k = 0; k < (await buttons.count()); k++) {
@@ -88,7 +79,7 @@ describe("where a number comes from", () => {
   });
 
   it.each([1280, 320])("stays within the window at %i px, without a violation", async (width) => {
-    const { page, close } = await openNotebook(browser, built.address, { viewport: { width, height: 800 } });
+    const { page, close } = await served.open({ viewport: { width, height: 800 } });
     await drawn(page);
     await page.locator(".chances button").last().click();
     await panel(page).waitFor();

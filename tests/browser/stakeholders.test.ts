@@ -1,10 +1,9 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { findWho } from "../../apps/notebook/src/plan/findWho.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, openNotebook, settled } from "./support/notebook.ts";
+import { fillPlan } from "./support/fillPlan.ts";
+import { cell } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { typeOver } from "./support/typeOver.ts";
 import { violations } from "./support/violations.ts";
@@ -14,15 +13,7 @@ import { violations } from "./support/violations.ts";
 const slow = { timeout: 30_000 };
 
 describe("who is told what, and who answers for what", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("names are found by their parts; somebody unknown is told", () => {
     const who = [
@@ -36,11 +27,9 @@ describe("who is told what, and who answers for what", () => {
   });
 
   it("is edited by keyboard, at both widths, and two who answer for one thing are refused in words", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const text = page.locator("#plan-text");
-    await text.fill(smallPlan);
-    await page.locator("h1", { hasText: "Boat shed" }).waitFor();
-    await settled(page);
+    await fillPlan(page, smallPlan);
     const inPlan = async () => parse(await text.inputValue());
     const type = (label: string, words: string) => typeOver(page, label, words);
     const of = (what: string) => `stakeholder “Harbour office”: ${what}`;

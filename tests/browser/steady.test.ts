@@ -1,11 +1,10 @@
 import { readPlan } from "@leeway/core";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { createAsker } from "../../apps/notebook/src/asking/asker.ts";
 import type { AskRequest } from "../../apps/notebook/src/asking/questions.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { cell, openNotebook, settled } from "./support/notebook.ts";
+import { cell, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 /** Scrolls to a section, and from then on notes how far its top strays, in px. */
 async function stay(page: Page, section: string): Promise<void> {
@@ -31,18 +30,10 @@ const strayed = (page: Page) => page.evaluate(() => Number(Reflect.get(window, "
 
 // Rules of this project's own, common practice, no source: nothing the reader looks at moves because an answer comes.
 describe("while answers come", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   it("the section the reader is at stays where it is, and what is worth a look is told once a plan", async () => {
-    const { page, troubles, close } = await openNotebook(browser, built.address);
+    const { page, troubles, close } = await served.open();
     const mark = page.locator('.outline a[href="#commitment"]');
     await mark.locator(".looks").waitFor();
     // The chance is the forecast's: that finding needs it.

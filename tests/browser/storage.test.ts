@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { temporaryFolder } from "../support/temporaryFolder.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
+import { fillPlan } from "./support/fillPlan.ts";
 import { killed } from "./support/killed.ts";
-import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { cell, type Notebook, settled } from "./support/notebook.ts";
+import { servedPage } from "./support/servedPage.ts";
 
 const strip = "Strip the old roof: high, in working days";
 const shed = (high: number) => `format: 1
@@ -20,22 +20,12 @@ tasks:
 // told in words: the project's own rules, common practice, no source. Errors by name: Indexed Database API 3.0 (W3C),
 // File System Standard and Storage Standard (WHATWG), recalled from memory.
 describe("the storage is taken away", () => {
-  let browser: Browser;
-  let built: BuiltPage;
-  beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await built?.stop();
-  });
+  const served = servedPage();
 
   /** The shed, kept in this browser. */
   async function keptShed(init?: () => void): Promise<Notebook> {
-    const notebook = await openNotebook(browser, built.address, { acceptDownloads: true }, init);
-    await notebook.page.locator("#plan-text").fill(shed(6));
-    await notebook.page.locator("h1", { hasText: "Shed roof" }).waitFor();
-    await settled(notebook.page);
+    const notebook = await served.open({ acceptDownloads: true }, init);
+    await fillPlan(notebook.page, shed(6));
     return notebook;
   }
   const enter = async (page: Page, text: string): Promise<void> => {
@@ -53,9 +43,9 @@ describe("the storage is taken away", () => {
   }
 
   it("full: says so, offers the download, and keeps the plan once there is room", async () => {
-    const { page, close } = await openNotebook(browser, built.address);
+    const { page, close } = await served.open();
     const session = await page.context().newCDPSession(page);
-    const { origin } = new URL(built.address);
+    const { origin } = new URL(served.built.address);
     // Before anything is kept: Chromium lets small changes pass for a while after it last looked at the room.
     await session.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
     await page.locator("#plan-text").fill(shed(8));
@@ -77,7 +67,7 @@ describe("the storage is taken away", () => {
       await kept(page);
       if (how === "deleted by another page") {
         const other = await page.context().newPage();
-        await other.goto(new URL("mark.svg", built.address).href);
+        await other.goto(new URL("mark.svg", served.built.address).href);
         await other.evaluate(
           () =>
             new Promise((resolve, reject) => {
@@ -90,7 +80,7 @@ describe("the storage is taken away", () => {
       } else {
         const session = await page.context().newCDPSession(page);
         await session.send("Storage.clearDataForOrigin", {
-          origin: new URL(built.address).origin,
+          origin: new URL(served.built.address).origin,
           storageTypes: "all",
         });
       }
@@ -158,7 +148,7 @@ describe("the storage is taken away", () => {
   // what is lost may be (less than a second) is in `ages`, to be judged by hand: no test depends on the time of day.
   it("killed in the middle of keeping, again and again: the last plan is whole, and nothing that was kept is missing", async () => {
     const { lost, torn, ages } = await killed(
-      built.address,
+      served.built.address,
       temporaryFolder(),
       Number(process.env.LEEWAY_KILLS ?? 20),
     );

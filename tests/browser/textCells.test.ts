@@ -1,7 +1,6 @@
 import { briefHtml } from "@leeway/charts/brief";
 import { documentOf, estimateTable, PAGE_SECTIONS } from "@leeway/core";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { levelsOf } from "../../apps/notebook/src/handing/page/levels.ts";
 import { notebookHtml } from "../../apps/notebook/src/handing/page/notebookHtml.ts";
@@ -10,9 +9,10 @@ import { moveText } from "../../apps/notebook/src/plan/moveText.ts";
 import { markdownHtml, markdownNodes } from "../../apps/notebook/src/words/markdown.ts";
 import { briefed, fullPlan, planOf } from "../contract/brief/plans.ts";
 import { newDocument } from "../contract/charts/newDocument.ts";
-import { type BuiltPage, serveBuiltPage } from "./support/builtPage.ts";
-import { startChromium } from "./support/chromium.ts";
-import { answerDate, type Notebook, openNotebook, settled } from "./support/notebook.ts";
+import { fillPlan } from "./support/fillPlan.ts";
+import { answerDate, type Notebook } from "./support/notebook.ts";
+import { planText } from "./support/planText.ts";
+import { servedPage } from "./support/servedPage.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
 
@@ -150,27 +150,14 @@ it("the read-only page carries the texts where they stand, the brief does not", 
 });
 
 describe("free text on the page", () => {
-  let browser: Browser;
-  let built: BuiltPage;
+  const served = servedPage();
   let notebook: Notebook;
   beforeAll(async () => {
-    [browser, built] = await Promise.all([startChromium(), serveBuiltPage()]);
-    notebook = await openNotebook(browser, built.address);
-    await notebook.page.locator("#plan-text").fill(smallPlan);
-    await notebook.page.locator("#plan-text").blur();
-    await notebook.page.getByRole("heading", { name: "Boat shed" }).waitFor();
-    await settled(notebook.page);
-  });
-  afterAll(async () => {
-    await notebook?.close();
-    await browser?.close();
-    await built?.stop();
+    notebook = await served.open();
+    await fillPlan(notebook.page, smallPlan);
   });
 
-  const text = async () => {
-    await settled(notebook.page);
-    return notebook.page.locator("#plan-text").inputValue();
-  };
+  const text = () => planText(notebook.page);
   const texts = async (): Promise<unknown> => parse(await text()).texts;
   /** Words for listeners begin with a colon; whether a space stands before it is the browser's. */
   const button = (name: string) =>
