@@ -58,7 +58,7 @@ describe("rows added, taken away and moved in the text of a plan", () => {
 // The published format: one item may stand where a list is meant. What is meant is told by the YAML library. An entry
 // whose data is not known so is read from its text before it is computed, which takes three times as long.
 describe("an estimate in the register", () => {
-  it.each(texts)(
+  it.each(exampleTexts)(
     "is known at once in %s, also where an entry says its one impact without a list",
     (_name, text) => {
       const stated = parse(text);
