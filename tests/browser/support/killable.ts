@@ -27,7 +27,8 @@ export async function startKillable(profile: string): Promise<Killable> {
       `--user-data-dir=${profile}`,
       "about:blank",
     ],
-    { detached: true, stdio: "ignore" },
+    // Killed, it leaves what it has in the temporary folder; so that goes with the profile.
+    { detached: true, stdio: "ignore", env: { ...process.env, TMPDIR: profile } },
   );
   const ended = new Promise<void>((resolve) => child.once("exit", () => resolve()));
   const kill = async (): Promise<void> => {
