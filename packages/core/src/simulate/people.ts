@@ -1,7 +1,7 @@
 import { tolerance } from "../calendar/tolerance.ts";
-import { finishMoment, lastDay, nextWork, type WorkCalendar, workAt } from "../calendar/workCalendar.ts";
+import { lastDay } from "../calendar/workCalendar.ts";
 import type { WantedShare } from "../kernel/index.ts";
-import { overloadEnd } from "../kernel/twins/freeFrom.ts";
+import { freeFrom as freeStepwise } from "../kernel/twins/freeFrom.ts";
 import type { Block } from "./block.ts";
 import { keepWhole } from "./keepWhole.ts";
 import type { Model, ModelPerson, ModelTask } from "./model.ts";
@@ -32,39 +32,16 @@ export function freeFrom(task: ModelTask, j: number, block: Block, capacity: Cap
   const start = block.start[j] as Float64Array;
   const finish = block.finish[j] as Float64Array;
   const duration = block.duration[j] as Float64Array;
-  if (task.unbroken === undefined) {
+  const { unbroken } = task;
+  if (unbroken === undefined) {
     const calendar = kernel.arena.calendar(task.calendar);
     kernel.freeFrom(calendar, wanted, start, finish, duration, lastDay, n);
-  } else freeWhole(task.calendar, task.unbroken, wanted, start, finish, duration, n);
-}
-
-/** The same for work that spans no day off, which each step may move further. */
-function freeWhole(
-  calendar: WorkCalendar,
-  unbroken: WorkCalendar,
-  wanted: readonly WantedShare[],
-  start: Float64Array,
-  finish: Float64Array,
-  duration: Float64Array,
-  n: number,
-): void {
-  for (let k = 0; k < n; k++) {
-    const d = duration[k] as number;
-    if (d <= tolerance) continue;
-    for (let h = 0; h < wanted.length; ) {
-      const end = overloadEnd(wanted[h] as WantedShare, k, start[k] as number, finish[k] as number);
-      if (end <= (start[k] as number) + tolerance) {
-        h += 1;
-        continue;
-      }
-      const s = nextWork(calendar, end);
-      start[k] = s;
-      finish[k] = finishMoment(calendar, workAt(calendar, s) + d);
-      keepWhole(calendar, unbroken, start, finish, k, d);
-      if ((finish[k] as number) > lastDay) break;
-      h = 0;
-    }
+    return;
   }
+  // Work that spans no day off is moved further by each step.
+  freeStepwise(task.calendar, wanted, start, finish, duration, lastDay, n, (k, d) => {
+    keepWhole(task.calendar, unbroken, start, finish, k, d);
+  });
 }
 
 /** Shares that can be missing at all: somebody may hold some of the person, or a part of the person may be away. */

@@ -6,6 +6,8 @@ import type { WantedShare } from "../peopleLists.ts";
  * Moves work on to the earliest moment from which every wanted share is free from its start to its finish. Each step
  * jumps to the end of an overload that every start before that end would meet too, so no earlier feasible moment is
  * passed over. Stops once a finish is past `most`.
+ *
+ * @param moved  Told of each step; may move the work further.
  */
 export function freeFrom(
   calendar: WorkCalendar,
@@ -15,6 +17,7 @@ export function freeFrom(
   duration: Float64Array,
   most: number,
   n: number,
+  moved?: (k: number, days: number) => void,
 ): void {
   for (let k = 0; k < n; k++) {
     const d = duration[k] as number;
@@ -28,6 +31,7 @@ export function freeFrom(
       const s = nextWork(calendar, end);
       start[k] = s;
       finish[k] = finishMoment(calendar, workAt(calendar, s) + d);
+      moved?.(k, d);
       if ((finish[k] as number) > most) break;
       h = 0;
     }
@@ -35,7 +39,7 @@ export function freeFrom(
 }
 
 /** The end of an overload inside [s, f) were the share added to what its person holds already; 0 when it fits. */
-export function overloadEnd(wanted: WantedShare, k: number, s: number, f: number): number {
+function overloadEnd(wanted: WantedShare, k: number, s: number, f: number): number {
   const { room, shares, starts, finishes, partial } = wanted;
   let end = 0;
   let together = 0;
