@@ -110,8 +110,11 @@ describe("what is shown while a row is worked in", () => {
     { width: 390, input: "#register .response input" },
     { width: 320, input: "#register .response input" },
     { width: 1280, input: "#register .response input" },
-    { width: 390, input: "#people .list-table tbody tr:nth-of-type(2) input" },
-    { width: 320, input: "#people .list-table tbody tr:nth-of-type(2) input" },
+    ...[1280, 1000, 800, 390, 320].flatMap((width) => [
+      { width, input: "#people .list-table tbody tr:nth-of-type(2) .field" },
+      { width, input: "#purpose .list-table tbody tr:nth-of-type(2) .field" },
+      { width, input: "#purpose .halves .list-table tbody tr:nth-of-type(2) .field" },
+    ]),
   ])("covers no words with the buttons of its row: $input at $width px", async ({ width, input }) => {
     const { page } = notebook;
     await page.setViewportSize({ width, height: 844 });
@@ -148,8 +151,8 @@ describe("what is shown while a row is worked in", () => {
           if ((text.textContent ?? "").trim() !== "" && [...range.getClientRects()].some(meets))
             covered.push(text.textContent ?? "");
         }
-        for (const field of around.querySelectorAll<HTMLInputElement>(
-          "input, .task-bar :is(.work, .range, .written)",
+        for (const field of around.querySelectorAll(
+          "input, textarea, select, .task-bar :is(.work, .range, .written)",
         ))
           if (field.closest(".curve-cell, .row-tools") === null && meets(field.getBoundingClientRect()))
             covered.push(field.getAttribute("aria-label") ?? field.getAttribute("class") ?? "a field");

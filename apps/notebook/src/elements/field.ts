@@ -24,6 +24,8 @@ export interface FieldOptions {
   row?: number;
   column?: number;
   readonly?: boolean;
+  /** A text that is read whole: it goes on in further lines where it is longer than its column. */
+  wraps?: boolean;
   /** What is named in it, so that names are suggested; `as`: what is put in for one. */
   suggest?: Suggests;
   /** The estimate it is a part of: its path, its unit in words, and what it is of. */
@@ -36,11 +38,19 @@ export interface FieldOptions {
   drop: () => void;
 }
 
+/** What is typed into a field: an input, or a text in several lines. */
+export type Typed = HTMLInputElement | HTMLTextAreaElement;
+
+export function isTyped(target: unknown): target is Typed {
+  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
+}
+
 /**
  * One labelled input. What is being typed lives in the input alone; it becomes state when the reader leaves it
  * or presses Enter, so a page that redraws while someone types never takes their text away.
  */
 export function field(options: FieldOptions): TemplateResult {
+  if (options.wraps === true) return wrapping(options);
   const shown = options.shown ?? options.committed;
   const kind = options.kind ?? "text";
   return html`<input
@@ -67,25 +77,81 @@ export function field(options: FieldOptions): TemplateResult {
     data-of=${options.estimate?.of ?? nothing}
     ?readonly=${options.readonly ?? false}
     ${keepTyping(shown)}
+    @input=${(event: Event) => typed(event, options)}
+    @change=${(event: Event) => changed(event, options)}
+    @keydown=${(event: KeyboardEvent) => givenUp(event, options)}
+  />`;
+}
+
+/**
+ * The same in as many lines as the text takes. It holds one line of text all the same, as an input does. A text in
+ * several lines is no combobox by HTML; that names are suggested in it is said without that role.
+ */
+function wrapping(options: FieldOptions): TemplateResult {
+  const shown = options.shown ?? options.committed;
+  const suggests = options.suggest !== undefined;
+  return html`<textarea
+    class="field ${options.kind ?? "text"} wraps"
+    rows="1"
+    autocomplete="off"
+    spellcheck="false"
+    aria-label=${options.label}
+    aria-invalid=${options.message === undefined ? nothing : "true"}
+    aria-describedby=${options.message ?? nothing}
+    data-row=${options.row ?? nothing}
+    data-column=${options.column ?? nothing}
+    data-shown=${shown}
+    aria-autocomplete=${suggests ? "list" : nothing}
+    aria-haspopup=${suggests ? "listbox" : nothing}
+    aria-controls=${suggests ? "suggestions" : nothing}
+    data-suggest=${options.suggest?.of ?? nothing}
+    data-suggest-as=${options.suggest?.as ?? nothing}
+    data-suggest-not=${options.suggest?.not ?? nothing}
+    ?readonly=${options.readonly ?? false}
+    ${keepTyping(shown)}
     @input=${(event: Event) => {
-      const input = event.target;
-      if (input instanceof HTMLInputElement && input.value.trim() !== options.committed)
-        options.foresee?.(input.value);
+      const { target } = event;
+      if (!(target instanceof HTMLTextAreaElement)) return;
+      delete target.dataset.taken;
+      if (/[\r\n]/.test(target.value)) target.value = target.value.replace(/\s*[\r\n]+\s*/g, " ");
+      typed(event, options);
     }}
     @change=${(event: Event) => {
-      const input = event.target;
-      if (!(input instanceof HTMLInputElement)) return;
-      // Typed back to what the plan says: nothing to change, and an entry that waited is withdrawn.
-      if (input.value.trim() === options.committed) {
-        input.value = options.committed;
-        options.drop();
-      } else options.commit(input.value);
+      const { target } = event;
+      // Enter has taken it already: leaving it is no second entry.
+      if (!(target instanceof HTMLTextAreaElement) || target.dataset.taken === target.value) return;
+      target.dataset.taken = target.value;
+      changed(event, options);
     }}
     @keydown=${(event: KeyboardEvent) => {
-      if (event.key !== "Escape" || !(event.target instanceof HTMLInputElement)) return;
-      event.target.value = options.committed;
-      event.target.select();
-      options.drop();
+      if (event.key !== "Enter" || event.isComposing) {
+        givenUp(event, options);
+        return;
+      }
+      event.preventDefault();
+      const { target } = event;
+      if (target instanceof HTMLTextAreaElement && target.value !== target.dataset.shown)
+        target.dispatchEvent(new Event("change", { bubbles: true }));
     }}
-  />`;
+  ></textarea>`;
+}
+
+function typed({ target }: Event, { committed, foresee }: FieldOptions): void {
+  if (isTyped(target) && target.value.trim() !== committed) foresee?.(target.value);
+}
+
+function changed({ target }: Event, { committed, commit, drop }: FieldOptions): void {
+  if (!isTyped(target)) return;
+  // Typed back to what the plan says: nothing to change, and an entry that waited is withdrawn.
+  if (target.value.trim() === committed) {
+    target.value = committed;
+    drop();
+  } else commit(target.value);
+}
+
+function givenUp({ key, target }: KeyboardEvent, { committed, drop }: FieldOptions): void {
+  if (key !== "Escape" || !isTyped(target)) return;
+  target.value = committed;
+  target.select();
+  drop();
 }

@@ -1,3 +1,5 @@
+import { isTyped } from "./field.ts";
+
 /** Ctrl+S (Cmd+S) saves the plan to its file, with Shift to another; Ctrl+O opens one. Returns a function that ends it. */
 export function fileKeys(on: Document, does: { open: () => void; save: (as: boolean) => void }): () => void {
   const handle = (event: KeyboardEvent): void => {
@@ -6,7 +8,7 @@ export function fileKeys(on: Document, does: { open: () => void; save: (as: bool
     if (key !== "s" && (key !== "o" || event.shiftKey)) return;
     event.preventDefault();
     // An entry that is still being typed is part of what is saved.
-    if (document.activeElement instanceof HTMLInputElement) {
+    if (isTyped(document.activeElement)) {
       document.activeElement.dispatchEvent(new Event("change", { bubbles: true }));
     }
     if (key === "o") does.open();

@@ -117,7 +117,13 @@ export class LeewayPeople extends ListsElement {
         },
         { key: "role", heading: "Part in it", committed: ({ role }) => role ?? "" },
         { key: "interest", heading: "Interest", committed: ({ interest }) => interest ?? "" },
-        { key: "stance", heading: "Stance", committed: ({ stance }) => stance ?? "", choices: stances },
+        {
+          key: "stance",
+          heading: "Stance",
+          size: "choice",
+          committed: ({ stance }) => stance ?? "",
+          choices: stances,
+        },
         {
           key: "approvesUpTo",
           heading: `Approves up to, ${plan.currency}`,
@@ -149,9 +155,14 @@ export class LeewayPeople extends ListsElement {
           key: "who",
           heading: "Who",
           committed: ({ name }) => name,
-          cells: ({ name }) => [html`<span>${name}</span>`],
+          cells: ({ name }) => [html`<span class="plain">${name}</span>`],
         },
-        { key: "inform.what", heading: "Told what", committed: ({ inform }) => inform?.what ?? "" },
+        {
+          key: "inform.what",
+          heading: "Told what",
+          size: "main",
+          committed: ({ inform }) => inform?.what ?? "",
+        },
         { key: "inform.how", heading: "How", committed: ({ inform }) => inform?.how ?? "" },
         {
           key: "inform.every",
@@ -235,7 +246,7 @@ export class LeewayPeople extends ListsElement {
                   key: "who",
                   heading: "Task",
                   committed: ({ name }) => name,
-                  cells: ({ name }) => [html`<span>${name}</span>`],
+                  cells: ({ name }) => [html`<span class="plain">${name}</span>`],
                 },
                 ...roleColumns<Task>(
                   plan,

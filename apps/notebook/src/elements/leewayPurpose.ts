@@ -206,6 +206,7 @@ export class LeewayPurpose extends ListsElement {
           key: "mean",
           heading: `Worth, ${plan.currency}`,
           kind: "number",
+          size: "narrow",
           committed: () => "",
           cells: ({ id }) => {
             const found = means.get(id);

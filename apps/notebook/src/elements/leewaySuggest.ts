@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
 import { optionsOf, partAt, type Suggestion, suggestions, withPart } from "../plan/suggest.ts";
+import { isTyped, type Typed } from "./field.ts";
 import { PageElement } from "./pageElement.ts";
 
 /** Id of the list, which its inputs name. */
@@ -21,7 +22,7 @@ export class LeewaySuggest extends PageElement {
   stated: unknown;
   found: readonly Suggestion[] = [];
   active = -1;
-  #input: HTMLInputElement | undefined;
+  #input: Typed | undefined;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -57,7 +58,7 @@ export class LeewaySuggest extends PageElement {
     const input = this.#input;
     const list = this.querySelector<HTMLElement>(".suggestions");
     if (input === undefined) return;
-    input.setAttribute("aria-expanded", String(list !== null));
+    if (input instanceof HTMLInputElement) input.setAttribute("aria-expanded", String(list !== null));
     if (this.active < 0) input.removeAttribute("aria-activedescendant");
     else input.setAttribute("aria-activedescendant", `suggestion-${this.active}`);
     if (list === null) {
@@ -73,7 +74,7 @@ export class LeewaySuggest extends PageElement {
 
   #typed = (event: Event): void => {
     const { target } = event;
-    if (!(target instanceof HTMLInputElement) || target.dataset.suggest === undefined) return;
+    if (!isTyped(target) || target.dataset.suggest === undefined) return;
     this.#input = target;
     this.active = -1;
     const { suggest, suggestNot } = target.dataset;

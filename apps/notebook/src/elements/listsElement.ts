@@ -25,7 +25,7 @@ export interface Column<T> {
   heading: string;
   kind?: "text" | "number" | "date";
   /** How wide it is among the others. */
-  size?: "main" | "narrow" | "short" | "of";
+  size?: "main" | "narrow" | "short" | "choice" | "of";
   committed: (item: T) => string;
   /** Left out: a text, and an empty one takes the key away. */
   read?: (text: string, path: string, item: T) => Reading;
@@ -135,7 +135,7 @@ export abstract class ListsElement extends LongElement {
   protected list<T>(spec: ListSpec<T>): TemplateResult {
     const { path, title, items, columns, one } = spec;
     const open = this.draft?.path === path;
-    const table = html`<table class="list-table" role="table" @keydown=${tableKeys}>
+    const table = html`<table class="list-table ${spec.fixed ? "" : "moves"}" role="table" @keydown=${tableKeys}>
       <thead role="rowgroup"><tr role="row">${columns.map(
         ({ heading, kind, span, size }) =>
           html`<th role="columnheader" scope="col" class="${kind ?? "text"} ${size ?? ""}" colspan=${span ?? nothing}>${heading}</th>`,
@@ -159,7 +159,9 @@ export abstract class ListsElement extends LongElement {
     const message = (key: string): string => `message-${fieldOf(key).replace(/[^a-z0-9]+/gi, "-")}`;
     const name = spec.name(item);
     let column = 0;
-    const cells = spec.columns.flatMap((one) => {
+    const cells = spec.columns.flatMap((one, place) => {
+      // The buttons of the row come at the end of its last cell.
+      const tools = !spec.fixed && place === spec.columns.length - 1;
       const from = column;
       column += one.span ?? 1;
       const label = html`<span class="cell-label" aria-hidden="true">${one.heading}</span>`;
@@ -168,7 +170,7 @@ export abstract class ListsElement extends LongElement {
           .cells(item, path, at, from)
           .map(
             (cell) =>
-              html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""}">${label}${cell}</td>`,
+              html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""}" ?data-tools=${tools}>${label}${cell}</td>`,
           );
       const own = fieldOf(one.key);
       const waits = this.pending.get(own);
@@ -183,6 +185,7 @@ export abstract class ListsElement extends LongElement {
               shown: waits?.cells.value,
               message: waits === undefined ? undefined : message(one.key),
               kind: one.kind ?? "text",
+              wraps: one.kind === undefined || one.kind === "text",
               row: at,
               column: from,
               readonly: this.readonly,
@@ -199,7 +202,7 @@ export abstract class ListsElement extends LongElement {
             )}</select>`;
       const sole = spec.columns.length === 1 ? "sole" : "";
       return [
-        html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""} ${sole}" data-text=${printed(one, item)}>${label}${input}</td>`,
+        html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""} ${sole}" ?data-tools=${tools} data-text=${printed(one, item)}>${label}${input}</td>`,
       ];
     });
     const waiting = [...this.pending].filter(([own]) =>
@@ -209,7 +212,6 @@ export abstract class ListsElement extends LongElement {
     );
     return html`<tr role="row" data-item=${spec.fixed ? nothing : path} class=${waiting.length > 0 ? "waits" : ""}>
       ${cells}
-      ${spec.fixed ? nothing : html`<td role="cell" class="tools-cell" data-tools></td>`}
     </tr>${
       waiting.length === 0
         ? nothing

@@ -13,7 +13,6 @@ export function qualityList(plan: Plan): ListSpec<QualityBar> {
     key,
     heading,
     kind: "number" as const,
-    size: "narrow" as const,
     committed: (bar: QualityBar) => (bar[key] === undefined ? "" : String(bar[key])),
     read: readOptional,
   });

@@ -2,6 +2,7 @@ import type { LitElement, ReactiveController } from "lit";
 import type { Edit } from "../plan/edit.ts";
 import type { Pending } from "../store/state.ts";
 import { send } from "./events.ts";
+import { isTyped } from "./field.ts";
 
 /** What is done to rows at once: one step of undo. */
 export interface RowAction {
@@ -227,8 +228,7 @@ export class RowTools implements ReactiveController {
     const button = [this.#buttons.up, this.#buttons.down].find((one) => one === from);
     const column = from instanceof HTMLElement ? from.dataset.column : undefined;
     // An entry that is still being typed is made first.
-    if (from instanceof HTMLInputElement && from.type === "text")
-      from.dispatchEvent(new Event("change", { bubbles: true }));
+    if (isTyped(from) && /^text/.test(from.type)) from.dispatchEvent(new Event("change", { bubbles: true }));
     // The next step goes on from where this one leads to.
     const now = this.#under === undefined ? path : (this.#moving ?? path);
     let target = now;
@@ -246,7 +246,7 @@ export class RowTools implements ReactiveController {
         if (item === null) return;
         this.#mount(item);
         if (button !== undefined) button.focus();
-        else if (column === undefined) item.querySelector("input")?.focus();
+        else if (column === undefined) item.querySelector<HTMLElement>("input, textarea")?.focus();
         else item.querySelector<HTMLElement>(`[data-column="${column}"]`)?.focus();
         item.scrollIntoView({ block: "nearest" });
       },
@@ -268,7 +268,7 @@ export class RowTools implements ReactiveController {
             `[data-item="${CSS.escape(`${list}[${near}]`)}"]`,
           );
           if (item === null) continue;
-          item.querySelector<HTMLElement>("input, button, select")?.focus();
+          item.querySelector<HTMLElement>("input, textarea, button, select")?.focus();
           return;
         }
         this.#host.querySelector<HTMLElement>(`[data-adds="${CSS.escape(list)}"], [data-adds]`)?.focus();

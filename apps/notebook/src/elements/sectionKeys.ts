@@ -1,3 +1,5 @@
+import { isTyped } from "./field.ts";
+
 /** What the keys do, in a few words beside the heading that has the focus. */
 export const sectionKeyWords = "↑ ↓ go to other sections, Escape comes back here.";
 
@@ -50,9 +52,9 @@ function hasToGiveUp(target: EventTarget | null): boolean {
   if (!(target instanceof Element)) return true;
   if (target.closest("[popover], .new-row, .curve-cell") !== null) return true;
   if (target.ownerDocument.querySelector(":popover-open") !== null) return true;
-  if (target instanceof HTMLTextAreaElement)
+  if (target instanceof HTMLTextAreaElement && target.dataset.shown === undefined)
     return target.closest("leeway-texts") !== null || target.dataset.typing === "true";
-  if (!(target instanceof HTMLInputElement)) return false;
+  if (!isTyped(target)) return false;
   const { shown } = target.dataset;
   if (shown !== undefined && target.value !== shown) return true;
   if (target.matches("[aria-invalid=true], [role=combobox][aria-expanded=true]")) return true;

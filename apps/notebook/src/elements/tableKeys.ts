@@ -1,3 +1,5 @@
+import { isTyped, type Typed } from "./field.ts";
+
 /**
  * Keys in a table of inputs, as in any plain table: Enter and Shift+Enter go down and up after the entry, the
  * arrows go to the neighbour (left and right only from the edge of the text, so that the caret can move), Home
@@ -5,7 +7,7 @@
  */
 export function tableKeys(event: KeyboardEvent): void {
   const input = event.target;
-  if (!(input instanceof HTMLInputElement) || input.dataset.row === undefined) return;
+  if (!isTyped(input) || input.dataset.row === undefined) return;
   if (event.altKey || event.ctrlKey || event.metaKey) return;
   const step = stepFor(event, input);
   if (step === undefined) return;
@@ -22,7 +24,7 @@ interface Step {
   columns: number;
 }
 
-function stepFor(event: KeyboardEvent, input: HTMLInputElement): Step | undefined {
+function stepFor(event: KeyboardEvent, input: Typed): Step | undefined {
   const whole = input.selectionStart === 0 && input.selectionEnd === input.value.length;
   const start = whole || (input.selectionStart === 0 && input.selectionEnd === 0);
   const end = whole || input.selectionStart === input.value.length;
@@ -43,16 +45,12 @@ function stepFor(event: KeyboardEvent, input: HTMLInputElement): Step | undefine
 }
 
 /** The nearest input that way; rows without that column are passed over. */
-function neighbour(
-  table: HTMLTableElement,
-  from: HTMLInputElement,
-  step: Step,
-): HTMLInputElement | undefined {
+function neighbour(table: HTMLTableElement, from: Typed, step: Step): Typed | undefined {
   const row = Number(from.dataset.row);
   const column = Number(from.dataset.column);
-  let best: HTMLInputElement | undefined;
+  let best: Typed | undefined;
   let bestDistance = Number.POSITIVE_INFINITY;
-  for (const input of table.querySelectorAll<HTMLInputElement>("input[data-row]")) {
+  for (const input of table.querySelectorAll<Typed>(".field[data-row]")) {
     const rows = Number(input.dataset.row) - row;
     const columns = Number(input.dataset.column) - column;
     const along = step.rows === 0 ? columns * step.columns : rows * step.rows;

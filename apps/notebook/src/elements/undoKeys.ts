@@ -1,3 +1,5 @@
+import { isTyped } from "./field.ts";
+
 /**
  * Ctrl+Z (Cmd+Z) takes the last change of the plan back, Ctrl+Shift+Z or Ctrl+Y brings it again. While an input
  * holds text that is not part of the plan yet, the keys stay with the input, as everywhere.
@@ -19,7 +21,7 @@ export function undoKeys(on: Document, does: { undo: () => void; redo: () => voi
 }
 
 function holdsOwnText(target: EventTarget | null): boolean {
-  if (target instanceof HTMLInputElement && target.dataset.shown !== undefined) {
+  if (isTyped(target) && target.dataset.shown !== undefined) {
     return target.value !== target.dataset.shown;
   }
   // The text area says itself whether what it shows has been taken over.
