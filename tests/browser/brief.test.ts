@@ -106,6 +106,26 @@ describe.each(pages)("the brief of %s", (_name, make) => {
     await page.close();
   });
 
+  // That a figure leads to what it rests on: common practice, no source.
+  it("leads from the figures it asks for to where they stand with limits and chance", async () => {
+    const { page } = await open();
+    const led = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLAnchorElement>(".decision a")].map((link) => ({
+        figure: (link.textContent ?? "").replace(/\s/g, " "),
+        there: [...document.querySelectorAll(link.getAttribute("href") ?? "none")].map((place) =>
+          (place.textContent ?? "").replace(/\s/g, " "),
+        ),
+      })),
+    );
+    expect(led.length).toBeGreaterThan(0);
+    for (const { figure, there } of led) {
+      expect(there).toHaveLength(1);
+      // “Friday 19 November 2027” stands there as “Fri 19 Nov 2027”.
+      expect(there[0]).toContain(figure.replace(/^([A-Z][a-z]{2})[a-z]* (\d+ \w{3})\w*/, "$1 $2"));
+    }
+    await page.close();
+  });
+
   it("loses nothing on paper, in type of 8.5 points or more", async () => {
     const { page } = await open({ viewport: { width: 703, height: 1047 } });
     await page.emulateMedia({ media: "print" });

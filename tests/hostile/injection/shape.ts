@@ -30,7 +30,10 @@ export function opened(html: string): Opened {
   const kinds = new Set(
     elements.flatMap((element) => [
       element.localName,
-      ...[...element.attributes].map(({ name }) => `${element.localName} ${name}`),
+      // A figure leads to where it is explained on the same page: that alone does nothing.
+      ...[...element.attributes].map(({ name, value }) =>
+        name === "href" && value === "#commitment" ? "leads to a section" : `${element.localName} ${name}`,
+      ),
     ]),
   );
   const found = {

@@ -69,7 +69,7 @@ ${room("Responses", figures.responses)}${of("responses", "assumptions")}${prose(
 
 function answer(forecast: Forecast): string {
   const level = escapeHtml(committedLevel(forecast));
-  return `${level} of futures finish by <strong>${escapeHtml(formatDate(forecast.committed.date, "long"))}</strong>, and ${level} cost no more than <strong>${escapeHtml(committedSum(forecast))}</strong>.`;
+  return `${level} of futures finish by <a href="#commitment"><strong>${escapeHtml(formatDate(forecast.committed.date, "long"))}</strong></a>, and ${level} cost no more than <a href="#commitment"><strong>${escapeHtml(committedSum(forecast))}</strong></a>.`;
 }
 
 function reason(forecast: Forecast): string {

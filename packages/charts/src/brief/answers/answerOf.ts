@@ -3,14 +3,14 @@ import { formatDate } from "../../words/formatDate.ts";
 import { formatPercent } from "../../words/formatPercent.ts";
 import { assumptionLine } from "../parts/assumptions.ts";
 import { triggerWords } from "../parts/back.ts";
-import { answerLine, commitWords, deadline } from "../parts/decision.ts";
+import { answerLine, commitLine, deadline } from "../parts/decision.ts";
 import { driversTable } from "../parts/drivers.ts";
 import { responsesSection } from "../parts/responses.ts";
 import { scopeSection } from "../parts/scope.ts";
 import { benefitBlock } from "../parts/worth.ts";
 import { first, sentence, strong, text } from "../sheet/build.ts";
 import { roomy } from "../sheet/rooms.ts";
-import type { Block } from "../sheet/types.ts";
+import type { Block, Line } from "../sheet/types.ts";
 import { evenAnswer } from "./even.ts";
 import { changedAnswer, gapAnswer } from "./gap.ts";
 import { cutAnswer, levelAnswer } from "./level.ts";
@@ -65,20 +65,21 @@ export function questionWords({ brief }: PreBrief, key: QuestionKey): string {
   }
 }
 
+/** A pre-brief has no section that a figure could lead to: its questions are answered where they stand. */
+function leadingNowhere(line: Line): Line {
+  return line.map((span) => (typeof span === "string" ? span : strong(span.strong)));
+}
+
 /** Its answer, from the figures of the pre-brief. */
 export function answerOf(pre: PreBrief, key: QuestionKey): readonly Block[] {
   const { brief } = pre;
   switch (key) {
     case "ask":
       return [
-        text(
-          strong(
-            brief.decision.ask === undefined
-              ? commitWords(brief, roomy)
-              : sentence(brief.decision.ask, roomy.text),
-          ),
-        ),
-        text(answerLine(brief)),
+        brief.decision.ask === undefined
+          ? text(leadingNowhere(commitLine(brief, roomy)))
+          : text(strong(sentence(brief.decision.ask, roomy.text))),
+        text(leadingNowhere(answerLine(brief))),
         text(`${deadline(brief)}${brief.spends ? ` ${limitWords(pre)}` : ""}`),
       ];
     case "changed":

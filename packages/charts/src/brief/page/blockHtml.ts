@@ -46,8 +46,10 @@ function rowHtml({ cells, whole }: Row, aligns: readonly string[]): string {
 
 export function lineHtml(line: Line): string {
   return line
-    .map((span) =>
-      typeof span === "string" ? escapeHtml(span) : `<strong>${escapeHtml(span.strong)}</strong>`,
-    )
+    .map((span) => {
+      if (typeof span === "string") return escapeHtml(span);
+      const words = `<strong>${escapeHtml(span.strong)}</strong>`;
+      return span.at === undefined ? words : `<a href="#${span.at}">${words}</a>`;
+    })
     .join("");
 }

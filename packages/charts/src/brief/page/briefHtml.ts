@@ -51,12 +51,17 @@ export function briefHtml(brief: Brief, forecast: Forecast, { fonts }: BriefHtml
 
 /** One section of a brief as HTML, every text escaped. */
 export function sectionHtml({ key, title, blocks }: Section, more = ""): string {
-  return `<section class="${`${key} ${more}`.trim()}"><h2>${escapeHtml(title)}</h2>${blocks.map(blockHtml).join("")}</section>`;
+  return `<section${placed(key)} class="${`${key} ${more}`.trim()}"><h2>${escapeHtml(title)}</h2>${blocks.map(blockHtml).join("")}</section>`;
+}
+
+/** A section that figures elsewhere lead to can be gone to. */
+function placed(key: SectionKey): string {
+  return key === "commitment" ? ` id="${key}"` : "";
 }
 
 /** The table over the full width, then its words beside the fifty futures. */
 function commitmentHtml({ key, title, blocks }: Section, forecast: Forecast): string {
   const [table, ...words] = blocks;
   const caption = "Each dot is one way this could go; rings finish after the committed date.";
-  return `<section class="${key} scroll"><h2>${escapeHtml(title)}</h2>${table === undefined ? "" : blockHtml(table)}<div class="beside"><div>${words.map(blockHtml).join("")}</div><figure>${futuresStrip(forecast)}<figcaption>${escapeHtml(caption)}</figcaption></figure></div></section>`;
+  return `<section${placed(key)} class="${key} scroll"><h2>${escapeHtml(title)}</h2>${table === undefined ? "" : blockHtml(table)}<div class="beside"><div>${words.map(blockHtml).join("")}</div><figure>${futuresStrip(forecast)}<figcaption>${escapeHtml(caption)}</figcaption></figure></div></section>`;
 }

@@ -37,6 +37,7 @@ ul{padding-left:1.25em}
 li+li{margin-top:.2rem}
 li::marker{color:var(--quiet)}
 strong{font-weight:650}
+a{color:inherit;text-decoration:underline dotted 1px;text-underline-offset:.15em}
 .quiet{color:var(--quiet)}
 .decision{margin-bottom:.75rem}
 .decision h2{font-family:var(--sans);font-size:.875rem;font-weight:400;color:var(--quiet);margin:0}
@@ -107,7 +108,7 @@ th,td{padding-top:.06rem;padding-bottom:.06rem}
 .columns h2{margin-bottom:.1rem}
 .outcome{padding-top:.25rem}
 footer{margin-top:.3rem;line-height:1.22}
-a{color:inherit}
+a{text-decoration:none}
 .brief{height:276.6mm;display:grid;grid-template-rows:auto auto auto minmax(0,1fr) auto auto;overflow:hidden}
 .brief .columns{overflow:clip;overflow-clip-margin:4px;min-height:0}
 .prebrief .columns{column-fill:balance}

@@ -4,7 +4,7 @@ import { formatDate } from "../../words/formatDate.ts";
 import { plainName } from "../../words/plainName.ts";
 import { chanceWords, supported } from "../says.ts";
 import { quiet, sentence, strong, text } from "../sheet/build.ts";
-import type { Line, Room, Section } from "../sheet/types.ts";
+import type { Line, Room, Section, Span } from "../sheet/types.ts";
 
 /** Characters of a request: it is never cut for want of room, only for being no sentence any more. */
 const most = 240;
@@ -17,7 +17,7 @@ export function decisionSection(brief: Brief, room: Room): Section {
     key: "decision",
     title: "What you are asked to decide",
     blocks: [
-      text(strong(made ? commitWords(brief, room) : sentence(decision.ask ?? "", most))),
+      made ? text(commitLine(brief, room)) : text(strong(sentence(decision.ask ?? "", most))),
       text(made ? holdsLine(brief) : answerLine(brief)),
       ...(brief.scenario === undefined ? [] : [text(strong(scenarioWords(brief.scenario)))]),
       quiet(
@@ -27,12 +27,21 @@ export function decisionSection(brief: Brief, room: Room): Section {
   };
 }
 
-/** The commitment as a request. */
-export function commitWords(brief: Brief, room: Room): string {
+/** The commitment as a request; date and sum lead to where they are explained. */
+export function commitLine(brief: Brief, room: Room): Line {
   const { finishOf, date, cost } = brief.decision;
   const what = finishOf === undefined ? "finishing" : `“${plainName(finishOf.name, room.name)}”`;
-  const sum = brief.spends ? `, for ${supported(brief, cost)}` : "";
-  return `Approve committing to ${what} by ${formatDate(date, "long")}${sum}.`;
+  return [
+    strong(`Approve committing to ${what} by `),
+    explained(formatDate(date, "long")),
+    ...(brief.spends ? [strong(", for "), explained(supported(brief, cost))] : []),
+    strong("."),
+  ];
+}
+
+/** A figure that stands in the commitment beside its limits, its chance and the futures it is read from. */
+function explained(figure: string): Span {
+  return strong(figure, "commitment");
 }
 
 /** By when it has to be decided. */
@@ -60,9 +69,9 @@ function holdsLine(brief: Brief): Line {
 /** Date and sum at the level, how often each holds, and both. */
 export function answerLine(brief: Brief): Line {
   const { committed } = brief.commitment;
-  const date = strong(formatDate(committed.date, "long"));
+  const date = explained(formatDate(committed.date, "long"));
   if (!brief.spends) return [date, `: ${holds(brief)}.`];
-  return [date, " and ", strong(supported(brief, committed.cost)), `: ${holds(brief)}.`];
+  return [date, " and ", explained(supported(brief, committed.cost)), `: ${holds(brief)}.`];
 }
 
 function holds({ commitment, spends }: Brief): string {

@@ -1,5 +1,5 @@
 import { plainName } from "../../words/plainName.ts";
-import type { Block, Line, Span } from "./types.ts";
+import type { Block, Line, SectionKey, Span } from "./types.ts";
 
 /** A paragraph; texts and lines are put one after the other. */
 export function text(...parts: readonly (Span | Line | undefined)[]): Block {
@@ -11,8 +11,8 @@ export function quiet(...parts: readonly (Span | Line | undefined)[]): Block {
   return { kind: "text", line: joined(parts), quiet: true };
 }
 
-export function strong(text: string): Span {
-  return { strong: text };
+export function strong(text: string, at?: SectionKey): Span {
+  return at === undefined ? { strong: text } : { strong: text, at };
 }
 
 function joined(parts: readonly (Span | Line | undefined)[]): Line {

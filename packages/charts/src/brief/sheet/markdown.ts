@@ -1,4 +1,4 @@
-import type { Block, Line, Sheet } from "./types.ts";
+import type { Block, Line, Sheet, Span } from "./types.ts";
 
 /**
  * A sheet as Markdown (CommonMark with tables). Every text is escaped: what a plan says can be neither a link, an
@@ -52,12 +52,25 @@ function table(
 }
 
 function line(spans: Line): string {
-  const text = spans
+  const text = merged(spans)
     .map((span) => (typeof span === "string" ? escapeMarkdown(span) : emphasised(span.strong)))
     .join("")
     .trim();
   // At the beginning of a line these would open a list, a heading or a quotation.
   return text.replace(/^([-+#=])/, "\\$1").replace(/^(\d{1,9})([.)])/, "$1\\$2");
+}
+
+/** A figure that leads somewhere is one emphasis with the words round it: two side by side would be read as one mark. */
+function merged(spans: Line): Line {
+  const found: Span[] = [];
+  for (const span of spans) {
+    const before = found.at(-1);
+    const at = typeof span === "object" && typeof before === "object" ? (before.at ?? span.at) : undefined;
+    if (at !== undefined && typeof span === "object" && typeof before === "object")
+      found[found.length - 1] = { strong: before.strong + span.strong, at };
+    else found.push(span);
+  }
+  return found;
 }
 
 /** Emphasis must not begin or end with a space. */

@@ -3,8 +3,8 @@
  * that no word of a plan is ever read as markup.
  */
 
-/** A run of text; `strong` where it is what the reader looks for. */
-export type Span = string | { strong: string };
+/** A run of text; `strong` where it is what the reader looks for, `at` the section that says where the figure comes from. */
+export type Span = string | { strong: string; at?: SectionKey };
 
 /** A sentence as spans. */
 export type Line = readonly Span[];
