@@ -94,6 +94,12 @@ describe("beginning", () => {
     expect(await page.locator("#plan-text").inputValue()).toContain("Roof is tight");
     // Three to six working days from Monday 1 February 2027 end within its second week.
     expect(await page.locator(".sentence .date").textContent()).toContain("February 2027");
+    // It is in sight, says nothing of money where there is none, and is not compared with the plan that was there before.
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("title");
+    const sentence = await page.locator(".sentence").boundingBox();
+    expect(sentence?.y).toBeGreaterThan(0);
+    expect(sentence?.y).toBeLessThan(600);
+    expect(await page.locator("leeway-answer").textContent()).not.toMatch(/EUR|Was/);
     expect(troubles).toEqual([]);
     await close();
   });

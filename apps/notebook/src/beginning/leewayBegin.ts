@@ -146,7 +146,9 @@ export class LeewayBegin extends PageElement {
     await this.keeper?.drop(async () => ({ name, text }));
     const details = this.querySelector("details");
     if (details !== null) details.open = false;
-    this.querySelector("summary")?.focus();
+    // To what came of it: the answer is above, and on a small window out of sight.
+    document.querySelector("#answer")?.scrollIntoView();
+    document.querySelector<HTMLElement>("#answer > h1")?.focus({ preventScroll: true });
   }
 
   #putAway = (): void => {

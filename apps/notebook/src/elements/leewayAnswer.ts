@@ -10,6 +10,7 @@ import {
   contingencyWords,
   largestDrivers,
   type Spoken,
+  spends,
 } from "../words/answerWords.ts";
 import { KnownCalendars } from "../words/knownCalendars.ts";
 import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.ts";
@@ -56,7 +57,7 @@ export class LeewayAnswer extends PageElement {
     const stale = staleWords(state);
     const early = state.answer?.stage === "first" && !settling && stale === undefined;
     return html`<div class="answer ${settling ? "settling" : ""} ${stale === undefined ? "" : "stale"}">
-      <p class="sentence">${this.#sentence(spoken, reading !== undefined)}</p>
+      <p class="sentence">${this.#sentence(spoken, reading !== undefined, spends(forecast))}</p>
       <p class="aside-line">${
         reading !== undefined
           ? "Read off the curve; nothing has been run."
@@ -103,31 +104,33 @@ export class LeewayAnswer extends PageElement {
   #contingency(forecast: Forecast, reading: LevelReading | undefined) {
     if (reading !== undefined) return readContingencyWords(forecast, reading);
     const { days, money } = contingencyWords(forecast);
-    return html`${this.#figure("days", days, false)} and ${this.#figure("money", money, false)}`;
+    const own = this.#figure("days", days, false);
+    return spends(forecast) ? html`${own} and ${this.#figure("money", money, false)}` : own;
   }
 
-  #sentence(spoken: Spoken, read: boolean) {
+  #sentence(spoken: Spoken, read: boolean, money: boolean) {
     const level = committedLevel(spoken);
     return html`${level} of futures finish by
-      <strong class="date">${this.#figure("date", formatDate(spoken.committed.date, "long"), read)}</strong>, and ${level} cost no more
-      than <strong class="sum">${this.#figure("sum", committedSum(spoken), read)}</strong>.`;
+      <strong class="date">${this.#figure("date", formatDate(spoken.committed.date, "long"), read)}</strong>${
+        money
+          ? html`, and ${level} cost no more
+      than <strong class="sum">${this.#figure("sum", committedSum(spoken), read)}</strong>`
+          : nothing
+      }.`;
   }
 
   #was(forecast: Forecast, previous: Forecast | undefined, early: boolean) {
     if (early) {
-      const was =
-        previous === undefined
-          ? nothing
-          : html` Was <s>${formatDate(previous.committed.date)}</s> and <s>${committedSum(previous)}</s>.`;
-      return html`A first answer from ${groupDigits(forecast.iterations)} futures; the full one follows.${was}`;
+      const before = previous === undefined ? nothing : html` Was ${was(previous)}.`;
+      return html`A first answer from ${groupDigits(forecast.iterations)} futures; the full one follows.${before}`;
     }
     if (previous === undefined) return nothing;
     const level =
       previous.committed.confidence === forecast.committed.confidence
         ? ""
         : ` at ${committedLevel(previous)}`;
-    return html`Was <s>${formatDate(previous.committed.date)}</s> and <s>${committedSum(previous)}</s>${level},
-      now <u>${formatDate(forecast.committed.date)}</u> and <u>${committedSum(forecast)}</u>:
+    return html`Was ${was(previous)}${level},
+      now <u>${formatDate(forecast.committed.date)}</u>${spends(forecast) ? html` and <u>${committedSum(forecast)}</u>` : nothing}:
       ${movedWords(forecast, previous, this.#calendars.same(forecast, previous))}.
       ${moved(forecast, previous) ? html`<a href="#changes">Why it moved</a>` : nothing}`;
   }
@@ -136,6 +139,7 @@ export class LeewayAnswer extends PageElement {
     const { asked, chance, asWritten, plan, committed } = forecast;
     const rows: { term: string; what: string; says: unknown }[] = [];
     const read = reading !== undefined;
+    const money = spends(forecast);
     if (asked.finishBy !== undefined && chance.finishBy !== undefined) {
       rows.push({
         term: "Date asked for",
@@ -157,25 +161,30 @@ export class LeewayAnswer extends PageElement {
         says: html`${this.#figure("both", formatPercent(chance.both), read)} chance`,
       });
     }
-    rows.push(
-      {
-        term: "Plan as written",
-        what: `${formatDate(asWritten.finish)}, ${formatMoney(asWritten.cost, plan.currency)}`,
-        says: html`${this.#figure("writtenDate", formatPercent(forecast.finish.asWrittenChance), read)} finish by then,
-          ${this.#figure("writtenSum", formatPercent(forecast.cost.asWrittenChance), read)} cost no more`,
-      },
-      reading === undefined
-        ? {
-            term: `At ${committedLevel(forecast)}, both`,
-            what: `${formatDate(committed.date)}, ${committedSum(forecast)}`,
-            says: html`${this.#figure("kept", formatPercent(committed.both), read)} keep date and sum together`,
-          }
-        : {
-            term: `At ${committedLevel(spokenOf(forecast, reading))}, both`,
-            what: `${formatDate(reading.date)}, ${committedSum(spokenOf(forecast, reading))}`,
-            says: "follows with the full answer",
-          },
-    );
+    rows.push({
+      term: "Plan as written",
+      what: `${formatDate(asWritten.finish)}${money ? `, ${formatMoney(asWritten.cost, plan.currency)}` : ""}`,
+      says: html`${this.#figure("writtenDate", formatPercent(forecast.finish.asWrittenChance), read)} finish by then${
+        money
+          ? html`,
+          ${this.#figure("writtenSum", formatPercent(forecast.cost.asWrittenChance), read)} cost no more`
+          : nothing
+      }`,
+    });
+    if (money)
+      rows.push(
+        reading === undefined
+          ? {
+              term: `At ${committedLevel(forecast)}, both`,
+              what: `${formatDate(committed.date)}, ${committedSum(forecast)}`,
+              says: html`${this.#figure("kept", formatPercent(committed.both), read)} keep date and sum together`,
+            }
+          : {
+              term: `At ${committedLevel(spokenOf(forecast, reading))}, both`,
+              what: `${formatDate(reading.date)}, ${committedSum(spokenOf(forecast, reading))}`,
+              says: "follows with the full answer",
+            },
+      );
     return html`<table class="chances">
       <caption class="unseen">Chances of what was asked for, and of the plan as written</caption>
       <tbody>
@@ -189,6 +198,11 @@ export class LeewayAnswer extends PageElement {
       </tbody>
     </table>`;
   }
+}
+
+function was(previous: Forecast) {
+  const sum = spends(previous) ? html` and <s>${committedSum(previous)}</s>` : nothing;
+  return html`<s>${formatDate(previous.committed.date)}</s>${sum}`;
 }
 
 /** What drives the answer leads to where it can be changed. */

@@ -1,7 +1,7 @@
 import { formatDate } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { type NotebookState, type Progress, staleWords } from "../store/state.ts";
-import { committedLevel, committedSum, type Spoken } from "../words/answerWords.ts";
+import { committedLevel, committedSum, type Spoken, spends } from "../words/answerWords.ts";
 import { readingOf, spokenOf } from "../words/levelWords.ts";
 import { moved } from "../words/movedWords.ts";
 import { send } from "./events.ts";
@@ -37,13 +37,13 @@ export class LeewayBar extends PageElement {
             : reading !== undefined
               ? readLine(spokenOf(forecast, reading))
               : html`<strong class="date">${formatDate(forecast.committed.date)}</strong>
-              and <strong class="sum">${committedSum(forecast)}</strong>
+              ${spends(forecast) ? html`and <strong class="sum">${committedSum(forecast)}</strong>` : nothing}
               <span class="quiet">at ${committedLevel(forecast)}</span>
               ${
                 staleWords(state) === undefined
                   ? was === undefined
                     ? nothing
-                    : html`<span class="quiet was">was ${formatDate(was.committed.date)}, ${committedSum(was)}</span>`
+                    : html`<span class="quiet was">was ${formatDate(was.committed.date)}${spends(was) ? `, ${committedSum(was)}` : ""}</span>`
                   : html`<span class="stale-mark">not up to date</span>`
               }`
         }

@@ -83,7 +83,8 @@ export function createAnswering(holder: Holder, startRunner: StartRunner, known?
     const settled = answer?.stage === "full" && answer.plan !== sha256 ? answer.forecast : previous;
     const change = {
       current: sha256,
-      previous: settled,
+      // Of another plan: that one has not moved to this.
+      previous: settled?.plan.title === next.title ? settled : undefined,
       progress: undefined,
       stopped: false,
       failure: undefined,

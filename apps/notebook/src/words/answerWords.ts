@@ -18,6 +18,11 @@ export function roundedSum(forecast: Spoken): number {
   return roundToLimits(cost, costLow, costHigh);
 }
 
+/** A plan without any money has no sum to be told. */
+export function spends({ cost, asked }: Forecast): boolean {
+  return cost.sd > 0 || cost.mean !== 0 || asked.budget !== undefined;
+}
+
 /** The level committed to: "80 %", never broken over two lines. */
 export function committedLevel(forecast: Spoken): string {
   return formatPercent(forecast.committed.confidence).replace(" ", "\u00a0");
