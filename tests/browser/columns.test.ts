@@ -18,6 +18,7 @@ describe("tables of the page", () => {
     ["changes", ".versions", 1280],
     ["changes", ".versions", 390],
     ["money", ".levels", 1280],
+    ["commitment", ".levels", 1280],
   ])("have their heads in line with their columns: %s %s at %i px", async (section, table, width) => {
     const { page } = notebook;
     await page.setViewportSize({ width, height: 900 });

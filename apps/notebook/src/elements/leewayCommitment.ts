@@ -169,7 +169,7 @@ function levels(forecast: Forecast, trying: number | undefined) {
       <caption>What each level would mean, with the 95 % limits that ${groupDigits(forecast.iterations)} futures leave</caption>
       <thead>
         <tr>
-          <th scope="col" class="number">Level</th>
+          <th scope="col">Level</th>
           <th scope="col" class="number">Finish by</th>
           <th scope="col" class="number">limits</th>
           <th scope="col" class="number">Cost, ${currency}</th>
