@@ -59,17 +59,27 @@ describe("what an edit makes of a plan, said before its text is edited", () => {
     }
   });
 
-  it("is left to the text where a path is not plain: a list of one written without its brackets", () => {
+  it("is left to the text where a path is not plain: a way through what the plan does not say yet", () => {
     const text = "format: 1\ntitle: One\nstart: 2027-02-01\ntasks: { id: dig, name: Dig, duration: 5 }\n";
-    const replies: PlanReply[] = [];
-    const ask = planDesk((reply) => replies.push(reply));
-    ask({ id: 0, text, edits: [] });
-    replies.length = 0;
-    ask({ id: 1, text, edits: [{ path: "tasks[0].duration", value: 8 }] });
-    expect(replies.map((reply) => Object.keys(reply).at(-1))).toEqual(["read"]);
-    expect(replies[0]).toMatchObject({
-      read: { plan: { tasks: [{ duration: { kind: "fixed", value: 8 } }] } },
-    });
+    const said = (path: string, value: unknown): PlanReply[] => {
+      const replies: PlanReply[] = [];
+      const ask = planDesk((reply) => replies.push(reply));
+      ask({ id: 0, text, edits: [] });
+      replies.length = 0;
+      ask({ id: 1, text, edits: [{ path, value }] });
+      return replies;
+    };
+    const kinds = (replies: readonly PlanReply[]) => replies.map((reply) => Object.keys(reply).at(-1));
+    const level = said("commitment.confidence", 0.7);
+    expect(kinds(level)).toEqual(["read"]);
+    expect(level[0]).toMatchObject({ read: { plan: { commitment: { confidence: 0.7 } } } });
+    // One item that stands where a list is meant is plain.
+    const days = said("tasks[0].duration", 8);
+    expect(kinds(days)).toEqual(["ahead", "read"]);
+    for (const reply of days) {
+      const plan = "ahead" in reply ? reply.ahead : "read" in reply ? reply.read.plan : undefined;
+      expect(plan).toMatchObject({ tasks: [{ duration: { kind: "fixed", value: 8 } }] });
+    }
   });
 
   it("lets the text wait for the answer, but not a newer request, nor whoever hurries", () => {

@@ -178,6 +178,9 @@ function estimateOf(document: PlanDocument, value: EstimateDocument): Estimate {
   }
   const unit = value.unit ?? "days";
   if ("outcomes" in value) {
+    const [only, ...others] = value.outcomes;
+    // The only outcome has chance 1: it is certain.
+    if (only !== undefined && others.length === 0) return { kind: "fixed", value: only.value, unit };
     return { kind: "outcomes", outcomes: [...value.outcomes].sort((a, b) => a.value - b.value), unit };
   }
   const { low, likely, high } = value;

@@ -74,6 +74,7 @@ export function createAnswering(holder: Holder, startRunner: StartRunner, known?
   function begin(next: Plan): void {
     const { sha256 } = next;
     if (plan?.sha256 === sha256 && (isFull() || running?.sha256 === sha256)) return;
+    const another = plan !== undefined && !sharesWork(plan, next);
     plan = next;
     clearTimeout(tornadoTimer);
     clearTimeout(detailTimer);
@@ -84,7 +85,7 @@ export function createAnswering(holder: Holder, startRunner: StartRunner, known?
     const change = {
       current: sha256,
       // Of another plan: that one has not moved to this.
-      previous: settled?.plan.title === next.title ? settled : undefined,
+      previous: another ? undefined : settled,
       progress: undefined,
       stopped: false,
       failure: undefined,
@@ -274,4 +275,10 @@ export function merged(read: readonly Problem[], computed: readonly Problem[]): 
 function without<T extends object, K extends keyof T>(object: T, key: K): Omit<T, K> {
   const { [key]: _left, ...rest } = object;
   return rest;
+}
+
+/** Whether two plans have a task in common: else one is not a version of the other. */
+function sharesWork(one: Plan, other: Plan): boolean {
+  const ids = new Set(one.tasks.map(({ id }) => id));
+  return other.tasks.some(({ id }) => ids.has(id));
 }
