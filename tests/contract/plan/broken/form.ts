@@ -111,6 +111,14 @@ export const FORM: Broken[] = [
     "Write 0.3 if 30 % is meant.",
     { at: "30 }" },
   ),
+  risk(
+    "a probability in parts of a per cent",
+    "probability: 1.4",
+    "out-of-range",
+    "probability",
+    "Write 0.014 if 1.4 % is meant.",
+    { at: "1.4 }" },
+  ),
   risk("odds", "probability: 1 in 4", "wrong-type", "probability", "Write 0.25."),
   plan(
     "certainty as a confidence",

@@ -139,7 +139,10 @@ export function number(what: string, range: NumberRange = {}): Type<number> {
       }
       const inside = range.open ? value > low && value < high : value >= low && value <= high;
       if (!inside || (range.whole && !Number.isInteger(value))) {
-        const percent = range.max === 1 && value > 1 && value <= 100 ? `Write ${value / 100}` : "";
+        const percent =
+          range.max === 1 && value > 1 && value <= 100
+            ? `Write ${Number((value / 100).toPrecision(12))}`
+            : "";
         const remedy = percent ? `${percent} if ${value} % is meant.` : `Write ${what}.`;
         reading.report(place, "out-of-range", rule, remedy);
         return undefined;
