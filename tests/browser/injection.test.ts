@@ -31,6 +31,9 @@ async function shown(page: Page, text: string, title: string) {
   await page.locator("#plan-text").fill(text);
   await page.locator("h1", { hasText: title }).waitFor();
   await settled(page);
+  // From the top: the line of the bar is only said once the sentence is out of sight.
+  await page.evaluate(() => scrollTo(0, 0));
+  await page.locator(".bar-answer.away").waitFor({ state: "attached" });
   return page.evaluate(anatomy);
 }
 

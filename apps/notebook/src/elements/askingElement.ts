@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { Asked, Asker } from "../asking/asker.ts";
 import type { Kind, Question } from "../asking/questions.ts";
+import { KeptFocus } from "./keptFocus.ts";
 import { LongElement } from "./longElement.ts";
 
 const inSight = new WeakMap<Element, (near: boolean) => void>();
@@ -39,6 +40,11 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
   /** The reader stopped it: it starts again only when asked. */
   stopped = false;
   #end: (() => void) | undefined;
+
+  constructor() {
+    super();
+    new KeptFocus(this);
+  }
 
   protected abstract readonly kind: K;
   /** What is asked now; undefined: nothing. */

@@ -5,6 +5,7 @@ import { committedLevel, committedSum, type Spoken, spends } from "../words/answ
 import { readingOf, spokenOf } from "../words/levelWords.ts";
 import { moved } from "../words/movedWords.ts";
 import { send } from "./events.ts";
+import { KeptFocus } from "./keptFocus.ts";
 import { PageElement } from "./pageElement.ts";
 
 /**
@@ -22,6 +23,11 @@ export class LeewayBar extends PageElement {
   trying: number | undefined;
   /** The sentence is out of sight: show the line. */
   compact = false;
+
+  constructor() {
+    super();
+    new KeptFocus(this);
+  }
 
   protected override render() {
     const { state } = this;
@@ -51,12 +57,16 @@ export class LeewayBar extends PageElement {
       ${this.#why(state)}
       ${this.#progress(state)}
       <div class="bar-actions">
-        <button type="button" ?disabled=${!state.canUndo && state.pending.size === 0}
-          @click=${() => send(this, "plan-undo", undefined)}>Undo</button>
-        <button type="button" ?disabled=${!state.canRedo}
-          @click=${() => send(this, "plan-redo", undefined)}>Redo</button>
+        ${this.#turnBack("Undo", "plan-undo", state.canUndo || state.pending.size > 0)}
+        ${this.#turnBack("Redo", "plan-redo", state.canRedo)}
       </div>
     </div>`;
+  }
+
+  /** With nothing more to undo it keeps the focus and does nothing: who presses it often loses neither place nor work. */
+  #turnBack(name: string, event: "plan-undo" | "plan-redo", can: boolean) {
+    return html`<button type="button" aria-disabled=${can ? nothing : "true"}
+      @click=${() => can && send(this, event, undefined)}>${name}</button>`;
   }
 
   /** Beside an answer that moved: the way to what moved it. */

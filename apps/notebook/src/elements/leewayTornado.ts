@@ -2,6 +2,7 @@ import type { Theme } from "@leeway/charts";
 import { html, nothing } from "lit";
 import type { NotebookState } from "../store/state.ts";
 import { send } from "./events.ts";
+import { KeptFocus } from "./keptFocus.ts";
 import { LongElement } from "./longElement.ts";
 
 /** What moves the committed date and sum most. It needs many re-runs, so it comes after the answer. */
@@ -9,6 +10,11 @@ export class LeewayTornado extends LongElement {
   static override properties = { state: { attribute: false }, theme: { type: String } };
   state: NotebookState | undefined;
   theme: Theme = "light";
+
+  constructor() {
+    super();
+    new KeptFocus(this);
+  }
 
   protected override render() {
     const { state } = this;

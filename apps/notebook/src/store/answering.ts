@@ -254,7 +254,9 @@ export function createAnswering(holder: Holder, startRunner: StartRunner, known?
       if (plan === undefined) return;
       since = performance.now();
       launch(plan);
-      set({ computing: true, stopped: false, failure: undefined });
+      // At once, as it was asked for: the button to stop it stands where the one to start it stood.
+      const progress = { stage: "full" as const, done: 0, total: 0 };
+      set({ computing: true, stopped: false, failure: undefined, progress });
     },
     stopTornado() {
       clearTimeout(tornadoTimer);
