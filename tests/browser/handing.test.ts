@@ -87,6 +87,31 @@ describe("handing over", () => {
     expect(await reader.locator("#reading").textContent()).toMatch(/^81\s%/);
     expect(await reader.locator("#read-off").textContent()).toContain("Read off the curve");
     expect(await reader.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    // Nothing on a telephone is cut, and every value of the work has its head beside it.
+    await reader.evaluate(() => {
+      for (const closed of document.querySelectorAll("details")) closed.open = true;
+    });
+    expect(
+      await reader.evaluate(() =>
+        [...document.querySelectorAll(".wide")]
+          .filter((room) => room.scrollWidth > room.clientWidth + 1)
+          .map((room) => room.getAttribute("aria-label")),
+      ),
+    ).toEqual([]);
+    const first = reader
+      .locator("section", { has: reader.locator("h2", { hasText: /^Work$/ }) })
+      .locator("tbody tr");
+    expect(await first.first().locator("td").first().getAttribute("data-head")).toBe("P10");
+    // The tint of the curve ends at P90, which is where the line stands then, in either drawing.
+    for (let level = 81; level < 90; level++) await reader.keyboard.press("ArrowRight");
+    expect(await reader.locator("#reading").textContent()).toMatch(/^90\s%/);
+    for (const width of [390, 1280]) {
+      await reader.setViewportSize({ width, height: 900 });
+      for (const { line, tint } of await reader.evaluate(lineAndTint)) {
+        expect(Math.abs(line - tint), `at ${width} px, of ${tint}`).toBeLessThan(2.5);
+      }
+      expect(await reader.evaluate(lineAndTint)).toHaveLength(2);
+    }
     expect(await violations(reader)).toEqual([]);
     const still = await served.browser.newPage({ javaScriptEnabled: false });
     await still.setContent(html);
@@ -95,6 +120,17 @@ describe("handing over", () => {
     await close();
   }, 120_000);
 });
+
+/** Of each curve that is seen: where its line stands, and where the narrowest of its tints ends; px of the window. */
+function lineAndTint(): { line: number; tint: number }[] {
+  return [...document.querySelectorAll<HTMLElement>(".drawing")].flatMap((drawing) => {
+    const line = drawing.querySelector("[data-line]");
+    if (line === null || !drawing.checkVisibility()) return [];
+    const boxes = [...drawing.querySelectorAll("path")].map((path) => path.getBoundingClientRect());
+    const narrowest = boxes.sort((a, b) => a.width - b.width).find(({ width }) => width > 40);
+    return [{ line: line.getBoundingClientRect().left, tint: narrowest?.right ?? Number.NaN }];
+  });
+}
 
 /** Goes to the end of the page and waits until the brief is there. */
 async function written(page: Page): Promise<void> {

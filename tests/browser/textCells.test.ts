@@ -131,7 +131,8 @@ it("the read-only page carries the texts where they stand, the brief does not", 
   const text = `${fullPlan}\ntexts:\n  - { after: work, text: "The *crew* is [here](javascript:x)" }\n  - { after: money, text: Last }\n`;
   const plan = planOf(text);
   const { brief, answers } = briefed(plan, 50);
-  const place = { width: 860, x: () => 0 };
+  const one = { width: 860, x: () => 0 };
+  const place = { broad: one, slim: one };
   const page = notebookHtml({
     plan,
     brief,

@@ -50,7 +50,8 @@ function notebook(
   answers: BriefAnswers,
   text: string,
 ): string {
-  const place = { width: 860, x: () => 0 };
+  const one = { width: 860, x: () => 0 };
+  const place = { broad: one, slim: one };
   const none = { futures: [], drivers: [], contingency: [], responses: [] };
   return notebookHtml({
     plan,

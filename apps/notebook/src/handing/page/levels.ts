@@ -9,6 +9,8 @@ export interface Level {
   limits: string;
   finish: number;
   cost: number;
+  finishSlim: number;
+  costSlim: number;
 }
 export interface Levels {
   /** Place of the level committed to. */
@@ -20,9 +22,14 @@ export interface Place {
   width: number;
   x(value: number): number;
 }
+/** Of the drawing for a wide screen, and of that for a slim one. */
+export interface Places {
+  broad: Place;
+  slim: Place;
+}
 
 /** Every level of a whole per cent that the curves hold, as it is read off them. */
-export function levelsOf(forecast: Forecast, finish: Place, cost: Place): Levels {
+export function levelsOf(forecast: Forecast, finish: Places, cost: Places): Levels {
   const { confidence } = forecast.committed;
   const known = Array.from({ length: 95 }, (_, k) => (k + 3) / 100);
   const nearest = Math.round(confidence * 100) / 100;
@@ -36,8 +43,10 @@ export function levelsOf(forecast: Forecast, finish: Place, cost: Place): Levels
       limits: committed
         ? "This is the level committed to; the figures are those of the run."
         : readLimitsWords(reading),
-      finish: share(finish, reading.day),
-      cost: share(cost, reading.cost),
+      finish: share(finish.broad, reading.day),
+      cost: share(cost.broad, reading.cost),
+      finishSlim: share(finish.slim, reading.day),
+      costSlim: share(cost.slim, reading.cost),
     };
   });
   return { start: Math.max(0, known.indexOf(nearest)), levels };

@@ -2,11 +2,22 @@ import { plainName } from "@leeway/charts";
 import { escapeHtml } from "@leeway/charts/brief";
 import type { Table } from "@leeway/core";
 
+/** From so many columns on a slim screen shows a row below the other, each value behind the head of its column. */
+const listedFrom = 4;
+/** Characters of a head and its value beyond which they have a line of their own there. */
+const long = 23;
+
 /** A table whose first column names its rows; it scrolls inside its room where it is wide. */
 export function tableHtml(caption: string, { header, rows }: Table): string {
-  const cell = (value: string | number, at: number) =>
-    at === 0 ? `<th scope="row">${escapeHtml(shown(value))}</th>` : `<td>${escapeHtml(shown(value))}</td>`;
-  return `<div class="wide" role="region" tabindex="0" aria-label="${escapeHtml(caption)}"><table><caption>${escapeHtml(caption)}</caption><thead><tr>${header
+  const listed = header.length >= listedFrom;
+  const head = (at: number) => (listed ? ` data-head="${escapeHtml(String(header[at] ?? ""))}"` : "");
+  const cell = (value: string | number, at: number) => {
+    const text = shown(value);
+    if (at === 0) return text === "" ? "<td></td>" : `<th scope="row">${escapeHtml(text)}</th>`;
+    const own = listed && String(header[at] ?? "").length + 1 + text.length > long;
+    return `<td${head(at)}${own ? ' class="long"' : ""}>${escapeHtml(text)}</td>`;
+  };
+  return `<div class="wide" role="region" tabindex="0" aria-label="${escapeHtml(caption)}"><table${listed ? ' class="listed"' : ""}><caption>${escapeHtml(caption)}</caption><thead><tr>${header
     .map((name) => `<th scope="col">${escapeHtml(name)}</th>`)
     .join("")}</tr></thead><tbody>${rows
     .map((row) => `<tr>${row.map(cell).join("")}</tr>`)
