@@ -29,6 +29,8 @@ export interface PageEvents {
   "run-resume": undefined;
   "tornado-stop": undefined;
   "tornado-start": undefined;
+  /** The reader goes to what the last change moved. */
+  "changes-last": undefined;
 }
 
 /** Sends one of the page's events up from an element. */

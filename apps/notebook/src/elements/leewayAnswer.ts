@@ -17,6 +17,7 @@ import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.t
 import { moved, movedWords } from "../words/movedWords.ts";
 import type { SourceKey } from "../words/sourceWords.ts";
 import { unbroken } from "../words/unbroken.ts";
+import { send } from "./events.ts";
 import { LeewaySource } from "./leewaySource.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -132,7 +133,7 @@ export class LeewayAnswer extends PageElement {
     return html`Was ${was(previous)}${level},
       now <u>${formatDate(forecast.committed.date)}</u>${spends(forecast) ? html` and <u>${committedSum(forecast)}</u>` : nothing}:
       ${movedWords(forecast, previous, this.#calendars.same(forecast, previous))}.
-      ${moved(forecast, previous) ? html`<a href="#changes">Why it moved</a>` : nothing}`;
+      ${moved(forecast, previous) ? html`<a href="#changes" @click=${() => send(this, "changes-last", undefined)}>Why it moved</a>` : nothing}`;
   }
 
   #chances(forecast: Forecast, reading: LevelReading | undefined) {

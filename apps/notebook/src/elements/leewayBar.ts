@@ -75,7 +75,7 @@ export class LeewayBar extends PageElement {
     if (!this.compact || state.progress !== undefined) return nothing;
     if (now === undefined || was === undefined) return nothing;
     if (staleWords(state) !== undefined || !moved(now, was)) return nothing;
-    return html`<a class="bar-why" href="#changes">Why<span class="unseen"> the answer moved</span></a>`;
+    return html`<a class="bar-why" href="#changes" @click=${() => send(this, "changes-last", undefined)}>Why<span class="unseen"> the answer moved</span></a>`;
   }
 
   #progress(state: NotebookState) {

@@ -15,16 +15,22 @@ export class LeewayChanges extends AskingElement<"compare"> {
     ...AskingElement.properties,
     keeper: { attribute: false },
     opening: { attribute: false },
+    origin: { attribute: false },
+    lastText: { attribute: false },
     kept: { state: true },
     since: { state: true },
     all: { state: true },
   };
   keeper: Keeper | undefined;
-  /** The text the page opened on: what changes are told against until the reader picks a version. */
+  /** The text the page opened on. */
   opening = "";
+  /** The text this plan came with, if later: what changes are told against until the reader picks another. */
+  origin = "";
+  /** The text before the last change that was answered. */
+  lastText: string | undefined;
   kept: KeeperState | undefined;
-  /** Key of the version compared with; undefined: the last pinned one, else the text the page opened on. */
-  since: number | undefined;
+  /** Key of the version compared with; "last": the text before the last change; undefined: the last pinned one, else the text the plan came with. */
+  since: number | "last" | undefined;
   all = false;
   #endKeeper: (() => void) | undefined;
 
@@ -46,11 +52,21 @@ export class LeewayChanges extends AskingElement<"compare"> {
     });
   }
 
+  /** Tells what the last change moved: what the answer says beside the link that leads here. */
+  showLast(): void {
+    this.since = "last";
+  }
+
   #base(): { text: string; words: string; key?: number } {
+    if (this.since === "last" && this.lastText !== undefined)
+      return { text: this.lastText, words: "your last change" };
     const versions = this.kept?.versions ?? [];
     const chosen =
       versions.find(({ key }) => key === this.since) ?? versions.find(({ pin }) => pin !== undefined);
-    if (chosen === undefined) return { text: this.opening, words: "this page was opened" };
+    if (chosen === undefined) {
+      const words = this.origin === this.opening ? "this page was opened" : "this plan was opened";
+      return { text: this.origin, words };
+    }
     return {
       text: chosen.text,
       words: versionName(chosen),
@@ -66,13 +82,24 @@ export class LeewayChanges extends AskingElement<"compare"> {
     const { keeper, kept } = this;
     if (keeper === undefined || kept === undefined) return nothing;
     const base = this.#base();
-    return html`<p class="note">What moved since ${base.words}.</p>
+    return html`<p class="note changes-since">${this.#since(base)}</p>
       ${this.status()} ${this.#moved()}
       <form class="pin" @submit=${this.#pin}>
         <label>Name this version <input class="field text" name="pin" autocomplete="off" maxlength="80" /></label>
         <button type="submit">Pin it</button>
       </form>
       ${this.#versions(keeper, kept.versions, base.key)}`;
+  }
+
+  /** Since when, and the way from the last change to all of them and back. */
+  #since(base: { words: string }) {
+    const last = this.since === "last" && this.lastText !== undefined;
+    const turn = (words: string, since: "last" | undefined) =>
+      html`<button type="button" @click=${() => {
+        this.since = since;
+      }}>${words}</button>`;
+    if (last) return html`What your last change moved. ${turn("All changes", undefined)}`;
+    return html`What moved since ${base.words}. ${this.lastText === undefined ? nothing : turn("The last change alone", "last")}`;
   }
 
   #moved() {

@@ -15,6 +15,7 @@ import { countBySection } from "./findingSections.ts";
 import { Folding } from "./folding.ts";
 import { holdInPlace } from "./holdInPlace.ts";
 import { inView } from "./inView.ts";
+import { LeewayChanges } from "./leewayChanges.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
 import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
@@ -123,6 +124,10 @@ export class LeewayPage extends PageElement {
     listen(this, "run-resume", () => store.resume());
     listen(this, "tornado-stop", () => store.stopTornado());
     listen(this, "tornado-start", () => store.startTornado());
+    listen(this, "changes-last", () => {
+      const changes = this.querySelector("leeway-changes");
+      if (changes instanceof LeewayChanges) changes.showLast();
+    });
   }
 
   /** Tables and charts wait for the answer and for the text it answers, so that they are drawn once for both. */
@@ -239,7 +244,7 @@ export class LeewayPage extends PageElement {
           ${this.#part("money", "Money", html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>`)}
           ${this.#part("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>`)}
           ${this.#part("one-future", "One future", html`<leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>`)}
-          ${this.#part("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} current=${current} theme=${theme}></leeway-changes>`)}
+          ${this.#part("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} .origin=${state.origin} .lastText=${state.previousText} current=${current} theme=${theme}></leeway-changes>`)}
           ${this.#part("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
           ${this.#part("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
           <leeway-suggest .stated=${state.stated}></leeway-suggest>

@@ -2,6 +2,7 @@ import type { Forecast, Plan, Problem } from "@leeway/core";
 import type { Reply, Unasked } from "../worker/messages.ts";
 import type { Runner } from "../worker/runner.ts";
 import { createAnswerCache } from "./answerCache.ts";
+import { sharesWork } from "./sharesWork.ts";
 import type { NotebookState } from "./state.ts";
 
 /** Makes a runner that hands its messages to the store. */
@@ -277,10 +278,4 @@ export function merged(read: readonly Problem[], computed: readonly Problem[]): 
 function without<T extends object, K extends keyof T>(object: T, key: K): Omit<T, K> {
   const { [key]: _left, ...rest } = object;
   return rest;
-}
-
-/** Whether two plans have a task in common: else one is not a version of the other. */
-function sharesWork(one: Plan, other: Plan): boolean {
-  const ids = new Set(one.tasks.map(({ id }) => id));
-  return other.tasks.some(({ id }) => ids.has(id));
 }

@@ -56,6 +56,10 @@ export interface NotebookState {
   readonly detail: Forecast | undefined;
   /** The full answer before the latest change. */
   readonly previous: Forecast | undefined;
+  /** The text that was read for it, as long as it is at hand. */
+  readonly previousText: string | undefined;
+  /** The text that this plan came with: what the page opened on, or what was put in the place of another plan. */
+  readonly origin: string;
   /** An answer is on its way. */
   readonly computing: boolean;
   /** How far it is; only once that takes long enough to be told. */

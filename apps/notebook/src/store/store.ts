@@ -5,6 +5,7 @@ import type { PlanRead } from "../worker/planMessages.ts";
 import type { Reader } from "../worker/reader.ts";
 import { createAnswering, firstFutures, merged, type StartRunner } from "./answering.ts";
 import { type History, record, redo, startHistory, undo } from "./history.ts";
+import { sharesWork } from "./sharesWork.ts";
 import type { NotebookState, Pending } from "./state.ts";
 
 export interface Store {
@@ -70,6 +71,8 @@ export function createStore(
     current: known?.plan.sha256,
     detail: known,
     previous: undefined,
+    previousText: undefined,
+    origin: text,
     computing: false,
     progress: undefined,
     stopped: false,
@@ -83,6 +86,9 @@ export function createStore(
     // The answer is there: the text it answers need not wait any longer.
     if (state.computing && change.computing === false && state.reading) reader.hurry();
     state = { ...state, ...change };
+    const { previous, previousText } = state;
+    if (change.previous !== undefined || (previous === undefined) !== (previousText === undefined))
+      state = { ...state, previousText: previous === undefined ? undefined : textOf(previous.plan.sha256) };
     for (const listener of listeners) listener();
   };
 
@@ -104,6 +110,12 @@ export function createStore(
     reads.set(text, read);
     const oldest = reads.keys().next();
     if (reads.size > readsKept && !oldest.done) reads.delete(oldest.value);
+  }
+
+  /** The text of a plan that was read lately. */
+  function textOf(sha256: string): string | undefined {
+    for (const [read, { plan }] of reads) if (plan?.sha256 === sha256) return read;
+    return undefined;
   }
 
   /** What the plan would be by the entry that was typed last, and of which text and edits that was said. */
@@ -141,9 +153,11 @@ export function createStore(
     history = next;
     const { plan, problems, stated } = read;
     keepRead(next.present, read);
+    const another = plan !== undefined && state.plan !== undefined && !sharesWork(state.plan, plan);
     set({
       text: next.present,
       ...(plan === undefined ? {} : { plan, stated }),
+      ...(another ? { origin: next.present } : {}),
       problems: plan === undefined ? problems : merged(problems, answering.found(plan)),
       pending: keepPending,
       canUndo: next.past.length > 0,
