@@ -99,6 +99,53 @@ describe("what is shown while a row is worked in", () => {
       },
     );
 
+  const wrong = {
+    "a task": { at: "#work tr#task-permit-decided .number input", part: 2, text: "soon" },
+    "a task, out of order": { at: "#work tr#task-permit-decided .number input", part: 0, text: "900" },
+    "a risk": { at: "#register tr[data-item='risks[1]'] .number input", part: 3, text: "soon" },
+  };
+  for (const [name, { at, part, text }] of Object.entries(wrong))
+    it.each(windows)(
+      `leaves what is wrong with ${name} in sight: $width px, row at the $place`,
+      async ({ width, place }) => {
+        const { page } = notebook;
+        await page.setViewportSize({ width, height: width === 390 ? 844 : 900 });
+        await page.locator("#title").focus();
+        await resting(page);
+        const field = page.locator(at).nth(part);
+        await field.evaluate((one, block) => {
+          one.closest("tr")?.scrollIntoView({ block, behavior: "instant" });
+        }, place as ScrollLogicalPosition);
+        await field.focus();
+        await page.keyboard.press("Control+A");
+        await page.keyboard.type(text);
+        await page.keyboard.press("Enter");
+        await page.locator(".message").waitFor();
+        await resting(page);
+        expect(
+          await page.evaluate(() => {
+            const next = document.activeElement?.closest("tr");
+            const message = document.querySelector(".message");
+            if (message === null || next == null || next.contains(message))
+              return ["the focus is not in the next row"];
+            const over = document.querySelector<HTMLElement>(".curve-cell");
+            const shown = over !== null && over.style.visibility !== "hidden";
+            const { top = 0, bottom = 0 } = shown ? over.getBoundingClientRect() : {};
+            const told = [message, ...(message.closest("tr")?.querySelectorAll("[aria-invalid]") ?? [])];
+            const covered = [...told, document.activeElement].filter((one) => {
+              const box = one?.getBoundingClientRect();
+              return box !== undefined && box.top < bottom - 1 && box.bottom > top + 1;
+            });
+            return covered.map((one) => one?.textContent || one?.getAttribute("aria-label"));
+          }),
+        ).toEqual([]);
+        await field.focus();
+        await page.keyboard.press("Escape");
+        await page.keyboard.press("Escape");
+        await page.locator(".message").waitFor({ state: "detached" });
+      },
+    );
+
   it.each([
     { width: 1280, input: "#work tr#task-permit-decided .number input" },
     { width: 800, input: "#work tr#task-permit-decided .number input" },

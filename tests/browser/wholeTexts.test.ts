@@ -13,6 +13,30 @@ const role = "person “Ann Quill”: role";
 const long =
   "Keeps the keys, the tide table and the books of the shed, and is asked before anything is moved";
 
+/** Texts of the lists that are not shown whole, and choices that are not. */
+function cutTexts(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const ruler = document.createElement("span");
+    const found: string[] = [];
+    let seen = 0;
+    for (const one of document.querySelectorAll<HTMLElement>(
+      "#people .list-table :is(.field, select), #purpose .list-table :is(.field, select)",
+    )) {
+      seen++;
+      if (one instanceof HTMLSelectElement) {
+        // What is chosen stands before the browser's own mark, some 20 px wide.
+        ruler.style.cssText = `position: absolute; white-space: nowrap; font: ${getComputedStyle(one).font}`;
+        ruler.textContent = one.selectedOptions[0]?.textContent ?? "";
+        document.body.append(ruler);
+        if (ruler.offsetWidth + 20 > one.clientWidth) found.push(ruler.textContent);
+      } else if (one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1)
+        found.push((one as HTMLInputElement).value);
+    }
+    ruler.remove();
+    return seen < 100 ? [`only ${seen} looked at`] : found;
+  });
+}
+
 // Common practice, no source: what a plan says can be read whole, and a text that goes on in a second line is one entry still.
 describe("a text in a list", () => {
   let browser: Browser;
@@ -36,28 +60,37 @@ describe("a text in a list", () => {
       one.open = true;
     });
     await page.locator(".by-task table").waitFor();
-    const cut = await page.evaluate(() => {
-      const ruler = document.createElement("span");
-      const found: string[] = [];
-      let seen = 0;
-      for (const one of document.querySelectorAll<HTMLElement>(
-        "#people .list-table :is(.field, select), #purpose .list-table :is(.field, select)",
-      )) {
-        seen++;
-        if (one instanceof HTMLSelectElement) {
-          // What is chosen stands before the browser's own mark, some 20 px wide.
-          ruler.style.cssText = `position: absolute; white-space: nowrap; font: ${getComputedStyle(one).font}`;
-          ruler.textContent = one.selectedOptions[0]?.textContent ?? "";
-          document.body.append(ruler);
-          if (ruler.offsetWidth + 20 > one.clientWidth) found.push(ruler.textContent);
-        } else if (one.scrollWidth > one.clientWidth + 1 || one.scrollHeight > one.clientHeight + 1)
-          found.push((one as HTMLInputElement).value);
-      }
-      ruler.remove();
-      return seen < 100 ? [`only ${seen} looked at`] : found;
-    });
+    const cut = await cutTexts(page);
     expect(cut).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+  });
+
+  it.each([1280])("is read whole too where fields have one size: %i px", async (width) => {
+    const context = await browser.newContext({ viewport: { width, height: 900 } });
+    // As a browser takes the style sheet that does not know `field-sizing`.
+    await context.route(/\.css$/, async (route) => {
+      const css = await (await route.fetch()).text();
+      const without = css
+        .replace(/@supports not\s*\(field-sizing:\s*content\)/g, "@supports (display: block)")
+        .replace(/@supports\s*\(field-sizing:\s*content\)/g, "@supports (display: none-such)")
+        .replace(/field-sizing:\s*content;?/g, "");
+      expect(without).not.toContain("field-sizing");
+      await route.fulfill({ body: without, contentType: "text/css" });
+    });
+    const old = await context.newPage();
+    await old.goto(built.address);
+    await settled(old);
+    const area = old.locator("#people .list-table .wraps").first();
+    expect(await area.evaluate((one) => getComputedStyle(one).getPropertyValue("field-sizing"))).toBe(
+      "fixed",
+    );
+    await old.locator(".by-task").evaluate((one: HTMLDetailsElement) => {
+      one.open = true;
+    });
+    await old.locator(".by-task table").waitFor();
+    expect(await cutTexts(old)).toEqual([]);
+    expect(await old.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    await context.close();
   });
 
   it("is taken in by Enter, in one step of undo, and holds no second line", async () => {

@@ -6,12 +6,27 @@ const spare = 68;
  * edge where the row that is worked in stands low. So it hides neither that row nor its neighbours, and moves none. Only where
  * neither edge has the room, the page is scrolled a little.
  *
+ * Nor does it hide an entry that waits for another one, and what is said of it: it goes to the other edge, or away.
+ *
  * Its cell is a popover: whatever is painted later on the page stays under it.
  */
 export class CurvePlace {
   #cell: HTMLElement;
   #row: HTMLElement | undefined;
   #above = false;
+  /** What the page says of entries that wait: a list that the browser keeps. */
+  #messages = document.getElementsByClassName("message");
+  #told = 0;
+  /** Rows that grow move the one that is worked in. */
+  #grown = new ResizeObserver(() => {
+    if (this.#row !== undefined) this.#follow();
+  });
+  /** A message that came is kept in sight, also where its row has the room for it and does not grow. */
+  #changed = new MutationObserver(() => {
+    const more = this.#messages.length > this.#told;
+    this.#told = this.#messages.length;
+    if (more && this.#row !== undefined) this.#settle();
+  });
 
   constructor(cell: HTMLElement) {
     this.#cell = cell;
@@ -25,14 +40,34 @@ export class CurvePlace {
       visualViewport?.addEventListener("resize", this.#follow);
     }
     this.#row = row;
-    this.#cell.style.visibility = "";
+    this.#told = this.#messages.length;
+    this.#unwatch();
+    const table = row.closest("table");
+    if (table !== null) {
+      this.#grown.observe(table);
+      this.#changed.observe(table, { childList: true, subtree: true });
+    }
     this.#cell.showPopover();
+    this.#settle();
+  }
+
+  #unwatch(): void {
+    this.#grown.disconnect();
+    this.#changed.disconnect();
+  }
+
+  /** The page is scrolled where the row and what is below it are not to be seen otherwise. */
+  #settle(): void {
+    this.#cell.style.visibility = "";
     const missing = this.#put();
-    if (missing > 0) scrollBy({ top: missing, behavior: "instant" });
+    if (missing <= 0) return;
+    scrollBy({ top: missing, behavior: "instant" });
+    this.#follow();
   }
 
   close(): void {
     this.#row = undefined;
+    this.#unwatch();
     removeEventListener("scroll", this.#follow);
     removeEventListener("resize", this.#follow);
     visualViewport?.removeEventListener("resize", this.#follow);
@@ -47,10 +82,14 @@ export class CurvePlace {
     const row = this.#row?.getBoundingClientRect();
     const outside = row === undefined || row.bottom <= this.#top() || row.top >= innerHeight;
     const away = outside && !this.#cell.contains(document.activeElement);
-    this.#cell.style.visibility = away ? "hidden" : "";
-    if (away) keepFree(0, 0);
-    else this.#put();
+    this.#show(!away);
+    if (!away) this.#put();
   };
+
+  #show(shown: boolean): void {
+    this.#cell.style.visibility = shown ? "" : "hidden";
+    if (!shown) keepFree(0, 0);
+  }
 
   /** Where the line that stays ends. */
   #top(): number {
@@ -71,14 +110,35 @@ export class CurvePlace {
     cell.style.width = `${report.width}px`;
     cell.style.maxHeight = `${Math.max(160, bottom - top - row.height - spare - 8)}px`;
     const { height } = cell.getBoundingClientRect();
-    const fitsBelow = row.bottom + spare <= bottom - height;
-    const fitsAbove = row.top - spare >= top + height;
+    const waiting = this.#waiting(top, bottom);
+    const freeBelow = waiting.every((one) => one.bottom <= bottom - height);
+    const freeAbove = waiting.every((one) => one.top >= top + height);
+    const fitsBelow = row.bottom + spare <= bottom - height && freeBelow;
+    const fitsAbove = row.top - spare >= top + height && freeAbove;
     // Where it is, it stays as long as it can.
     if (this.#above ? !fitsAbove : !fitsBelow) this.#above = fitsAbove;
     cell.style.top = `${this.#above ? top : bottom - height}px`;
     keepFree(this.#above ? height : 0, this.#above ? 0 : height);
     if (fitsBelow || fitsAbove) return 0;
-    return Math.min(row.bottom + spare - (bottom - height), row.top - top - 8);
+    // Over neighbours it may lie, as there is no room; over a message it does not, nor beside one over the row itself.
+    const hides = !freeBelow || (waiting.length > 0 && row.bottom > bottom - height);
+    if (hides && !cell.contains(document.activeElement)) this.#show(false);
+    const first = Math.min(row.top, ...waiting.map((one) => one.top));
+    return Math.min(row.bottom + spare - (bottom - height), first - top - 8);
+  }
+
+  /** From the first field that waits to the end of what is said of it, for all such rows in sight but the one worked in. */
+  #waiting(top: number, bottom: number): { top: number; bottom: number }[] {
+    const found: { top: number; bottom: number }[] = [];
+    for (const message of this.#messages) {
+      const row = message.closest("tr");
+      if (row === this.#row) continue;
+      const said = message.getBoundingClientRect();
+      const fields = [...(row ?? message).querySelectorAll("[aria-invalid]")];
+      const first = Math.min(said.top, ...fields.map((one) => one.getBoundingClientRect().top));
+      if (said.bottom > top && first < bottom) found.push({ top: first, bottom: said.bottom });
+    }
+    return found;
   }
 }
 

@@ -8,6 +8,7 @@ import {
   committedLevel,
   committedSum,
   contingencyWords,
+  driversAdding,
   largestDrivers,
   type Spoken,
   spends,
@@ -78,6 +79,7 @@ export class LeewayAnswer extends PageElement {
                 html`<li><span>${toWhereItIsStated(driver)}</span> <span>${columnDays(driver.days)}<span class="unseen"> working days</span></span></li>`,
             )}
           </ol>
+          ${theRest(forecast)}
         </div>
         ${this.#chances(forecast, reading)}
       </div>
@@ -204,6 +206,17 @@ export class LeewayAnswer extends PageElement {
 function was(previous: Forecast) {
   const sum = spends(previous) ? html` and <s>${committedSum(previous)}</s>` : nothing;
   return html`<s>${formatDate(previous.committed.date)}</s>${sum}`;
+}
+
+/** What the list leaves out, and where the contingency is split: averages are no shares of it. */
+function theRest(forecast: Forecast) {
+  const listed = largestDrivers(forecast).length;
+  const all = driversAdding(forecast).length;
+  if (all === 0) return nothing;
+  return html`<p class="adds-rest">
+    ${all > listed ? `The ${listed} largest of ${all}.` : ""} They are averages, no shares of the contingency:
+    <a href="#contingency">how that is shared out</a>.
+  </p>`;
 }
 
 /** What drives the answer leads to where it can be changed. */

@@ -13,6 +13,7 @@ import { readNumber } from "../plan/readNumber.ts";
 import type { Pending } from "../store/state.ts";
 import { roundMoney } from "../words/answerWords.ts";
 import { readContingencyWords, readingOf } from "../words/levelWords.ts";
+import { unbroken } from "../words/unbroken.ts";
 import { send } from "./events.ts";
 import { field } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
@@ -187,11 +188,11 @@ function levels(forecast: Forecast, trying: number | undefined) {
             read = false,
           }) => html`<tr class=${p === (trying ?? level) ? "committed" : ""}>
             <th scope="row" class="number">${formatPercent(p)}${p === level ? html`<span class="unseen">, committed</span>` : nothing}${read ? html`<span class="unseen">, read off the curve</span>` : nothing}</th>
-            <td class="number">${formatDate(date)}</td>
+            <td class="number">${unbroken(formatDate(date))}</td>
             <td class="number quiet">${
               lowDate === highDate
                 ? "that day"
-                : `${formatDate(lowDate, "shortest")} – ${formatDate(highDate, "shortest")}`
+                : unbroken(`${formatDate(lowDate, "shortest")} – ${formatDate(highDate, "shortest")}`)
             }</td>
             <td class="number">${cost === undefined ? "" : formatMoney(roundToLimits(cost.value, cost.low, cost.high), "")}</td>
             <td class="number quiet">${cost === undefined ? "" : `${limit(cost.low)} – ${limit(cost.high)}`}</td>
@@ -200,7 +201,7 @@ function levels(forecast: Forecast, trying: number | undefined) {
       </tbody>
     </table>
     <p class="note">
-      Contingency at ${formatPercent(reading?.confidence ?? level)}: ${over} over the plan as
+      Contingency at ${unbroken(formatPercent(reading?.confidence ?? level))}: ${unbroken(over)} over the plan as
       written${reading === undefined ? "" : ", read off the curve"}.
     </p>`;
 }

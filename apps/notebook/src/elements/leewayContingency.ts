@@ -24,7 +24,7 @@ export class LeewayContingency extends AskingElement<"explain"> {
               <leeway-figure chart="sharesDays" .answer=${answer} theme=${theme}></leeway-figure>
               <leeway-figure chart="sharesMoney" .answer=${answer} theme=${theme}></leeway-figure>
             </div>
-            <p class="note">${meaningSentence(answer)} ${errorSentence(answer) ?? ""}</p>
+            <p class="note">${unbroken(`${meaningSentence(answer)} ${errorSentence(answer) ?? ""}`)}</p>
             <div class="figures two">
               <leeway-figure chart="walkDays" .answer=${answer} theme=${theme}></leeway-figure>
               <leeway-figure chart="walkMoney" .answer=${answer} theme=${theme}></leeway-figure>

@@ -1,5 +1,6 @@
 import type { Figure, Theme } from "@leeway/charts";
 import { html, nothing } from "lit";
+import { unbroken } from "../words/unbroken.ts";
 import type * as Charts from "./charts.ts";
 import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
@@ -106,6 +107,8 @@ export class LeewayFigure extends PageElement {
     const details = drawn.querySelector("details");
     if (details !== null) details.open = open;
     plainEmptyHeaders(drawn);
+    for (const cell of drawn.querySelectorAll(".figure-table :is(caption, th, td)"))
+      cell.textContent = unbroken(cell.textContent ?? "");
     place.replaceChildren(drawn);
     this.figure = figure;
     this.toggleAttribute("drawn", true);

@@ -105,8 +105,22 @@ export class LeewayPlanText extends LongElement {
     const from = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
     area.focus();
     area.setSelectionRange(from, from + (lines[line - 1]?.length ?? 0));
-    area.scrollTop = (area.scrollHeight / lines.length) * Math.max(0, line - 6);
+    area.scrollTop = heightOf(area, lines.slice(0, Math.max(0, line - 6)));
   }
+}
+
+/** Px that these lines take in the area, long ones in as many lines as they are wrapped to. */
+function heightOf(area: HTMLTextAreaElement, lines: readonly string[]): number {
+  if (lines.length === 0) return 0;
+  const twin = area.cloneNode() as HTMLTextAreaElement;
+  twin.removeAttribute("id");
+  twin.rows = 1;
+  twin.style.cssText = `position: absolute; visibility: hidden; content-visibility: visible; height: 0; min-height: 0; padding-block: 0; width: ${area.offsetWidth}px; overflow-y: scroll`;
+  twin.value = lines.join("\n");
+  area.after(twin);
+  const { scrollHeight } = twin;
+  twin.remove();
+  return scrollHeight;
 }
 
 customElements.define("leeway-plan-text", LeewayPlanText);

@@ -75,7 +75,7 @@ export class LeewayReach extends AskingElement<"reach"> {
       <p class="finding">${unbroken(reachSentence(answer))}</p>
       ${otherSentences(answer).map((sentence) => html`<p>${unbroken(sentence)}</p>`)}
       ${way === undefined || way.steps.length === 0 ? nothing : reachRows(answer, way)}
-      <p class="note">${answer.how.text} ${samplingSentence(answer)} ${answer.notes.join(" ")}</p>
+      <p class="note">${unbroken(`${answer.how.text} ${samplingSentence(answer)} ${answer.notes.join(" ")}`)}</p>
     </div>`;
   }
 

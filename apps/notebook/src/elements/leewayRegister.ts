@@ -8,6 +8,7 @@ import { removeEntry } from "../plan/removeEntry.ts";
 import { delayUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
 import { unbroken } from "../words/unbroken.ts";
+import { cellLabel } from "./cellLabel.ts";
 import { entryDetails } from "./entryDetails.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
@@ -147,7 +148,7 @@ export class LeewayRegister extends LongElement {
             : html`<button type="button" class="adds-button" data-adds="${path}.responses" @click=${() => this.#openDraft(`${path}.responses`)}>Add a response<span class="unseen"> to ${entry.name}</span></button>`
         }
       </th>
-      <td role="cell" class="number"><span class="cell-label">Chance, %</span>${field({
+      <td role="cell" class="number">${cellLabel("Chance, %")}${field({
         label: `${entry.name}: chance, in per cent`,
         committed: percentText(entry.probability),
         shown: this.pending.get(chancePath)?.cells.value,
@@ -162,13 +163,16 @@ export class LeewayRegister extends LongElement {
       })}</td>
       ${
         inputs.length > 0
-          ? inputs.map((input) => html`<td role="cell" class="number">${input}</td>`)
+          ? inputs.map(
+              (input, at) =>
+                html`<td role="cell" class="number">${cellLabel(["Low", "Likely", "High"][at])}${input}</td>`,
+            )
           : html`<td role="cell" class="words" colspan="3">
               ${delay === undefined ? html`<span class="quiet">no delay</span>` : outcomesWords(delay, unit)}
             </td>`
       }
       <td role="cell" class="status" data-text=${statusWords(entry, entry.status)}>
-        <select
+        ${cellLabel("State")}<select
           aria-label="${entry.name}: state"
           ?disabled=${this.readonly}
           @change=${(event: Event) => {
@@ -264,7 +268,7 @@ export class LeewayRegister extends LongElement {
     const days = driver?.days ?? 0;
     const money = driver?.money ?? 0;
     const width = `${Math.min(100, Math.abs(days / most) * 100)}%`;
-    return html`<td role="cell" class="adds">
+    return html`<td role="cell" class="adds">${cellLabel("Adds, on average")}
       <svg class="adds-bar" aria-hidden="true"><rect class="register-mark" y="7" height="10" width=${width} /></svg>
       <span>${formatDays(days, "")}<span class="stacked-unit"> working days</span></span>
       <span><span class="stacked-unit">${this.forecast.plan.currency} </span>${formatMoney(roundSignificant(money, 3), "")}</span>

@@ -2,6 +2,7 @@ import { groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { commandWords, type SourceKey, sourceOf } from "../words/sourceWords.ts";
+import { unbroken } from "../words/unbroken.ts";
 import { PageElement } from "./pageElement.ts";
 
 /** Px between the figure and its panel, and between the panel and the edge of the window. */
@@ -71,7 +72,7 @@ export class LeewaySource extends PageElement {
       <h2 id="source-title" tabindex="-1"><span class="unseen">Where it comes from: </span>${source.title}</h2>
       <p>${source.how}</p>
       <dl>
-        ${inputs.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}
+        ${inputs.map(([term, value]) => html`<div><dt>${term}</dt><dd>${unbroken(value)}</dd></div>`)}
         <div class="hash"><dt>Plan, SHA-256</dt><dd>${forecast.plan.sha256}</dd></div>
       </dl>
       <p class="source-command">The same, on this plan's file: <code>${command}</code>, at <code>${source.at}</code></p>

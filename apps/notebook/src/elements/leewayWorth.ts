@@ -34,7 +34,7 @@ export class LeewayWorth extends AskingElement<"responses"> {
           <div class=${this.older ? "settling" : ""}>
             ${
               answer.responses.length === 0
-                ? html`<p class="finding">${worthSentence(answer)}</p>`
+                ? html`<p class="finding">${unbroken(worthSentence(answer))}</p>`
                 : html`<div class="figures">
                     <leeway-figure chart="responseWorth" .answer=${answer} theme=${this.theme}></leeway-figure>
                   </div>`

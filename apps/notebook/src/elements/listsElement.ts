@@ -7,6 +7,7 @@ import { phaseNeeded } from "../plan/phases.ts";
 import { data, leave, listAt } from "../plan/removeTask.ts";
 import { statedAt } from "../plan/stated.ts";
 import type { Pending } from "../store/state.ts";
+import { cellLabel } from "./cellLabel.ts";
 import { draftRow } from "./draftRow.ts";
 import { send } from "./events.ts";
 import { field, type Suggests } from "./field.ts";
@@ -164,7 +165,7 @@ export abstract class ListsElement extends LongElement {
       const tools = !spec.fixed && place === spec.columns.length - 1;
       const from = column;
       column += one.span ?? 1;
-      const label = html`<span class="cell-label" aria-hidden="true">${one.heading}</span>`;
+      const label = cellLabel(one.heading);
       if (one.cells !== undefined)
         return one
           .cells(item, path, at, from)

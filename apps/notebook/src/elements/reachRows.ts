@@ -1,13 +1,14 @@
 import { columnDays, formatDate, formatPercent, groupDigits, quoteName } from "@leeway/charts";
 import type { Reach, ReachStep, ReachWay } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
+import { unbroken } from "../words/unbroken.ts";
 
 const verbs: Record<ReachStep["kind"], string> = { response: "Adopt", scope: "Drop", capacity: "Add" };
 
 /** The steps of a way, each with what it costs and adds to those before it. */
 export function reachRows(reach: Reach, way: ReachWay): TemplateResult {
   const { plan, asked, chance } = reach;
-  return html`<table class="levels">
+  return html`<table class="levels apart">
     <caption>Step by step; days: of the finish at ${formatPercent(asked.confidence)}</caption>
     <thead>
       <tr>
@@ -27,7 +28,7 @@ export function reachRows(reach: Reach, way: ReachWay): TemplateResult {
       ${way.steps.map(
         (step) => html`<tr>
           <th scope="row">${verbs[step.kind]} ${step.capacity === undefined ? "" : `${step.capacity} of `}${quoteName(step.name)}${
-            step.from === undefined ? "" : ` from ${formatDate(step.from, "short")}`
+            step.from === undefined ? "" : unbroken(` from ${formatDate(step.from, "short")}`)
           }${step.kind === "scope" ? html`<span class="quiet">. Lost: ${step.lost ?? "the plan does not say"}</span>` : nothing}</th>
           <td class="number">${groupDigits(Math.round(step.cost))}</td>
           <td class="number">${columnDays(step.effect.workingDays, true)}</td>

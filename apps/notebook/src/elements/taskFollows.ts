@@ -2,6 +2,7 @@ import { formatDate, formatPercent } from "@leeway/charts";
 import type { Forecast, Plan, Task, TaskForecast } from "@leeway/core";
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { TimeScale } from "../words/timeScale.ts";
+import { unbroken } from "../words/unbroken.ts";
 
 /** Months above the bars. */
 export function timeAxis(scale: TimeScale): TemplateResult {
@@ -32,12 +33,12 @@ export function taskFollows(
   const { p10, p90 } = found.finishDates;
   return html`<td role="cell" class="when">${bar(found, forecast, scale)}</td>
     <td role="cell" class="finish">
-      ${p10 === p90 ? formatDate(p10, "shortest") : `${formatDate(p10, "shortest")} – ${formatDate(p90, p10.slice(0, 4) === p90.slice(0, 4) ? "shortest" : "short")}`}
+      ${unbroken(p10 === p90 ? formatDate(p10, "shortest") : `${formatDate(p10, "shortest")} – ${formatDate(p90, p10.slice(0, 4) === p90.slice(0, 4) ? "shortest" : "short")}`)}
       ${found.needed < 1 ? html`<span class="quiet">needed ${formatPercent(found.needed)}</span>` : nothing}
       ${
         found.target === undefined || plan.tasks.length === 0
           ? nothing
-          : html`<span class="quiet">by ${formatDate(found.target.date, "shortest")}: ${formatPercent(found.target.chance)}</span>`
+          : html`<span class="quiet">by ${unbroken(formatDate(found.target.date, "shortest"))}: ${formatPercent(found.target.chance)}</span>`
       }
     </td>
     <td role="cell" class="critical"><span class="cell-label">critical </span>${formatPercent(found.critical)}</td>`;

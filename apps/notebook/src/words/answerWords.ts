@@ -40,10 +40,14 @@ export function contingencyWords(forecast: Forecast): { days: string; money: str
   };
 }
 
-/** What adds most to the finish on average, the largest first. */
+/** All that adds to the finish on average, as far as one decimal shows it. */
+export function driversAdding(forecast: Forecast): Driver[] {
+  return forecast.drivers.filter((driver) => driver.days >= 0.05);
+}
+
+/** What adds most to it, the largest first. */
 export function largestDrivers(forecast: Forecast): Driver[] {
-  return [...forecast.drivers]
-    .filter((driver) => driver.days >= 0.05)
+  return driversAdding(forecast)
     .sort((a, b) => b.days - a.days || (a.id < b.id ? -1 : 1))
     .slice(0, named);
 }
