@@ -32,7 +32,10 @@ function words(now: Forecast, was: Forecast): string[] {
     levelInShort(now),
     levelInShort(spokenOf(now, reading)),
     readContingencyWords(now, reading),
-    ...levelsOf(now, place, place).levels.flatMap((level) => [level.words, level.limits]),
+    ...levelsOf(now, { broad: place, slim: place }, { broad: place, slim: place }).levels.flatMap((level) => [
+      level.words,
+      level.limits,
+    ]),
   ];
 }
 
