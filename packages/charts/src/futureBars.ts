@@ -19,7 +19,7 @@ import { roundSignificant } from "./words/roundSignificant.ts";
  * Reads all but `cost.lines`. Any number of tasks; height grows with them.
  */
 export function futureBars(future: Future, options: ChartOptions): Figure {
-  const { tasks, finish, asWritten, events, path, stamp, plan } = future;
+  const { tasks, finish, asWritten, events, path, stamp } = future;
   const touched = eventsByTask(future);
   const occurred = events.filter((event) => event.occurred);
   const elsewhere = occurred.filter(
