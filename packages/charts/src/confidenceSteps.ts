@@ -4,6 +4,7 @@ import { stepsFinding } from "./confidence/stepsFinding.ts";
 import { dayMs, isoToMs } from "./dates/dayToIso.ts";
 import { emptyDrawing } from "./draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
+import { levelsSpend } from "./sentences/speaksOfMoney.ts";
 import { columnDays } from "./words/columnDays.ts";
 import { formatDate } from "./words/formatDate.ts";
 import { formatMoney } from "./words/formatMoney.ts";
@@ -13,13 +14,15 @@ import { limitStep, roundToStep } from "./words/roundToLimits.ts";
 
 /**
  * Why this confidence: for every level the date and the sum that hold it, as bars from the plan as written, and
- * what lateness is still to be expected beyond, where the plan prices it. The level committed to is marked.
+ * what lateness is still to be expected beyond, where the plan prices it. The level committed to is marked. A plan
+ * without money is drawn in dates alone.
  *
- * Reads `steps`, `stop`, `asWritten`, `confidence`, `plan`.
+ * Reads `steps`, `stop`, `asWritten`, `confidence`, `plan`, `lateness`, `joint.asked`.
  */
 export function confidenceSteps(answer: Confidence, options: ChartOptions): Figure {
   const { steps, asWritten, confidence, plan, stop } = answer;
   const priced = steps.some((step) => step.latenessLeft !== undefined);
+  const spends = levelsSpend(answer);
   const sum = roundedSums(steps);
   const money = (value: number) => formatMoney(roundSignificant(value, 2), "");
   const signed = (value: number) => formatMoney(roundSignificant(value, 2), "", true);
@@ -38,7 +41,9 @@ export function confidenceSteps(answer: Confidence, options: ChartOptions): Figu
         text: formatDate(step.date),
       })),
     },
-    {
+  ];
+  if (spends)
+    panels.push({
       heading: `Costs at most, ${plan.currency}`,
       base: asWritten.cost,
       written: `as written ${sum(asWritten.cost)}`,
@@ -48,8 +53,7 @@ export function confidenceSteps(answer: Confidence, options: ChartOptions): Figu
         high: step.costHigh,
         text: sum(step.cost),
       })),
-    },
-  ];
+    });
   if (priced)
     panels.push({
       heading: `Lateness left, ${plan.currency}`,
@@ -68,9 +72,9 @@ export function confidenceSteps(answer: Confidence, options: ChartOptions): Figu
     { name: "Level", align: "start" as const },
     { name: "Finish by", align: "end" as const },
     { name: "Limits", align: "end" as const },
-    { name: "Costs at most", unit: plan.currency, align: "end" as const },
+    ...(spends ? [{ name: "Costs at most", unit: plan.currency, align: "end" as const }] : []),
     { name: "The step takes", unit: "working days", align: "end" as const },
-    { name: "The step takes", unit: plan.currency, align: "end" as const },
+    ...(spends ? [{ name: "The step takes", unit: plan.currency, align: "end" as const }] : []),
     ...(priced
       ? [
           { name: "It avoids in lateness", unit: plan.currency, align: "end" as const },
@@ -82,7 +86,7 @@ export function confidenceSteps(answer: Confidence, options: ChartOptions): Figu
   return {
     title,
     subtitle: `What each level of confidence takes, from the plan as written on${priced ? ", and the lateness still to be expected beyond its date" : ""}; whiskers: 95 % sampling limits`,
-    summary: summary(answer, sum, priced),
+    summary: summary(answer, spends ? sum : undefined, priced),
     table: {
       columns,
       rows: steps.map((step) => [
@@ -91,9 +95,9 @@ export function confidenceSteps(answer: Confidence, options: ChartOptions): Figu
         step.lowDate === step.highDate
           ? formatDate(step.lowDate)
           : `${formatDate(step.lowDate)} to ${formatDate(step.highDate)}`,
-        sum(step.cost),
+        ...(spends ? [sum(step.cost)] : []),
         step.bought === undefined ? "" : columnDays(step.bought.workingDays, true),
-        step.bought === undefined ? "" : signed(step.bought.money),
+        ...(spends ? [step.bought === undefined ? "" : signed(step.bought.money)] : []),
         ...(priced
           ? [
               step.avoided === undefined ? "" : money(step.avoided),
@@ -117,13 +121,13 @@ function roundedSums(steps: readonly ConfidenceStep[]): (value: number) => strin
 
 function summary(
   { steps, plan, confidence, missing }: Confidence,
-  sum: (value: number) => string,
+  sum: ((value: number) => string) | undefined,
   priced: boolean,
 ): string {
   const [first, last] = [steps[0], steps[steps.length - 1]];
   if (first === undefined || last === undefined) return "No level of confidence has been tried.";
   const say = (step: ConfidenceStep) =>
-    `${formatPercent(step.p)} takes ${formatDate(step.date)} and ${plan.currency} ${sum(step.cost)}`;
+    `${formatPercent(step.p)} takes ${formatDate(step.date)}${sum === undefined ? "" : ` and ${plan.currency} ${sum(step.cost)}`}`;
   const own = steps.find((step) => step.p === confidence);
   const said = [...new Set([first, own ?? first, last])].map(say).join("; ");
   const left =

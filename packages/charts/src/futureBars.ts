@@ -19,7 +19,7 @@ import { roundSignificant } from "./words/roundSignificant.ts";
  * Reads all but `cost.lines`. Any number of tasks; height grows with them.
  */
 export function futureBars(future: Future, options: ChartOptions): Figure {
-  const { tasks, finish, asWritten, events, path, stamp, plan } = future;
+  const { tasks, finish, asWritten, events, path, stamp } = future;
   const touched = eventsByTask(future);
   const occurred = events.filter((event) => event.occurred);
   const elsewhere = occurred.filter(
@@ -37,7 +37,7 @@ export function futureBars(future: Future, options: ChartOptions): Figure {
   return {
     title: finding(future, later),
     subtitle: `${which}: when each task was done. Full bars set the finish; plum squares: a risk or a wrong assumption struck; diamonds: finishes as written`,
-    summary: `${which}: it finishes on ${formatDate(finish.date, "long")}, no later than which ${formatPercent(finish.level)} of the futures finish, and costs ${formatMoney(roundSignificant(future.cost.total, 4), plan.currency)}. ${occurred.length === 0 ? "No risk occurred." : `Occurred: ${occurred.map((event) => quoteName(event.name)).join(", ")}.`} The path that set the finish: ${path.map(({ task }) => plainName(task.name, 60)).join(", ") || "none"}.`,
+    summary: `${which}: it finishes on ${formatDate(finish.date, "long")}, no later than which ${formatPercent(finish.level)} of the futures finish${costWords(future)}. ${occurred.length === 0 ? "No risk occurred." : `Occurred: ${occurred.map((event) => quoteName(event.name)).join(", ")}.`} The path that set the finish: ${path.map(({ task }) => plainName(task.name, 60)).join(", ") || "none"}.`,
     table: {
       columns: [
         { name: "Task", align: "start" },
@@ -112,4 +112,10 @@ function finding({ finish, asWritten, events, asWritten: { date } }: Future, lat
   return columnDays(later) === "0"
     ? `In this future ${risks} and the plan finishes on ${by}, as written on ${size}`
     : `In this future ${risks} and the plan finishes on ${by}, ${size}`;
+}
+
+/** Nothing where no future of the plan costs anything. */
+function costWords({ cost, plan }: Future): string {
+  if (cost.total === 0 && cost.level === 1) return "";
+  return `, and costs ${formatMoney(roundSignificant(cost.total, 4), plan.currency)}`;
 }

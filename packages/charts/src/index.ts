@@ -50,8 +50,15 @@ export {
 } from "./sentences/movedSentences.ts";
 export { nothingMoves } from "./sentences/nothingMoves.ts";
 export { otherSentences, reachSentence, samplingSentence } from "./sentences/reachSentences.ts";
+export { forecastSpends, levelsSpend, reachSpends, responsesSpend } from "./sentences/speaksOfMoney.ts";
 export { statedSum } from "./sentences/statedSum.ts";
-export { countSentences, isEven, roughSum, worthSentence } from "./sentences/worthSentences.ts";
+export {
+  countSentences,
+  isEven,
+  rankedResponses,
+  roughSum,
+  worthSentence,
+} from "./sentences/worthSentences.ts";
 export { sharesDays } from "./sharesDays.ts";
 export { sharesMoney } from "./sharesMoney.ts";
 export { spending } from "./spending.ts";

@@ -63,7 +63,7 @@ function headSentence(answer: AssumptionsTested, first: AssumptionTested | undef
   const { assumptions, base, confidence } = answer;
   if (assumptions.length === 0) return "The plan states no assumption that could still prove wrong.";
   if (first?.ifFalse === undefined)
-    return "No assumption of this plan moves its date or its sum: none states what happens when it is wrong.";
+    return `No assumption of this plan moves its date${spends(answer) ? " or its sum" : ""}: none states what happens when it is wrong.`;
   const { standing, moved } = first.ifFalse;
   return (
     `The most load-bearing: “${first.statement}”. Were it false, the ${formatPercent(confidence)} level would go from ` +
@@ -71,19 +71,32 @@ function headSentence(answer: AssumptionsTested, first: AssumptionTested | undef
   );
 }
 
+/** Whether the plan speaks of money: as it stands, or were one of them false. */
+function spends({ base, asked, assumptions }: AssumptionsTested): boolean {
+  return (
+    asked.budget !== undefined ||
+    base.cost !== 0 ||
+    assumptions.some(({ ifFalse }) => ifFalse !== undefined && ifFalse.moved.money !== 0)
+  );
+}
+
 function movedWords(
   { workingDays, money }: { workingDays: number; money: number },
-  { plan }: AssumptionsTested,
+  answer: AssumptionsTested,
 ): string {
   const days = formatDays(Math.abs(workingDays));
   const time = days.startsWith("0 ") ? "no day" : `${days} ${workingDays < 0 ? "earlier" : "later"}`;
+  if (!spends(answer)) return time;
+  const { plan } = answer;
   const sum = roundMove(money);
   return sum === 0
     ? `${time}, for the same sum`
     : `${time}, and ${formatMoney(Math.abs(sum), plan.currency)} ${sum < 0 ? "less" : "more"}`;
 }
 
-function tableLines({ assumptions, plan, asked, chance }: AssumptionsTested, width: number): string[] {
+function tableLines(answer: AssumptionsTested, width: number): string[] {
+  const { assumptions, plan, asked, chance } = answer;
+  const money = spends(answer);
   const tested = assumptions.filter(({ ifFalse }) => ifFalse !== undefined);
   if (tested.length === 0) return [];
   const right = (heading: string): Column => ({ heading, align: "right" });
@@ -93,7 +106,7 @@ function tableLines({ assumptions, plan, asked, chance }: AssumptionsTested, wid
     statement,
     formatPercent(chanceWrong),
     columnDays(ifFalse?.moved.workingDays ?? 0, true),
-    signed(roundMove(ifFalse?.moved.money ?? 0)),
+    ...(money ? [signed(roundMove(ifFalse?.moved.money ?? 0))] : []),
     ...(date ? [formatPercent(ifFalse?.chance.finishBy ?? 0)] : []),
     ...(sum ? [formatPercent(ifFalse?.chance.budget ?? 0)] : []),
   ]);
@@ -112,7 +125,7 @@ function tableLines({ assumptions, plan, asked, chance }: AssumptionsTested, wid
         { heading: "", align: "left" },
         right("wrong"),
         right("days"),
-        right(plan.currency),
+        ...(money ? [right(plan.currency)] : []),
         ...(date ? [right("date asked")] : []),
         ...(sum ? [right("sum asked")] : []),
       ],

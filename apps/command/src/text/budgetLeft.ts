@@ -15,8 +15,12 @@ const ways: Record<SettledEntry["how"], string> = {
   several: "several",
 };
 
-/** Contingency left against what may still be needed; what settled entries held; how it runs off. */
-export function leftLines(left: ContingencyLeft, width: number): string[][] {
+/**
+ * Contingency left against what may still be needed; what settled entries held; how it runs off.
+ *
+ * @param spends  Whether the plan has money; else all is told in days.
+ */
+export function leftLines(left: ContingencyLeft, spends: boolean, width: number): string[][] {
   const money = leftMoney(left);
   const days = leftDays(left);
   const { plan, settled, release, missing } = left;
@@ -32,25 +36,28 @@ export function leftLines(left: ContingencyLeft, width: number): string[][] {
           `${leftFinding(left, days)}. Agreed: ${formatDate(left.days.agreedDate)}, ${sources[left.days.agreedFrom]}.`,
         ]),
   ];
-  const both = (effect: Effect) => [days.column(effect.workingDays), money.column(effect.money)];
+  const both = (effect: Effect) => [
+    days.column(effect.workingDays),
+    ...(spends ? [money.column(effect.money)] : []),
+  ];
   const none = (effect: Effect) => effect.workingDays === 0 && effect.money === 0;
   const head = [
     { heading: "", align: "left" } as Column,
     { heading: "", align: "left" } as Column,
     right("held: days"),
-    right(plan.currency),
+    ...(spends ? [right(plan.currency)] : []),
     right("may go: days"),
-    right(plan.currency),
+    ...(spends ? [right(plan.currency)] : []),
   ];
   const rows = settled.map(({ name, how, held, mayRelease }) => [
     name,
     ways[how],
     ...both(held),
-    ...(how === "occurred" || how === "several" ? ["", ""] : both(mayRelease)),
+    ...(how === "occurred" || how === "several" ? both(mayRelease).map(() => "") : both(mayRelease)),
   ]);
   const told = none(release)
     ? "Nothing of it may go: what is left is needed for what remains."
-    : `A proposal, for whoever holds the contingency: ${days.say(release.workingDays)} and ${money.say(release.money)} may go. It is no more than was held for what can no longer happen, and no more than is left beyond what may still be needed.`;
+    : `A proposal, for whoever holds the contingency: ${days.say(release.workingDays)}${spends ? ` and ${money.say(release.money)}` : ""} may go. It is no more than was held for what can no longer happen, and no more than is left beyond what may still be needed.`;
   return [
     ["Contingency left", ...parts.flatMap((part) => wrap(part, width - 2).map((line) => `  ${line}`))],
     ...(rows.length === 0
@@ -59,7 +66,7 @@ export function leftLines(left: ContingencyLeft, width: number): string[][] {
           [
             "No longer open: what was held for it",
             ...table(head, rows, width),
-            ...happened(left, width),
+            ...happened(left, spends, width),
             ...wrap(told, width),
           ],
         ]),
@@ -69,13 +76,14 @@ export function leftLines(left: ContingencyLeft, width: number): string[][] {
 }
 
 /** What happened is in the plan as written now: what it adds there, against what was held for it. */
-function happened(left: ContingencyLeft, width: number): string[] {
+function happened(left: ContingencyLeft, spends: boolean, width: number): string[] {
   const occurred = left.settled.filter(({ took }) => took !== undefined);
   if (occurred.length === 0) return [];
   const sum = (of: (one: SettledEntry) => Effect | undefined) => {
     const parts = occurred.map(of);
     const all = (part: keyof Effect) => parts.reduce((total, one) => total + (one?.[part] ?? 0), 0);
-    return `${leftDays(left).say(all("workingDays"))} and ${leftMoney(left).say(all("money"))}`;
+    const days = leftDays(left).say(all("workingDays"));
+    return spends ? `${days} and ${leftMoney(left).say(all("money"))}` : days;
   };
   const took = sum((one) => one.took);
   const held = sum((one) => one.held);

@@ -32,7 +32,7 @@ export function budgetText(
       : wrap("The plan speaks of no money: give tasks a `cost`, people a `rate`, or `overheads`.", width),
     ...(spends ? componentLines(budget, width) : []),
     ...monthLines(budget, width),
-    ...(budget.left === undefined ? [] : leftLines(budget.left, width)),
+    ...(budget.left === undefined ? [] : leftLines(budget.left, spends, width)),
     ...worthLines(budget, width),
     [
       "What to look at next",
@@ -40,10 +40,12 @@ export function budgetText(
       `  leeway reach ${planName}`,
       `  leeway money ${planName} --charts charts`,
     ],
-    wrap(
-      "The figures support a decision about money; your own rules for approval and the advice of those answerable for accounts come first.",
-      width,
-    ),
+    spends
+      ? wrap(
+          "The figures support a decision about money; your own rules for approval and the advice of those answerable for accounts come first.",
+          width,
+        )
+      : [],
     wrap(explanationStamp(budget.stamp), width),
   ];
   return `${blocks

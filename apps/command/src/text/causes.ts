@@ -31,7 +31,8 @@ export function driverLines(forecast: Forecast, width: number): string[] {
     ...(money ? [meanSum(driver.money)] : []),
     bar(driver.days, largest, room),
   ]);
-  return ["What drives it: working days and money it adds, on average", ...table(columns, rows, width)];
+  const what = money ? "working days and money it adds" : "working days it adds";
+  return [`What drives it: ${what}, on average`, ...table(columns, rows, width)];
 }
 
 function side(days: number): string {

@@ -1,10 +1,8 @@
-import { formatMoney, groupDigits, roundSignificant, roundToLimits } from "@leeway/charts";
+import { forecastSpends, formatMoney, groupDigits, roundSignificant, roundToLimits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 
 /** Whether the plan speaks of money at all; a plan without costs is told in days alone. */
-export function hasMoney(forecast: Forecast): boolean {
-  return forecast.cost.sd > 0 || forecast.cost.mean !== 0 || forecast.asked.budget !== undefined;
-}
+export const hasMoney: (forecast: Forecast) => boolean = forecastSpends;
 
 /** The committed sum, to the digits its sampling limits support. */
 export function committedSum(forecast: Forecast): string {

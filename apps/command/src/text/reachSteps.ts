@@ -1,4 +1,4 @@
-import { columnDays, formatDate, formatPercent, groupDigits, plainName } from "@leeway/charts";
+import { columnDays, formatDate, formatPercent, groupDigits, plainName, reachSpends } from "@leeway/charts";
 import type { Reach, ReachStep, ReachWay } from "@leeway/core";
 import { inset } from "./inset.ts";
 import { type Column, table } from "./page.ts";
@@ -7,16 +7,17 @@ import { type Column, table } from "./page.ts";
 export function stepLines(reach: Reach, way: ReachWay, title: string, width: number): string[] {
   if (way.steps.length === 0) return [];
   const { plan, asked, chance } = reach;
+  const spends = reachSpends(reach);
   const columns: Column[] = [
     { heading: "", align: "left" },
-    { heading: `costs, ${plan.currency}`, align: "right" },
+    ...(spends ? [{ heading: `costs, ${plan.currency}`, align: "right" } as const] : []),
     { heading: "days", align: "right" },
     { heading: "chance", align: "right" },
     { heading: "adds", align: "right" },
   ];
   const rows = way.steps.map((step) => [
     `${verbs[step.kind]} ${what(step)}`,
-    groupDigits(Math.round(step.cost)),
+    ...(spends ? [groupDigits(Math.round(step.cost))] : []),
     columnDays(step.effect.workingDays, true),
     formatPercent(step.chance),
     points(step.bought),
@@ -29,7 +30,11 @@ export function stepLines(reach: Reach, way: ReachWay, title: string, width: num
   );
   return [
     title,
-    ...table(columns, [["as it stands", "", "", formatPercent(chance), ""], ...rows], width),
+    ...table(
+      columns,
+      [["as it stands", ...(spends ? [""] : []), "", formatPercent(chance), ""], ...rows],
+      width,
+    ),
     ...[legend, ...lost].flatMap((text) => inset(text, width)),
   ];
 }

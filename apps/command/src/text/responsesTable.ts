@@ -4,6 +4,8 @@ import {
   formatPercent,
   groupDigits,
   plainName,
+  rankedResponses,
+  responsesSpend,
   roundSignificant,
   worthRounding,
 } from "@leeway/charts";
@@ -16,8 +18,10 @@ export type Basis = "given" | "alone";
 
 /** The responses side by side. */
 export function responseLines(answer: Responses, basis: Basis, width: number): string[] {
-  const { responses, plan, confidence } = answer;
+  const { plan, confidence } = answer;
+  const responses = rankedResponses(answer);
   if (responses.length === 0) return [];
+  const spends = responsesSpend(answer);
   const level = formatPercent(confidence);
   const chance = chanceOf(answer);
   const priced = answer.stands.mean.lateness !== undefined;
@@ -26,26 +30,24 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
   const round = worthRounding(answer);
   const columns: Column[] = [
     { heading: "", align: "left" },
-    { heading: "costs", align: "right" },
-    { heading: "days", align: "right" },
-    { heading: plan.currency, align: "right" },
+    ...(spends ? [right("costs")] : []),
+    right("days"),
+    ...(spends ? [right(plan.currency)] : []),
     ...(chance === undefined ? [] : [{ heading: "chance", align: "right" } as const]),
     ...(priced && wide ? [{ heading: "lateness", align: "right" } as const] : []),
-    { heading: "net worth", align: "right" },
-    ...(wide ? [{ heading: "±", align: "right" } as const] : []),
+    ...(spends ? [right("net worth"), ...(wide ? [right("±")] : [])] : []),
   ];
   const rows = responses.map((one) => {
     const effect = one[basis];
     return [
       // In front, where a narrow page does not cut it off.
       (adopted ? (one.adopted ? "* " : "  ") : "") + plainName(one.action),
-      groupDigits(Math.round(one.cost)),
+      ...(spends ? [groupDigits(Math.round(one.cost))] : []),
       columnDays(effect.workingDays, true),
-      money(effect.money),
+      ...(spends ? [money(effect.money)] : []),
       ...(chance === undefined ? [] : [points(chance.of(effect))]),
       ...(priced && wide ? [money(-(effect.latenessAvoided ?? 0))] : []),
-      money(effect.netWorth, round),
-      ...(wide ? [limits(effect.netWorthError)] : []),
+      ...(spends ? [money(effect.netWorth, round), ...(wide ? [limits(effect.netWorthError)] : [])] : []),
     ];
   });
   const title =
@@ -55,12 +57,20 @@ export function responseLines(answer: Responses, basis: Basis, width: number): s
         ? `With the adopted ones as they are (* adopted), at ${level}`
         : `What each response changes at ${level}`;
   const legend = [
-    "costs: mean; days and sum: at the level committed to",
+    spends
+      ? "costs: mean; days and sum: at the level committed to"
+      : "days: of the finish at the level committed to",
     ...(chance === undefined ? [] : [`chance: of ${chance.what}, in points of 100`]),
     ...(priced && wide ? ["lateness: its mean cost"] : []),
-    `net worth: mean money saved less the cost${wide ? ", ± its 95 % sampling limits" : ""}`,
+    ...(spends
+      ? [`net worth: mean money saved less the cost${wide ? ", ± its 95 % sampling limits" : ""}`]
+      : []),
   ];
   return [title, ...table(columns, rows, width), ...inset(`${legend.join("; ")}.`, width)];
+}
+
+function right(heading: string): Column {
+  return { heading, align: "right" };
 }
 
 /** The chance a table shows: of date and sum together where both are asked for. */

@@ -1,4 +1,4 @@
-import { countSentences, groupDigits, worthSentence } from "@leeway/charts";
+import { countSentences, groupDigits, responsesSpend, worthSentence } from "@leeway/charts";
 import type { Responses, ScenarioChoice } from "@leeway/core";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { type Page, wrap } from "./page.ts";
@@ -41,7 +41,9 @@ export function responsesText(
       ? [
           "What to look at next",
           ...(best === undefined
-            ? [`  leeway responses ${planName}${scenarioOptions(scenario)} --sum ${halfOf(total)}`]
+            ? !responsesSpend(answer)
+              ? []
+              : [`  leeway responses ${planName}${scenarioOptions(scenario)} --sum ${halfOf(total)}`]
             : best.ids.length > 0
               ? [
                   `  leeway forecast ${planName}${scenarioOptions({ ...scenario, with: [...(scenario.with ?? []), ...best.ids] })}`,

@@ -6,12 +6,14 @@ import { html, nothing, type TemplateResult } from "lit";
 const linesShown = 8;
 
 /** What of the register occurred in a future, and what it added. */
-export function futureEvents({ events, plan }: Future): TemplateResult {
+export function futureEvents({ events, plan, cost }: Future): TemplateResult {
   const occurred = events.filter((event) => event.occurred);
   if (occurred.length === 0) {
     const none = events.length === 0 ? "The register is empty." : "Nothing of the register occurred.";
     return html`<h3>What occurred</h3><p>${none}</p>`;
   }
+  // Where every future costs nothing, none of what occurs does.
+  const spends = cost.total !== 0 || cost.level < 1;
   return html`<h3>What occurred</h3>
     <table class="levels">
       <caption>${occurred.length} of ${events.length} risks and assumptions, and what they added</caption>
@@ -20,7 +22,7 @@ export function futureEvents({ events, plan }: Future): TemplateResult {
           <th scope="col">Event</th>
           <th scope="col" class="number">Chance</th>
           <th scope="col" class="number">Days</th>
-          <th scope="col" class="number">${plan.currency}</th>
+          ${spends ? html`<th scope="col" class="number">${plan.currency}</th>` : nothing}
         </tr>
       </thead>
       <tbody>
@@ -31,7 +33,7 @@ export function futureEvents({ events, plan }: Future): TemplateResult {
             }</th>
             <td class="number">${formatPercent(chance)}</td>
             <td class="number">${days === 0 ? "" : columnDays(days, true)}</td>
-            <td class="number">${money === 0 ? "" : groupDigits(Math.round(money))}</td>
+            ${spends ? html`<td class="number">${money === 0 ? "" : groupDigits(Math.round(money))}</td>` : nothing}
           </tr>`,
         )}
       </tbody>

@@ -12,6 +12,7 @@ import {
   largestDrivers,
   type Spoken,
   spends,
+  withSum,
 } from "../words/answerWords.ts";
 import { KnownCalendars } from "../words/knownCalendars.ts";
 import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.ts";
@@ -59,7 +60,7 @@ export class LeewayAnswer extends PageElement {
     const stale = staleWords(state);
     const early = state.answer?.stage === "first" && !settling && stale === undefined;
     return html`<div class="answer ${settling ? "settling" : ""} ${stale === undefined ? "" : "stale"}">
-      <p class="sentence">${this.#sentence(spoken, reading !== undefined, spends(forecast))}</p>
+      <p class="sentence">${this.#sentence(spoken, reading !== undefined)}</p>
       <p class="aside-line">${
         reading !== undefined
           ? "Read off the curve; nothing has been run."
@@ -111,11 +112,11 @@ export class LeewayAnswer extends PageElement {
     return spends(forecast) ? html`${own} and ${this.#figure("money", money, false)}` : own;
   }
 
-  #sentence(spoken: Spoken, read: boolean, money: boolean) {
+  #sentence(spoken: Spoken, read: boolean) {
     const level = committedLevel(spoken);
     return html`${level} of futures finish by
       <strong class="date">${this.#figure("date", formatDate(spoken.committed.date, "long"), read)}</strong>${
-        money
+        spends(spoken)
           ? html`, and ${level} cost no more
       than <strong class="sum">${this.#figure("sum", committedSum(spoken), read)}</strong>`
           : nothing
@@ -166,7 +167,10 @@ export class LeewayAnswer extends PageElement {
     }
     rows.push({
       term: "Plan as written",
-      what: `${formatDate(asWritten.finish)}${money ? `, ${formatMoney(asWritten.cost, plan.currency)}` : ""}`,
+      what: withSum(forecast, formatDate(asWritten.finish), {
+        sum: formatMoney(asWritten.cost, plan.currency),
+        between: ", ",
+      }),
       says: html`${this.#figure("writtenDate", formatPercent(forecast.finish.asWrittenChance), read)} finish by then${
         money
           ? html`,

@@ -1,7 +1,7 @@
 import { formatDate } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { type NotebookState, type Progress, staleWords } from "../store/state.ts";
-import { committedLevel, committedSum, type Spoken, spends } from "../words/answerWords.ts";
+import { committedLevel, committedSum, type Spoken, spends, withSum } from "../words/answerWords.ts";
 import { readingOf, spokenOf } from "../words/levelWords.ts";
 import { moved } from "../words/movedWords.ts";
 import { send } from "./events.ts";
@@ -42,14 +42,13 @@ export class LeewayBar extends PageElement {
             ? nothing
             : reading !== undefined
               ? readLine(spokenOf(forecast, reading))
-              : html`<strong class="date">${formatDate(forecast.committed.date)}</strong>
-              ${spends(forecast) ? html`and <strong class="sum">${committedSum(forecast)}</strong>` : nothing}
+              : html`${dateAndSum(forecast)}
               <span class="quiet">at ${committedLevel(forecast)}</span>
               ${
                 staleWords(state) === undefined
                   ? was === undefined
                     ? nothing
-                    : html`<span class="quiet was">was ${formatDate(was.committed.date)}${spends(was) ? `, ${committedSum(was)}` : ""}</span>`
+                    : html`<span class="quiet was">was ${withSum(was, formatDate(was.committed.date), { between: ", " })}</span>`
                   : html`<span class="stale-mark">not up to date</span>`
               }`
         }
@@ -95,9 +94,13 @@ export class LeewayBar extends PageElement {
 
 /** The level being looked at, in the same line. */
 function readLine(spoken: Spoken) {
-  return html`<strong class="date">${formatDate(spoken.committed.date)}</strong>
-    and <strong class="sum">${committedSum(spoken)}</strong>
+  return html`${dateAndSum(spoken)}
     <span class="quiet">at ${committedLevel(spoken)}, read off the curve</span>`;
+}
+
+function dateAndSum(spoken: Spoken) {
+  return html`<strong class="date">${formatDate(spoken.committed.date)}</strong>
+    ${spends(spoken) ? html`and <strong class="sum">${committedSum(spoken)}</strong>` : nothing}`;
 }
 
 function share(progress: Progress): number {

@@ -120,7 +120,7 @@ export class LeewayChanges extends AskingElement<"compare"> {
       ${
         answer.alsoChanged.length === 0
           ? nothing
-          : html`<details><summary>Changes that move neither date nor sum: ${answer.alsoChanged.length}</summary>
+          : html`<details><summary>Changes that ${hasSums(answer) ? "move neither date nor sum" : "do not move the date"}: ${answer.alsoChanged.length}</summary>
               <ul>${answer.alsoChanged.map((change) => html`<li>${change}</li>`)}</ul></details>`
       }
       ${meaning === undefined ? nothing : html`<p class="note">${meaning}</p>`}

@@ -11,7 +11,7 @@ import { html, nothing } from "lit";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import type { Pending } from "../store/state.ts";
-import { roundMoney } from "../words/answerWords.ts";
+import { roundMoney, spends, withSum } from "../words/answerWords.ts";
 import { readContingencyWords, readingOf } from "../words/levelWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { send } from "./events.ts";
@@ -162,9 +162,14 @@ function levels(forecast: Forecast, trying: number | undefined) {
   const level = forecast.committed.confidence;
   const { contingency } = forecast;
   const reading = readingOf(forecast, trying);
+  const money = spends(forecast);
   const over =
     reading === undefined
-      ? `${formatDays(contingency.workingDays)} (${formatDays(contingency.calendarDays, "calendar day")}) and ${formatMoney(roundMoney(contingency.money, forecast), currency)}`
+      ? withSum(
+          forecast,
+          `${formatDays(contingency.workingDays)} (${formatDays(contingency.calendarDays, "calendar day")})`,
+          { sum: formatMoney(roundMoney(contingency.money, forecast), currency) },
+        )
       : readContingencyWords(forecast, reading);
   return html`<table class="levels">
       <caption>What each level would mean, with the 95 % limits that ${groupDigits(forecast.iterations)} futures leave</caption>
@@ -173,8 +178,7 @@ function levels(forecast: Forecast, trying: number | undefined) {
           <th scope="col">Level</th>
           <th scope="col" class="number">Finish by</th>
           <th scope="col" class="number">limits</th>
-          <th scope="col" class="number">Cost, ${currency}</th>
-          <th scope="col" class="number">limits</th>
+          ${money ? html`<th scope="col" class="number">Cost, ${currency}</th><th scope="col" class="number">limits</th>` : nothing}
         </tr>
       </thead>
       <tbody>
@@ -194,8 +198,12 @@ function levels(forecast: Forecast, trying: number | undefined) {
                 ? "that day"
                 : unbroken(`${formatDate(lowDate, "shortest")} – ${formatDate(highDate, "shortest")}`)
             }</td>
-            <td class="number">${cost === undefined ? "" : formatMoney(roundToLimits(cost.value, cost.low, cost.high), "")}</td>
-            <td class="number quiet">${cost === undefined ? "" : `${limit(cost.low)} – ${limit(cost.high)}`}</td>
+            ${
+              money
+                ? html`<td class="number">${cost === undefined ? "" : formatMoney(roundToLimits(cost.value, cost.low, cost.high), "")}</td>
+            <td class="number quiet">${cost === undefined ? "" : `${limit(cost.low)} – ${limit(cost.high)}`}</td>`
+                : nothing
+            }
           </tr>`,
         )}
       </tbody>

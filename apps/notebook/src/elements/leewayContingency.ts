@@ -1,4 +1,4 @@
-import { errorSentence, gapSentence, meaningSentence } from "@leeway/charts";
+import { errorSentence, gapSentence, meaningSentence, spends } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { unbroken } from "../words/unbroken.ts";
 import { AskingElement } from "./askingElement.ts";
@@ -15,19 +15,21 @@ export class LeewayContingency extends AskingElement<"explain"> {
   protected override render() {
     const answer = this.asked?.answer;
     const { theme } = this;
+    const money = answer !== undefined && spends(answer);
+    const sizes = `figures ${money ? "two" : ""}`;
     return html`${this.status()}${
       answer === undefined
         ? nothing
         : html`<div class=${this.older ? "settling" : ""}>
             <p class="finding">${unbroken(gapSentence(answer))}</p>
-            <div class="figures two">
+            <div class=${sizes}>
               <leeway-figure chart="sharesDays" .answer=${answer} theme=${theme}></leeway-figure>
-              <leeway-figure chart="sharesMoney" .answer=${answer} theme=${theme}></leeway-figure>
+              ${money ? html`<leeway-figure chart="sharesMoney" .answer=${answer} theme=${theme}></leeway-figure>` : nothing}
             </div>
             <p class="note">${unbroken(`${meaningSentence(answer)} ${errorSentence(answer) ?? ""}`)}</p>
-            <div class="figures two">
+            <div class=${sizes}>
               <leeway-figure chart="walkDays" .answer=${answer} theme=${theme}></leeway-figure>
-              <leeway-figure chart="walkMoney" .answer=${answer} theme=${theme}></leeway-figure>
+              ${money ? html`<leeway-figure chart="walkMoney" .answer=${answer} theme=${theme}></leeway-figure>` : nothing}
             </div>
           </div>`
     }`;

@@ -1,12 +1,12 @@
 import type { Theme } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
-import { html } from "lit";
-import { committedLevel } from "../words/answerWords.ts";
+import { html, nothing } from "lit";
+import { committedLevel, spends } from "../words/answerWords.ts";
 import { levelInShort, readingOf, readLimitsWords, spokenOf } from "../words/levelWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { PageElement } from "./pageElement.ts";
 
-/** All futures by finish and by cost, the level committed to as a line on both that can be moved. */
+/** All futures by finish and, where the plan has money, by cost; the level committed to as a line that can be moved. */
 export class LeewayFutures extends PageElement {
   static override properties = {
     forecast: { attribute: false },
@@ -25,9 +25,15 @@ export class LeewayFutures extends PageElement {
   protected override render() {
     const { forecast, theme, trying } = this;
     const settling = this.fading ? "settling" : "";
-    return html`<div class="figures two curves ${settling}">
+    // Until there is an answer both have their place: most plans have money.
+    const money = forecast === undefined || spends(forecast);
+    return html`<div class="figures ${money ? "two" : ""} curves ${settling}">
         <leeway-level-curve chart="finishCurve" .answer=${forecast} .trying=${trying} theme=${theme} ?readonly=${this.readonly}></leeway-level-curve>
-        <leeway-level-curve chart="costCurve" .answer=${forecast} .trying=${trying} theme=${theme} ?readonly=${this.readonly}></leeway-level-curve>
+        ${
+          money
+            ? html`<leeway-level-curve chart="costCurve" .answer=${forecast} .trying=${trying} theme=${theme} ?readonly=${this.readonly}></leeway-level-curve>`
+            : nothing
+        }
       </div>
       <p class="note level-note">${forecast === undefined ? "" : unbroken(this.#note(forecast))}</p>
       <div class="figures ${settling}">
@@ -39,7 +45,7 @@ export class LeewayFutures extends PageElement {
     const reading = readingOf(forecast, this.trying);
     if (reading !== undefined)
       return `${levelInShort(spokenOf(forecast, reading))}. ${readLimitsWords(reading)} Let go, or press Enter, to commit to it; Escape goes back to ${committedLevel(forecast)}.`;
-    return "The committed level is a line on both curves: drag it, or move to its handle and press the arrow keys, to read another level. Under Commitment it can be written as a number.";
+    return `The committed level is a line on ${spends(forecast) ? "both curves" : "the curve"}: drag it, or move to its handle and press the arrow keys, to read another level. Under Commitment it can be written as a number.`;
   }
 }
 

@@ -1,8 +1,9 @@
+import { levelsSpend } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { AskingElement } from "./askingElement.ts";
 import { codeWords } from "./codeWords.ts";
 
-/** Why this level and not another: what each step takes and avoids, and date and sum kept together. */
+/** Why this level and not another: what each step takes and avoids; with money, date and sum kept together. */
 export class LeewayLevel extends AskingElement<"confidence"> {
   protected readonly kind = "confidence";
   protected readonly doing = "Setting the levels side by side";
@@ -14,6 +15,7 @@ export class LeewayLevel extends AskingElement<"confidence"> {
   protected override render() {
     const answer = this.asked?.answer;
     const { theme } = this;
+    const money = answer !== undefined && levelsSpend(answer);
     return html`<div class="asking-line">${this.status()}</div>${
       answer === undefined
         ? nothing
@@ -21,11 +23,11 @@ export class LeewayLevel extends AskingElement<"confidence"> {
             ${answer.missing === undefined ? nothing : html`<p class="note">${codeWords(answer.missing)}</p>`}
             <div class="figures">
               <leeway-figure chart="confidenceSteps" .answer=${answer} theme=${theme}></leeway-figure>
-              <leeway-figure chart="jointDensity" .answer=${answer} theme=${theme}></leeway-figure>
+              ${money ? html`<leeway-figure chart="jointDensity" .answer=${answer} theme=${theme}></leeway-figure>` : nothing}
             </div>
             <p class="note">
-              Money held is not money spent: a step holds its sum whether it is needed or not. Which level is right is
-              for those who answer for the promise; your own rules come first.
+              ${money ? "Money held is not money spent: a step holds its sum whether it is needed or not." : "Days held are not days used: a step holds them whether they are needed or not."}
+              Which level is right is for those who answer for the promise; your own rules come first.
             </p>
           </div>`
     }`;

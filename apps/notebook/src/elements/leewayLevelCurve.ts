@@ -2,7 +2,7 @@ import { type CurvePlace, curvePlace, formatDate, type Theme } from "@leeway/cha
 import { type Forecast, type LevelReading, readLevel } from "@leeway/core";
 import { html } from "lit";
 import { committedLevel, committedSum, type Spoken } from "../words/answerWords.ts";
-import { levelInShort } from "../words/levelWords.ts";
+import { levelInShort, spokenOf } from "../words/levelWords.ts";
 import { send } from "./events.ts";
 import { levelAfter, levelKeys, levelsBetween } from "./levelSteps.ts";
 import { PageElement } from "./pageElement.ts";
@@ -82,7 +82,7 @@ export class LeewayLevelCurve extends PageElement {
     const { trying } = this;
     return trying === undefined || trying === answer.committed.confidence
       ? answer
-      : { plan: answer.plan, committed: readLevel(answer, trying) };
+      : spokenOf(answer, readLevel(answer, trying));
   }
 
   /** With the frame that shows the drawing: measured at once, the page would be laid out in the task that drew. */

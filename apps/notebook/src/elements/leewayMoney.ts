@@ -17,30 +17,40 @@ export class LeewayMoney extends AskingElement<"budget"> {
 
   protected override render() {
     const answer = this.asked?.answer;
+    const money = answer !== undefined && (answer.components.length > 0 || answer.asked !== undefined);
     return html`<div class="asking-line">${this.status()}</div>${
       answer === undefined
         ? nothing
         : html`<div class=${this.older ? "settling" : ""}>
-            <p class="finding">${unbroken(costsWords(answer))}</p>
+            ${money ? html`<p class="finding">${unbroken(costsWords(answer))}</p>` : moneyTables(answer)}
             ${heldWords(answer).map((sentence) => html`<p class="note">${unbroken(sentence)}</p>`)}
-            <div class="figures">
+            ${
+              money
+                ? html`<div class="figures">
               <leeway-figure chart="fundsMonths" .answer=${answer} theme=${this.theme}></leeway-figure>
             </div>
-            ${moneyTables(answer)} ${this.#left(answer)}
-            <p class="note">
+            ${moneyTables(answer)}`
+                : nothing
+            }
+            ${this.#left(answer, money)}
+            ${
+              money
+                ? html`<p class="note">
               The figures support a decision about money; your own rules for approval and the advice of those answerable
               for accounts come first.
-            </p>
+            </p>`
+                : nothing
+            }
           </div>`
     }`;
   }
 
-  #left({ left }: Budget) {
+  #left({ left }: Budget, money: boolean) {
     if (left === undefined) return nothing;
     const { theme } = this;
-    return html`<div class="figures two">
+    return html`<div class="figures ${money ? "two" : ""}">
         <leeway-figure chart="contingencyLeftDays" .answer=${left} theme=${theme}></leeway-figure>
-        <leeway-figure chart="contingencyLeftMoney" .answer=${left} theme=${theme}></leeway-figure>
+        ${money ? html`<leeway-figure chart="contingencyLeftMoney" .answer=${left} theme=${theme}></leeway-figure>` : nothing}
       </div>
       ${left.missing.map((sentence) => html`<p class="note">${codeWords(sentence)}</p>`)}`;
   }

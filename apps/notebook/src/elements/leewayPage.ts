@@ -242,7 +242,7 @@ export class LeewayPage extends PageElement {
           ${this.#section("commitment", "Commitment", "", errors)}
           ${this.#part("level", "Why this level", html`<leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>`)}
           ${this.#part("money", "Money", html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>`)}
-          ${this.#part("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-reach>`)}
+          ${this.#part("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} current=${current} theme=${theme}></leeway-reach>`)}
           ${this.#part("one-future", "One future", html`<leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>`)}
           ${this.#part("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} .origin=${state.origin} .lastText=${state.previousText} current=${current} theme=${theme}></leeway-changes>`)}
           ${this.#part("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}

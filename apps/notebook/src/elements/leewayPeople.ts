@@ -15,7 +15,7 @@ import { newPhase, renamePhase } from "../plan/phases.ts";
 import { awayCell, readAway } from "../plan/readAway.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
-import { roundMoney } from "../words/answerWords.ts";
+import { roundMoney, withSum } from "../words/answerWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { ListsElement, needed, type Reading, whoChoices } from "./listsElement.ts";
 import { roleColumns } from "./roleColumns.ts";
@@ -278,7 +278,8 @@ function limited(plan: Plan, forecast: Forecast | undefined) {
   const { workingDays, money } = forecast.people;
   const level = formatPercent(forecast.committed.confidence);
   const sum = formatMoney(roundMoney(money, forecast), forecast.plan.currency);
-  return html`<p class="finding">${unbroken(`That there are only so many of them costs ${formatDays(workingDays)} and ${sum} at ${level}.`)}</p>
+  const costs = withSum(forecast, formatDays(workingDays), { sum });
+  return html`<p class="finding">${unbroken(`That there are only so many of them costs ${costs} at ${level}.`)}</p>
     <p class="note">The same futures once with people as they are, and once as if nobody were ever taken.</p>`;
 }
 

@@ -1,6 +1,7 @@
 import { formatDate, groupDigits, otherSentences, reachSentence, samplingSentence } from "@leeway/charts";
-import type { Plan, Reach, ReachWay } from "@leeway/core";
+import type { Forecast, Plan, Reach, ReachWay } from "@leeway/core";
 import { html, nothing } from "lit";
+import { namesMoney } from "../plan/namesMoney.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { unbroken } from "../words/unbroken.ts";
@@ -14,15 +15,20 @@ interface Wish {
   words?: string;
 }
 
-/** What it would take to make a date or a sum: the reader names them, the plan as it stands asks first. */
+/**
+ * What it would take to make a date or, where there is money, a sum: the reader names them, the plan as it stands asks
+ * first.
+ */
 export class LeewayReach extends AskingElement<"reach"> {
   static override properties = {
     ...AskingElement.properties,
     plan: { attribute: false },
+    forecast: { attribute: false },
     by: { state: true },
     sum: { state: true },
   };
   plan: Plan | undefined;
+  forecast: Forecast | undefined;
   by: Wish | undefined;
   sum: Wish | undefined;
 
@@ -59,13 +65,18 @@ export class LeewayReach extends AskingElement<"reach"> {
       sum: wishes.sum === undefined ? "" : groupDigits(wishes.sum, Number.isInteger(wishes.sum) ? 0 : 2),
     };
     const none = this.question() === undefined;
+    const money = wishes.sum !== undefined || this.sum !== undefined || namesMoney(plan, this.forecast);
     return html`<div class="states wishes">
         ${this.#field("Finish by", "a date", "date", shown.by, this.by, "by", readDate)}
-        ${this.#field("Within", plan.currency, "number", shown.sum, this.sum, "sum", (text) =>
-          readNumber(text, `a sum in ${plan.currency}`, "640000"),
-        )}
+        ${
+          money
+            ? this.#field("Within", plan.currency, "number", shown.sum, this.sum, "sum", (text) =>
+                readNumber(text, `a sum in ${plan.currency}`, "640000"),
+              )
+            : nothing
+        }
       </div>
-      ${none ? html`<p class="quiet">Name a date or a sum to see what it would take.</p>` : this.status()}
+      ${none ? html`<p class="quiet">Name a date${money ? " or a sum" : ""} to see what it would take.</p>` : this.status()}
       ${answer === undefined || none ? nothing : this.#answer(answer)}`;
   }
 

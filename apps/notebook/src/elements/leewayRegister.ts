@@ -7,6 +7,7 @@ import { readChance } from "../plan/readChance.ts";
 import { removeEntry } from "../plan/removeEntry.ts";
 import { delayUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
+import { spends } from "../words/answerWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { cellLabel } from "./cellLabel.ts";
 import { entryDetails } from "./entryDetails.ts";
@@ -91,7 +92,7 @@ export class LeewayRegister extends LongElement {
           <th role="columnheader" scope="col" class="number">High</th>
           <th role="columnheader" scope="col" class="status">State</th>
           <th role="columnheader" scope="col" class="adds">
-            <span>Adds, on average</span><span>working days</span><span>${plan.currency}</span>
+            <span>Adds, on average</span><span>working days</span><span>${this.#money ? plan.currency : ""}</span>
           </th>
         </tr>
       </thead>
@@ -262,6 +263,11 @@ export class LeewayRegister extends LongElement {
     </label></div>`;
   }
 
+  /** Until there is an answer the column has its heading: most plans have money. */
+  get #money(): boolean {
+    return this.forecast === undefined || spends(this.forecast);
+  }
+
   #adds(entry: Entry, most: number) {
     const driver = this.forecast?.drivers.find((one) => one.id === entry.id && fromRegister(one));
     if (this.forecast === undefined) return html`<td role="cell" class="adds quiet">not computed yet</td>`;
@@ -271,7 +277,7 @@ export class LeewayRegister extends LongElement {
     return html`<td role="cell" class="adds">${cellLabel("Adds, on average")}
       <svg class="adds-bar" aria-hidden="true"><rect class="register-mark" y="7" height="10" width=${width} /></svg>
       <span>${formatDays(days, "")}<span class="stacked-unit"> working days</span></span>
-      <span><span class="stacked-unit">${this.forecast.plan.currency} </span>${formatMoney(roundSignificant(money, 3), "")}</span>
+      <span>${this.#money ? html`<span class="stacked-unit">${this.forecast.plan.currency} </span>${formatMoney(roundSignificant(money, 3), "")}` : nothing}</span>
     </td>`;
   }
 

@@ -1,11 +1,12 @@
 import type { Theme } from "@leeway/charts";
 import { html, nothing } from "lit";
 import type { NotebookState } from "../store/state.ts";
+import { spends } from "../words/answerWords.ts";
 import { send } from "./events.ts";
 import { KeptFocus } from "./keptFocus.ts";
 import { LongElement } from "./longElement.ts";
 
-/** What moves the committed date and sum most. It needs many re-runs, so it comes after the answer. */
+/** What moves the committed date most, and the sum where the plan has money. It needs many re-runs, so it comes after the answer. */
 export class LeewayTornado extends LongElement {
   static override properties = { state: { attribute: false }, theme: { type: String } };
   state: NotebookState | undefined;
@@ -25,9 +26,9 @@ export class LeewayTornado extends LongElement {
       ${
         forecast === undefined
           ? nothing
-          : html`<div class="figures two ${older ? "settling" : ""}">
+          : html`<div class="figures ${spends(forecast) ? "two" : ""} ${older ? "settling" : ""}">
               <leeway-figure chart="tornadoDays" .answer=${forecast} .theme=${this.theme}></leeway-figure>
-              <leeway-figure chart="tornadoMoney" .answer=${forecast} .theme=${this.theme}></leeway-figure>
+              ${spends(forecast) ? html`<leeway-figure chart="tornadoMoney" .answer=${forecast} .theme=${this.theme}></leeway-figure>` : nothing}
             </div>`
       }`;
   }

@@ -1,4 +1,12 @@
-import { countSentences, formatMoney, worthRounding, worthSentence } from "@leeway/charts";
+import {
+  countSentences,
+  formatDays,
+  formatMoney,
+  rankedResponses,
+  responsesSpend,
+  worthRounding,
+  worthSentence,
+} from "@leeway/charts";
 import type { Plan, Responses, ResponseWorth } from "@leeway/core";
 import { html, nothing } from "lit";
 import { repeat } from "lit/directives/repeat.js";
@@ -49,16 +57,20 @@ export class LeewayWorth extends AskingElement<"responses"> {
   #choices(answer: Responses) {
     const { plan } = this;
     if (plan === undefined || answer.responses.length === 0) return nothing;
-    const { currency } = answer.plan;
     const round = worthRounding(answer);
+    const { currency } = answer.plan;
+    const worth = responsesSpend(answer)
+      ? ({ given }: ResponseWorth) => worthWords(round(given.netWorth), currency)
+      : ({ given }: ResponseWorth) => daysWords(-given.workingDays);
     return html`<fieldset class="adopt">
       <legend>Tick what you adopt</legend>
-      ${repeat(this.#ranked(answer), keyOf, (response) => this.#choice(plan, response, currency, round(response.given.netWorth)))}
+      ${repeat(this.#ranked(answer), keyOf, (response) => this.#choice(plan, response, worth(response)))}
     </fieldset>`;
   }
 
   /** Most worth first. While the reader is among them none moves: what they ticked stays under their hand. */
-  #ranked({ responses }: Responses): readonly ResponseWorth[] {
+  #ranked(answer: Responses): readonly ResponseWorth[] {
+    const responses = rankedResponses(answer);
     const places = new Map(this.#order.map((key, at) => [key, at]));
     const stay = this.querySelector(".adopt")?.contains(document.activeElement) === true;
     const place = (one: ResponseWorth): number => places.get(keyOf(one)) ?? places.size;
@@ -67,12 +79,10 @@ export class LeewayWorth extends AskingElement<"responses"> {
     return ranked;
   }
 
-  #choice(plan: Plan, { id, action, entry }: ResponseWorth, currency: string, net: number) {
+  #choice(plan: Plan, { id, action, entry }: ResponseWorth, worth: string) {
     const found = stands(plan, entry.id, id);
     // Taken out of the plan since the answer was worked out.
     if (found === undefined) return nothing;
-    const sum = formatMoney(Math.abs(net), currency);
-    const worth = net < 0 ? `costs ${sum} more than it saves` : `worth ${sum} net`;
     return html`<label class="response">
       <input type="checkbox" .checked=${found.adopted} ?disabled=${this.readonly}
         @change=${(event: Event) => {
@@ -88,6 +98,18 @@ export class LeewayWorth extends AskingElement<"responses"> {
       <span>${action} <span class="quiet">against “${entry.name}”, ${unbroken(worth)}</span></span>
     </label>`;
   }
+}
+
+function worthWords(net: number, currency: string): string {
+  const sum = formatMoney(Math.abs(net), currency);
+  return net < 0 ? `costs ${sum} more than it saves` : `worth ${sum} net`;
+}
+
+/** Of a plan without money. */
+function daysWords(bought: number): string {
+  const days = formatDays(Math.abs(bought));
+  if (days.startsWith("0 ")) return "buys no day";
+  return bought < 0 ? `${days} later` : `buys ${days}`;
 }
 
 function keyOf({ entry, id }: ResponseWorth): string {

@@ -35,7 +35,9 @@ interface Line {
 export function moneyTables(budget: Budget): TemplateResult {
   const { components, phases, total, addedUp, plan, confidence } = budget;
   if (components.length === 0) {
-    return html`<p>The plan speaks of no money: give tasks a cost, people a rate, or the plan overheads.</p>`;
+    return html`<p>The plan speaks of no money. Give <a href="#people">people</a> a rate, an entry of the
+      <a href="#register">register</a> a cost, or tasks a cost and the plan overheads in its <a href="#text">text</a>:
+      then it says here what the money is for, when it is needed and whether it is there by then.</p>`;
   }
   const step = limitStep(total.committed, total.low, total.high);
   const sum = (value: number): string => formatMoney(roundToStep(value, step), "");

@@ -1,8 +1,15 @@
-import { formatDate, formatDays, formatMoney, formatPercent, roundToLimits } from "@leeway/charts";
+import {
+  forecastSpends,
+  formatDate,
+  formatDays,
+  formatMoney,
+  formatPercent,
+  roundToLimits,
+} from "@leeway/charts";
 import type { Driver, Forecast } from "@leeway/core";
 
 /** What the sentences need of a level: of the one committed to, or of one read off the curves. */
-export interface Spoken {
+export interface Spoken extends Pick<Forecast, "cost" | "asked"> {
   plan: { currency: string };
   committed: Pick<Forecast["committed"], "confidence" | "date" | "cost" | "costLow" | "costHigh">;
 }
@@ -19,8 +26,20 @@ export function roundedSum(forecast: Spoken): number {
 }
 
 /** A plan without any money has no sum to be told. */
-export function spends({ cost, asked }: Forecast): boolean {
-  return cost.sd > 0 || cost.mean !== 0 || asked.budget !== undefined;
+export const spends: (spoken: Spoken) => boolean = forecastSpends;
+
+/**
+ * What is said of time, and the sum with it: "Tue 23 Nov 2027 and EUR 660,000". The time alone where the plan has no
+ * money.
+ *
+ * @param sum  The one that goes with it; default: the sum at the level.
+ */
+export function withSum(
+  of: Spoken,
+  time: string,
+  { sum = committedSum(of), between = " and " } = {},
+): string {
+  return spends(of) ? `${time}${between}${sum}` : time;
 }
 
 /** The level committed to: "80 %", never broken over two lines. */
@@ -60,7 +79,7 @@ export function roundMoney(value: number, forecast: Spoken): number {
 
 /** A sentence for the reader who cannot see the page change. */
 export function announcement(forecast: Forecast, previous: Forecast | undefined): string {
-  const now = `New answer at ${committedLevel(forecast)}: ${formatDate(forecast.committed.date)} and ${committedSum(forecast)}.`;
-  if (previous === undefined) return now;
-  return `${now} It was ${formatDate(previous.committed.date)} and ${committedSum(previous)}.`;
+  const told = (of: Forecast) => withSum(of, formatDate(of.committed.date));
+  const now = `New answer at ${committedLevel(forecast)}: ${told(forecast)}.`;
+  return previous === undefined ? now : `${now} It was ${told(previous)}.`;
 }

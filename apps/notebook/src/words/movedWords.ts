@@ -1,6 +1,6 @@
 import { formatDays, formatMoney, isoToMs } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
-import { roundedSum } from "./answerWords.ts";
+import { roundedSum, spends } from "./answerWords.ts";
 
 /** The committed date or sum is another, as shown. */
 export function moved(now: Forecast, was: Forecast): boolean {
@@ -15,7 +15,7 @@ export function moved(now: Forecast, was: Forecast): boolean {
  */
 export function movedWords(now: Forecast, was: Forecast, oneCalendar: boolean): string {
   const date = dateWords(now, was, oneCalendar && now.plan.start === was.plan.start);
-  if (now.plan.currency !== was.plan.currency) return date;
+  if (now.plan.currency !== was.plan.currency || !(spends(now) || spends(was))) return date;
   // Of the sums as shown: the reader can check it by head.
   const money = roundedSum(now) - roundedSum(was);
   const sum =

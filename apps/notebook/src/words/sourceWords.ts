@@ -1,6 +1,6 @@
 import { formatDate, formatDays, formatMoney, formatPercent, groupDigits } from "@leeway/charts";
 import { type Forecast, limitRanks, rankOf, wilson } from "@leeway/core";
-import { committedSum, roundMoney } from "./answerWords.ts";
+import { committedSum, roundMoney, spends } from "./answerWords.ts";
 
 /** The figures of the answer that say where they come from. */
 export type SourceKey =
@@ -28,8 +28,12 @@ export interface SourceOf {
   at: string;
 }
 
+/** Figures that are a sum, or the chance of one. */
+const ofMoney: ReadonlySet<SourceKey> = new Set(["sum", "money", "budget", "both", "writtenSum", "kept"]);
+
 /** The formula, the inputs and the verb behind a figure of the answer. Undefined: the forecast does not have it. */
 export function sourceOf(key: SourceKey, forecast: Forecast): SourceOf | undefined {
+  if (ofMoney.has(key) && !spends(forecast)) return undefined;
   switch (key) {
     case "date":
       return committedDate(forecast);

@@ -35,7 +35,11 @@ export function effectWords(brief: Brief, { workingDays, money }: Effect): strin
     ...(Math.abs(workingDays) < 0.05 ? [] : [formatDays(workingDays, "working day", true)]),
     ...(!brief.spends || Math.abs(money) < 0.5 ? [] : [rough(brief, money, true)]),
   ];
-  return moves.length === 0 ? "moves neither date nor sum" : moves.join(", ");
+  return moves.length === 0
+    ? brief.spends
+      ? "moves neither date nor sum"
+      : "does not move the date"
+    : moves.join(", ");
 }
 
 /** "Ines Calloway (Project lead)" */

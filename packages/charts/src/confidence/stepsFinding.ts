@@ -1,4 +1,5 @@
 import type { Confidence } from "@leeway/core";
+import { levelsSpend } from "../sentences/speaksOfMoney.ts";
 import { formatDays } from "../words/formatDays.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { formatPercent } from "../words/formatPercent.ts";
@@ -8,7 +9,8 @@ import { roundSignificant } from "../words/roundSignificant.ts";
  * What the levels say, in one sentence: where the next step holds more than it avoids, as far as sampling lets
  * it be told; and where lateness has no price, what the next step takes.
  */
-export function stepsFinding({ steps, stop, confidence, plan }: Confidence): string {
+export function stepsFinding(answer: Confidence): string {
+  const { steps, stop, confidence, plan } = answer;
   const money = (value: number) => formatMoney(roundSignificant(value, 2), plan.currency);
   const level = formatPercent(confidence);
   if (stop === undefined) {
@@ -18,6 +20,8 @@ export function stepsFinding({ steps, stop, confidence, plan }: Confidence): str
     if (next.bought === undefined) return `${level} is the only level that was tried`;
     const before = steps[steps.indexOf(next) - 1];
     const step = `The step from ${formatPercent(before?.p ?? confidence)} to ${formatPercent(next.p)}`;
+    if (!levelsSpend(answer))
+      return `${step} takes ${next.bought.workingDays === 0 ? "no day" : formatDays(next.bought.workingDays)}`;
     if (next.bought.workingDays === 0 && next.bought.money === 0) return `${step} takes no day and no money`;
     return `${step} takes ${formatDays(next.bought.workingDays)} and ${money(next.bought.money)}`;
   }

@@ -12,10 +12,10 @@ import { plainName } from "../words/plainName.ts";
 
 const gap = 7;
 
-/** Two bars for each driver, side by side: days and money, each from its own nought. */
+/** Two bars for each driver, side by side: days and money, each from its own nought. No currency: days alone. */
 export function drawDrivers(
   drivers: readonly Driver[],
-  currency: string,
+  currency: string | undefined,
   money: (value: number) => string,
   options: ChartOptions,
 ): SVGSVGElement {
@@ -34,22 +34,12 @@ export function drawDrivers(
   const left = inline ? 2 : nameWidth + 20;
   const centre = (k: number) => top + k * rowHeight + (inline ? 36 : rowHeight / 2);
 
-  const [days, sums] = [
-    {
-      name: "Working days",
-      value: (d: Driver) => (columnDays(d.days) === "0" ? 0 : d.days),
-      text: (d: Driver) => columnDays(d.days),
-    },
-    { name: currency, value: (d: Driver) => d.money, text: (d: Driver) => money(d.money) },
-  ];
-  // Each panel has room for its labels; what is left is shared alike.
-  const between = 24;
-  const [needDays, needSums] = [labelRoom(drivers, days), labelRoom(drivers, sums)];
-  const split = left + needDays + Math.max(0, (width - 2 - left - between - needDays - needSums) / 2);
-  const panels = [
-    { ...days, from: left, to: split },
-    { ...sums, from: split + between, to: width - 2 },
-  ];
+  const days: Measure = {
+    name: "Working days",
+    value: (d) => (columnDays(d.days) === "0" ? 0 : d.days),
+    text: (d) => columnDays(d.days),
+  };
+  const panels = currency === undefined ? [{ ...days, from: left, to: width - 2 }] : both(currency);
   drivers.forEach((driver, k) => {
     const place = { x: inline ? 2 : 0, y: inline ? centre(k) - 14 : centre(k), width: nameWidth, inline };
     svg.append(itemLabel(document, names[k] ?? "", kindWord(driver.kind), place, colours));
@@ -80,6 +70,18 @@ export function drawDrivers(
     });
   }
   return svg;
+
+  /** Each panel has room for its labels; what is left is shared alike. */
+  function both(unit: string): (Measure & { from: number; to: number })[] {
+    const sums: Measure = { name: unit, value: (d) => d.money, text: (d) => money(d.money) };
+    const between = 24;
+    const [needDays, needSums] = [labelRoom(drivers, days), labelRoom(drivers, sums)];
+    const split = left + needDays + Math.max(0, (width - 2 - left - between - needDays - needSums) / 2);
+    return [
+      { ...days, from: left, to: split },
+      { ...sums, from: split + between, to: width - 2 },
+    ];
+  }
 }
 
 interface Measure {

@@ -6,6 +6,7 @@ import { formatPercent } from "../words/formatPercent.ts";
 import { quoteName } from "../words/plainName.ts";
 import { roundSignificant } from "../words/roundSignificant.ts";
 import { enumerated } from "./enumerated.ts";
+import { reachSpends } from "./speaksOfMoney.ts";
 import { statedSum } from "./statedSum.ts";
 
 /** What is asked: "finish by Friday 1 October 2027 within EUR 640,000, 8 times in 10". */
@@ -34,7 +35,7 @@ export function reachSentence(reach: Reach): string {
     return `To ${wish(reach)}: nothing more is needed, the plan as it stands does it in ${formatPercent(chance)}.`;
   }
   if (way !== undefined) {
-    return `To ${wish(reach)}: ${deeds(way)}: then ${formatPercent(way.chance)}. ${price(reach, way)}`;
+    return `To ${wish(reach)}: ${deeds(way)}: then ${formatPercent(way.chance)}.${price(reach, way)}`;
   }
   const { asked, plan } = reach;
   if (asked.finishBy !== undefined && asked.finishBy < plan.start) {
@@ -57,15 +58,15 @@ export function otherSentences(reach: Reach): string[] {
     const { best, asked } = reach;
     if (best === undefined || best.steps.length === 0) return [];
     const date = formatDate(best.outlook.date, "long");
-    const cost = formatMoney(roundSignificant(best.outlook.cost, 3), reach.plan.currency);
+    const cost = reachSpends(reach)
+      ? ` and ${formatMoney(roundSignificant(best.outlook.cost, 3), reach.plan.currency)}, each by itself`
+      : "";
     const level = held(asked.confidence);
-    return [
-      `For that, ${deeds(best)}. ${price(reach, best)} What holds ${level} then is ${date} and ${cost}, each by itself.`,
-    ];
+    return [`For that, ${deeds(best)}.${price(reach, best)} What holds ${level} then is ${date}${cost}.`];
   }
   const stands = `As it stands, it is ${formatPercent(reach.chance)}.`;
   if (second === undefined) return [stands];
-  return [stands, `Or ${deeds(second)}: then ${formatPercent(second.chance)}. ${price(reach, second)}`];
+  return [stands, `Or ${deeds(second)}: then ${formatPercent(second.chance)}.${price(reach, second)}`];
 }
 
 /** Above this many steps a sentence points to the table. */
@@ -102,6 +103,8 @@ function deeds({ steps }: ReachWay): string {
   ].join(", ");
 }
 
-function price({ plan }: Reach, { cost }: ReachWay): string {
-  return cost < 0.005 ? "It costs no money." : `It costs ${statedSum(cost, plan.currency)}.`;
+/** As a further sentence; none where the plan has no money. */
+function price(reach: Reach, { cost }: ReachWay): string {
+  if (!reachSpends(reach)) return "";
+  return cost < 0.005 ? " It costs no money." : ` It costs ${statedSum(cost, reach.plan.currency)}.`;
 }

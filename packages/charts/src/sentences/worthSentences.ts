@@ -4,16 +4,27 @@ import { formatMoney } from "../words/formatMoney.ts";
 import { formatPercent } from "../words/formatPercent.ts";
 import { quoteName } from "../words/plainName.ts";
 import { roundSignificant } from "../words/roundSignificant.ts";
+import { responsesSpend } from "./speaksOfMoney.ts";
 import { statedSum } from "./statedSum.ts";
 
 /** The sentence everything else explains: what the response most worth having costs and buys. */
 export function worthSentence(answer: Responses): string {
   const { responses, confidence } = answer;
-  const open = responses.filter(({ adopted }) => !adopted);
+  const open = rankedResponses(answer).filter(({ adopted }) => !adopted);
   if (responses.length === 0) return "The plan names no response to a risk or an assumption.";
   const [best] = open;
   if (best === undefined) return "Every response of the plan is adopted; below is what each of them holds.";
+  if (!responsesSpend(answer)) return `${quoteName(best.action)} ${buys(best, formatPercent(confidence))}.`;
   return `${quoteName(best.action)} ${costs(best, answer)}, ${buys(best, formatPercent(confidence))}, ${pays(best)}.`;
+}
+
+/** The most worth having first: by net worth, and by days bought where the plan has no money; then by id. */
+export function rankedResponses(answer: Responses): ResponseWorth[] {
+  const spends = responsesSpend(answer);
+  const worth = ({ given }: ResponseWorth) => (spends ? given.netWorth : -given.workingDays);
+  return [...answer.responses].sort(
+    (a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
+  );
 }
 
 function costs({ cost }: ResponseWorth, { plan }: Responses): string {
@@ -54,6 +65,12 @@ export function countSentences(answer: Responses): string[] {
   const many = responses.length === 1 ? "1 response" : `${responses.length} responses`;
   const taken =
     adopted === 0 ? "none adopted" : adopted === responses.length ? "all adopted" : `${adopted} adopted`;
+  if (!responsesSpend(answer)) {
+    const buying = responses.filter(({ given }) => given.workingDays <= -0.05).length;
+    return [
+      `${many}, ${taken}; ${buying} of ${responses.length} ${buying === 1 ? "brings" : "bring"} the committed finish forward. The plan has no costs to weigh that against.`,
+    ];
+  }
   const priced = stands.mean.lateness !== undefined;
   const counted = priced ? "and being late" : "(the plan does not say what being late costs)";
   return [

@@ -1,6 +1,6 @@
 import { formatDate, formatPercent } from "@leeway/charts";
 import { type Forecast, readLevel } from "@leeway/core";
-import { committedLevel, committedSum } from "../../words/answerWords.ts";
+import { committedLevel, committedSum, withSum } from "../../words/answerWords.ts";
 import { readLimitsWords, spokenOf } from "../../words/levelWords.ts";
 
 /** What the page says at one level, and where its lines stand, in per cent of each drawing's width. */
@@ -39,7 +39,14 @@ export function levelsOf(forecast: Forecast, finish: Places, cost: Places): Leve
     const spoken = committed ? forecast : spokenOf(forecast, reading);
     const share = (place: Place, value: number) => Math.round((place.x(value) / place.width) * 10_000) / 100;
     return {
-      words: `${committedLevel(spoken)} of futures finish by ${formatDate(spoken.committed.date, "long")}, and ${formatPercent(spoken.committed.confidence)} cost no more than ${committedSum(spoken)}.`,
+      words: `${withSum(
+        spoken,
+        `${committedLevel(spoken)} of futures finish by ${formatDate(spoken.committed.date, "long")}`,
+        {
+          sum: committedSum(spoken),
+          between: `, and ${formatPercent(spoken.committed.confidence)} cost no more than `,
+        },
+      )}.`,
       limits: committed
         ? "This is the level committed to; the figures are those of the run."
         : readLimitsWords(reading),

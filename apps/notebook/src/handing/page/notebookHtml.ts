@@ -1,7 +1,7 @@
 import { formatDate, formatMoney, formatPercent, groupDigits, palette, plainName } from "@leeway/charts";
 import { briefSheet, escapeHtml, type PageFonts, pageStyle, sectionHtml } from "@leeway/charts/brief";
 import type { Brief, Forecast, PageSection, Plan, Table } from "@leeway/core";
-import { committedLevel, committedSum, contingencyWords } from "../../words/answerWords.ts";
+import { committedLevel, committedSum, contingencyWords, spends, withSum } from "../../words/answerWords.ts";
 import { levelScript, levelScriptHash } from "./levelScript.ts";
 import type { Levels } from "./levels.ts";
 import { tableHtml } from "./tableHtml.ts";
@@ -69,13 +69,18 @@ ${responses(of("responses"), figures.responses)}${of("assumptions")}${prose("res
 
 function answer(forecast: Forecast): string {
   const level = escapeHtml(committedLevel(forecast));
-  return `${level} of futures finish by <a href="#commitment"><strong>${escapeHtml(formatDate(forecast.committed.date, "long"))}</strong></a>, and ${level} cost no more than <a href="#commitment"><strong>${escapeHtml(committedSum(forecast))}</strong></a>.`;
+  return `${level} of futures finish by <a href="#commitment"><strong>${escapeHtml(formatDate(forecast.committed.date, "long"))}</strong></a>${spends(forecast) ? `, and ${level} cost no more than <a href="#commitment"><strong>${escapeHtml(committedSum(forecast))}</strong></a>` : ""}.`;
 }
 
 function reason(forecast: Forecast): string {
   const { days, money } = contingencyWords(forecast);
   const { asWritten, plan } = forecast;
-  return `${days} and ${money} of contingency over the plan as written, which would finish on ${formatDate(asWritten.finish)} for ${formatMoney(asWritten.cost, plan.currency)}.`;
+  const held = withSum(forecast, days, { sum: money });
+  const finish = withSum(forecast, formatDate(asWritten.finish), {
+    sum: formatMoney(asWritten.cost, plan.currency),
+    between: " for ",
+  });
+  return `${held} of contingency over the plan as written, which would finish on ${finish}.`;
 }
 
 /** No empty rooms: without figures there is no heading. */

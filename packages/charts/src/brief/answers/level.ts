@@ -30,7 +30,7 @@ export function levelAnswer({ brief, figures }: PreBrief): Block[] {
   });
   return [
     text(
-      "No level is right by itself: each holds more time and money than the one before, and misses less often.",
+      `No level is right by itself: each holds more time${brief.spends ? " and money" : ""} than the one before, and misses less often.`,
     ),
     {
       kind: "table",
@@ -87,6 +87,8 @@ export function cutAnswer({ brief, figures }: PreBrief): Block[] {
         }.`,
       ]),
     },
-    text("What is not held is not saved: the work takes as long and costs as much as it does."),
+    text(
+      `What is not held is not saved: the work takes as long${brief.spends ? " and costs as much" : ""} as it does.`,
+    ),
   ];
 }

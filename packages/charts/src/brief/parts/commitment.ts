@@ -60,7 +60,7 @@ function standings(brief: Brief): Block {
   const start = (name: string) => ({ text: name, align: "start" as const });
   return {
     kind: "table",
-    caption: "Dates and sums with their chances",
+    caption: `Dates${money ? " and sums" : ""} with their chances`,
     head: [
       start("What"),
       start("Finish by"),

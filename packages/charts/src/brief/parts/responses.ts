@@ -45,11 +45,14 @@ function unbought(adopted: readonly BriefResponse[]): Span[] {
   return adopted.length === 0 ? [strong("Bought: "), "none yet. "] : [];
 }
 
-function nothingPays({ responses }: Brief): string {
+function nothingPays(brief: Brief): string {
+  const { responses } = brief;
   const { others } = responses;
   return others.length === 0
     ? "every response stated is bought."
-    : `none of ${others.length} left saves more than it costs${responses.latenessCounted ? "" : "; what being late costs is not stated and not counted"}.`;
+    : !brief.spends && others.every(free)
+      ? `the plan has no costs, so none of ${others.length} left can be weighed by what it saves.`
+      : `none of ${others.length} left saves more than it costs${responses.latenessCounted ? "" : "; what being late costs is not stated and not counted"}.`;
 }
 
 /** "Hire an inspector: EUR 1,500 buys 3.9 working days; net +EUR 4,200. Ines Calloway, by 5 Mar 2027." */
@@ -66,7 +69,14 @@ export function responseLine(brief: Brief, response: BriefResponse, room: Pick<R
   ].filter((each) => each !== undefined);
   return [
     strong(plainName(action, room.name).replace(/\.$/, "")),
-    `: ${stated(brief, cost)} ${buys}, net ${rough(brief, given.netWorth, true)}.`,
+    !brief.spends && free(response)
+      ? `: ${buys}.`
+      : `: ${stated(brief, cost)} ${buys}, net ${rough(brief, given.netWorth, true)}.`,
     by.length === 0 ? " No owner is stated." : ` ${by.join(", ")}.`,
   ];
+}
+
+/** It costs nothing, and nothing is saved by it. */
+function free({ cost, given }: BriefResponse): boolean {
+  return cost === 0 && given.netWorth === 0;
 }

@@ -52,16 +52,19 @@ export function contingencyLeft(given: Plan, options: ContingencyLeftOptions = {
     const { model, asWritten, draw } = subject;
     const confidence = options.confidence ?? model.confidence;
     const terms = termsOf(plan, options, subject);
-    const [covers = {}] = runVariants(
+    const [{ spends, covers } = { spends: true, covers: {} }] = runVariants(
       draw,
       [{ model }],
-      (rows: Outcome): Pick<ContingencyLeft, "money" | "days"> => ({
-        ...(terms.money === undefined
-          ? {}
-          : { money: coverOfMoney(rows, confidence, asWritten.cost, ...terms.money) }),
-        ...(terms.date === undefined
-          ? {}
-          : { days: coverOfDays(model, rows, confidence, asWritten, ...terms.date) }),
+      (rows: Outcome): { spends: boolean; covers: Pick<ContingencyLeft, "money" | "days"> } => ({
+        spends: rows.cost.some((cost) => cost !== 0),
+        covers: {
+          ...(terms.money === undefined
+            ? {}
+            : { money: coverOfMoney(rows, confidence, asWritten.cost, ...terms.money) }),
+          ...(terms.date === undefined
+            ? {}
+            : { days: coverOfDays(model, rows, confidence, asWritten, ...terms.date) }),
+        },
       }),
       options.onProgress,
     );
@@ -77,7 +80,7 @@ export function contingencyLeft(given: Plan, options: ContingencyLeftOptions = {
         ...(commitment.releaseRule === undefined ? {} : { releaseRule: commitment.releaseRule }),
         ...(commitment.reserve === undefined ? {} : { reserve: commitment.reserve }),
         ...covers,
-        missing: missing(plan, terms),
+        missing: missing(plan, terms, spends),
         ...(options.settled === false ? unsettled : settled(plan, options, draw, confidence, covers)),
         ahead: options.ahead === false ? [] : exposureAhead(model, asWritten, draw, confidence),
       },
@@ -129,9 +132,10 @@ function termsOf(plan: Plan, { agreed, signed }: ContingencyLeftOptions, { draw 
   return terms;
 }
 
-function missing({ commitment, statusDate }: Plan, { money, date }: Terms): string[] {
+/** A plan that costs nothing misses no sum. */
+function missing({ commitment, statusDate }: Plan, { money, date }: Terms, spends: boolean): string[] {
   return [
-    ...(money === undefined
+    ...(money === undefined && spends
       ? [
           "No sum was agreed, so none can be left. Give `commitment: { budget: ... }`, or the version that was signed.",
         ]

@@ -13,9 +13,14 @@ import { whereToStop } from "./whereToStop.ts";
 /** Levels that are set side by side, with the one committed to. */
 const usualLevels = [0.5, 0.6, 0.65, 0.7, 0.75, 0.8, 0.85, 0.9, 0.95];
 
-const notPriced =
-  "The plan does not say what finishing late costs, so it cannot say which step is worth its money. " +
-  "Add `lateness: { perWeek: ..., once: ... }`: what each week late costs the organisation, and being late at all.";
+/** A plan without money holds days, and no sum that could be worth it. */
+function notPriced(steps: readonly ConfidenceStep[]): string {
+  const held = steps.some(({ cost }) => cost !== 0) ? "money" : "days";
+  return (
+    `The plan does not say what finishing late costs, so it cannot say which step is worth its ${held}. ` +
+    "Add `lateness: { perWeek: ..., once: ... }`: what each week late costs the organisation, and being late at all."
+  );
+}
 
 /** Which run the levels are compared on. */
 export interface WhyConfidenceOptions extends ExplainingOptions {
@@ -81,7 +86,7 @@ function judged(
   steps: readonly ConfidenceStep[],
   rates: LatenessRates | undefined,
 ): Pick<Confidence, "lateness" | "stop" | "missing"> {
-  if (rates === undefined) return { missing: notPriced };
+  if (rates === undefined) return { missing: notPriced(steps) };
   const stop = whereToStop(steps);
   const mean = (row: Float64Array) => row.reduce((sum, value) => sum + value, 0) / row.length;
   return {
