@@ -85,14 +85,51 @@ describe("beginning", () => {
     await fill("start", "2027-02-01");
     await fill("finish", "Roof is tight");
     await fill("strand-1-name", "Strip the old roof");
-    for (const [cell, days] of Object.entries({ low: "2", likely: "3", high: "6" }))
+    for (const [cell, days] of Object.entries({ low: "1.5", likely: "3", high: "5.5" }))
       await fill(`strand-1-${cell}`, days);
+    // What low and high mean is said where they are asked for, to who sees it and to who hears it.
+    const means = "Low: one time in ten it takes less. High: one time in ten it takes more.";
+    for (const at of [0, 1]) {
+      const said = await own
+        .locator("fieldset")
+        .nth(at)
+        .evaluate((set) => document.getElementById(set.getAttribute("aria-describedby") ?? "")?.textContent);
+      expect(said).toContain(means);
+    }
+    // Low, likely and high are beside each other on a telephone too.
+    for (const of of ["strand", "worry"]) {
+      const tops = await own
+        .locator(`input[name^="${of}-1-"].own-days`)
+        .evaluateAll((all) => all.map((one) => Math.round(one.getBoundingClientRect().top)));
+      expect(tops.length).toBeGreaterThanOrEqual(3);
+      expect(new Set(tops).size).toBe(1);
+    }
+    // The way on stands out from what is something else.
+    const make = await own.getByRole("button", { name: "Make the plan" }).boundingBox();
+    const other = page.getByText("Another example", { exact: true });
+    const example = page.getByRole("button", { name: "Open: a clinic opens" });
+    expect(((await other.boundingBox())?.y ?? 0) - (make?.y ?? 0) - (make?.height ?? 0)).toBeGreaterThan(16);
+    const weight = (one: Element): number => Number(getComputedStyle(one).fontWeight);
+    expect(await own.getByRole("button", { name: "Make the plan" }).evaluate(weight)).toBeGreaterThan(
+      await example.evaluate(weight),
+    );
     await own.getByRole("button", { name: "Make the plan" }).press("Enter");
     await page.locator("h1", { hasText: "Shed" }).waitFor();
     await settled(page);
     expect(await page.locator("h1").textContent()).toBe(title);
     expect(await page.locator("#plan-text").inputValue()).toContain("Roof is tight");
-    // Three to six working days from Monday 1 February 2027 end within its second week.
+    // Nobody opened a file.
+    const told = await page.locator("leeway-file").textContent();
+    expect(told).toMatch(/Made shed\S*\.plan\.yaml from your answers\. Save writes it to a file\./);
+    expect(told).not.toContain("Opened");
+    // As the form says, low and high are what it is below and above one time in ten: the second and the sixth working
+    // day from Monday 1 February 2027, by hand. As the least and the most they would be the third and the fifth.
+    await expect
+      .poll(() => page.locator("#task-strand-1 .finish").textContent(), slow)
+      .toMatch(/^\s*2\sFeb\s–\s8\sFeb/);
+    expect(await page.locator("#work").textContent()).toContain(
+      "Low (P10) is beaten one time in ten, high (P90) is exceeded one time in ten.",
+    );
     expect(await page.locator(".sentence .date").textContent()).toContain("February 2027");
     // It is in sight, says nothing of money where there is none, and is not compared with the plan that was there before.
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("title");

@@ -135,7 +135,9 @@ describe("somebody who sees the page for the first time", () => {
     // Another figure at each width: an answer that is known already would be no new one.
     const high = width > 1000 ? "16" : "26";
     await cell(page, floor).fill(high);
-    await expect.poll(() => keys.textContent()).toContain("Not in the plan yet: Enter takes it in");
+    await expect
+      .poll(() => keys.textContent())
+      .toContain("Not in the plan yet: Enter or leaving the cell takes it in");
     const line = page.locator(".bar-answer");
     await cell(page, floor).press("Enter");
     await expect.poll(() => page.locator("#plan-text").inputValue(), slow).toContain(`[2, 3, ${high}]`);

@@ -1,4 +1,5 @@
 import { type RangeEstimate, readPlan, SHAPES } from "@leeway/core";
+import type { Locator } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { readLinksCell } from "../../apps/notebook/src/plan/linksEntry.ts";
@@ -157,5 +158,56 @@ describe("the register on the page, by keyboard", () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
     expect(troubles).toEqual([]);
     await close();
+  });
+
+  it("leads from no response to where one is written, and says below the risks what was done to them", async () => {
+    const notebook = await served.open();
+    const { page } = notebook;
+    await fillPlan(page, smallPlan.slice(0, smallPlan.indexOf("risks:")));
+    const register = page.locator("#register");
+    const says = page.locator("#responses .way-on");
+    // Asked for once it is in sight.
+    const look = () => page.locator("#responses").evaluate((one) => one.scrollIntoView());
+    await look();
+    await expect.poll(() => says.textContent(), slow).toContain("Add a risk in the register");
+    await says.getByRole("link").press("Enter");
+    const heading = register.locator("h2 button").first();
+    await expect.poll(() => heading.evaluate((one) => one === document.activeElement), slow).toBe(true);
+
+    expect(await register.textContent()).toContain("No risk yet");
+    await page.getByRole("button", { name: "Add a risk" }).press("Enter");
+    expect(await register.textContent()).not.toContain("No risk yet");
+    expect(await register.textContent()).toContain("No assumption yet");
+    await page.keyboard.press("Escape");
+    expect(await register.textContent()).toContain("No risk yet");
+
+    await page.getByRole("button", { name: "Add a risk" }).press("Enter");
+    await cell(page, "New risk: what may happen").fill("The lift breaks");
+    await cell(page, "New risk: chance, in per cent").fill("25");
+    await cell(page, "New risk: delay: likely, in working days").fill("6");
+    await cell(page, "New risk: task it delays, by name; several parted by semicolons").fill("frame");
+    await page.keyboard.press("Enter");
+    const told = register.getByText("Added “The lift breaks”.", { exact: true });
+    await told.waitFor();
+    const top = async (one: Locator): Promise<number> => (await one.boundingBox())?.y ?? Number.NaN;
+    const assumptions = register.getByText("Assumptions: what the plan counts on", { exact: true });
+    expect(await top(told)).toBeGreaterThan(await top(page.locator("#entry-the-lift-breaks")));
+    expect(await top(told)).toBeLessThan(await top(assumptions));
+    await page.keyboard.press("Escape");
+    await look();
+    await expect.poll(() => says.textContent(), slow).toContain("Add one below a risk or an assumption");
+    await page.getByRole("button", { name: "Add an assumption" }).press("Enter");
+    await cell(page, "New assumption: what the plan counts on").fill("The crane is free");
+    await cell(page, "New assumption: chance, in per cent").fill("10");
+    await cell(page, "New assumption: delay: likely, in working days").fill("4");
+    await cell(page, "New assumption: task it delays, by name; several parted by semicolons").fill("frame");
+    await page.keyboard.press("Enter");
+    const later = register.getByText("Added “The crane is free”.", { exact: true });
+    await later.waitFor();
+    expect(await top(later)).toBeGreaterThan(await top(assumptions));
+    expect(await told.count()).toBe(0);
+    expect(await violations(page, "#register")).toEqual([]);
+    expect(notebook.troubles).toEqual([]);
+    await notebook.close();
   });
 });

@@ -1,5 +1,5 @@
 import { readPlan } from "@leeway/core";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { applyEdits } from "../../apps/notebook/src/plan/applyEdits.ts";
@@ -300,6 +300,104 @@ describe("rows on the page", () => {
       await settled(page);
     }
     expect(await plan(page)).toBe(before);
+    expect(notebook.troubles).toEqual([]);
+    await notebook.close();
+  });
+
+  // A number pad may have no Enter, and a telephone has no Escape. Least size: WCAG 2.2, 2.5.8.
+  it("are taken in and discarded by touch, as by Enter and Escape", async () => {
+    const notebook = await served.open({ viewport: { width: 390, height: 844 }, hasTouch: true });
+    const { page } = notebook;
+    const before = await plan(page);
+    const kinds: {
+      opens: Locator;
+      what: string;
+      first: string;
+      fill: Record<string, string>;
+      missing: string;
+      rest: Record<string, string>;
+    }[] = [
+      {
+        opens: page.getByRole("button", { name: "Add a task to Opening" }),
+        what: "new task",
+        first: "New task: name",
+        fill: { "New task: name": "Thank everybody" },
+        missing: "New task: likely, in working days",
+        rest: { "New task: likely, in working days": "3" },
+      },
+      {
+        opens: page.getByRole("button", { name: "Add a risk" }),
+        what: "new risk",
+        first: "New risk: what may happen",
+        fill: { "New risk: what may happen": "The lift breaks" },
+        missing: "New risk: chance, in per cent",
+        rest: {
+          "New risk: chance, in per cent": "25",
+          "New risk: delay: likely, in working days": "6",
+          "New risk: task it delays, by name; several parted by semicolons": "strip",
+        },
+      },
+      {
+        opens: page.getByRole("button", { name: /^Add a response\s*to The lift breaks/ }),
+        what: "new response",
+        first: "New response: what can be done",
+        fill: { "New response: costs, in EUR": "4000" },
+        missing: "New response: what can be done",
+        rest: { "New response: what can be done": "Hire a crane" },
+      },
+      {
+        opens: page.locator('leeway-people [data-adds="people"]'),
+        what: "new person",
+        first: "New person: name",
+        fill: {},
+        missing: "New person: name",
+        rest: { "New person: name": "Ida Holm" },
+      },
+    ];
+    for (const { opens, what, first, fill, missing, rest } of kinds) {
+      await opens.tap();
+      expect(await focused(page)).toBe(first);
+      const row = page.locator(".new-row");
+      const add = row.getByRole("button", { name: `Add the ${what}`, exact: true });
+      const discard = row.getByRole("button", { name: `Discard the ${what}`, exact: true });
+      for (const button of [add, discard]) {
+        const { width = 0, height = 0 } = (await button.boundingBox()) ?? {};
+        expect(Math.min(width, height)).toBeGreaterThanOrEqual(24);
+      }
+      // What is said of the keys is so, and they are not all that there is.
+      expect(await row.textContent()).toContain(
+        "Enter, or going on to another row, adds it; Escape discards it.",
+      );
+      // Last among the stops of the row, in this order.
+      const stops = await row
+        .locator("input, button")
+        .evaluateAll((all) => all.map((one) => one.getAttribute("aria-label")));
+      expect(stops.slice(-2)).toEqual([`Add the ${what}`, `Discard the ${what}`]);
+      for (const [label, text] of Object.entries(fill)) await cell(page, label).fill(text);
+      await add.tap();
+      await row.getByRole("alert").waitFor();
+      expect(await focused(page)).toBe(missing);
+      for (const [label, text] of Object.entries(rest)) await cell(page, label).fill(text);
+      await add.tap();
+      const named = fill[first] ?? rest[first] ?? "";
+      await page.locator(".rows-told", { hasText: `Added “${named}”` }).waitFor();
+      // The next one is offered, as after Enter.
+      expect(await focused(page)).toBe(first);
+      expect(await cell(page, first).inputValue()).toBe("");
+      await cell(page, first).fill("Not this one");
+      await discard.tap();
+      await row.waitFor({ state: "detached" });
+      expect(await page.evaluate(() => document.activeElement?.matches("[data-adds]"))).toBe(true);
+      await settled(page);
+      expect(await plan(page)).toContain(named);
+      expect(await plan(page)).not.toContain("Not this one");
+    }
+    expect(await plan(page)).not.toBe(before);
+    // By keyboard the buttons do the same, and Escape on them discards.
+    await kinds[0]?.opens.press("Enter");
+    await page.getByRole("button", { name: "Add the new task" }).press("Escape");
+    expect(await page.locator(".new-row").count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.matches("[data-adds]"))).toBe(true);
     expect(notebook.troubles).toEqual([]);
     await notebook.close();
   });

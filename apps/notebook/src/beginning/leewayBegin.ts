@@ -51,7 +51,7 @@ export class LeewayBegin extends PageElement {
       <details class="begin">
         <summary>Begin a plan of your own, or another example</summary>
         ${this.#own()}
-        <p><strong>Another example</strong></p>
+        <p class="begin-other"><strong>Another example</strong></p>
         <div class="handing-row">
           ${examples.map(
             ({ name, says }) =>
@@ -79,12 +79,13 @@ export class LeewayBegin extends PageElement {
       <p><label>What is it called? <input name="title" autocomplete="off" /></label></p>
       <p><label>First day on which work may happen <input name="start" type="date" value=${today()} /></label></p>
       <p><label>What has to be finished? <input name="finish" autocomplete="off" /></label></p>
-      <fieldset>
+      <fieldset aria-describedby="own-low-high">
         <legend>The strands of work, in working days. They run side by side until you say what waits for what.</legend>
+        <p class="note" id="own-low-high">Low: one time in ten it takes less. High: one time in ten it takes more. Likely: the usual case, between them.</p>
         ${rows.map((n) => this.#row("strand", `Strand ${n}`, n))}
       </fieldset>
-      <fieldset>
-        <legend>What could go wrong: its chance, and the working days it would take. May stay empty.</legend>
+      <fieldset aria-describedby="own-low-high">
+        <legend>What could go wrong: its chance, and the working days it would take, low and high as above. May stay empty.</legend>
         ${rows.map((n) => this.#row("worry", `Trouble ${n}`, n))}
       </fieldset>
       ${
@@ -134,7 +135,8 @@ export class LeewayBegin extends PageElement {
       return;
     }
     this.problems = [];
-    await this.#open(nameFrom(title), made.text);
+    const name = nameFrom(title);
+    await this.#open(name, made.text, `Made ${name} from your answers. Save writes it to a file.`);
   };
 
   async #take(name: ExampleName): Promise<void> {
@@ -142,8 +144,8 @@ export class LeewayBegin extends PageElement {
     await this.#open(`${name}.plan.yaml`, texts[name]);
   }
 
-  async #open(name: string, text: string): Promise<void> {
-    await this.keeper?.drop(async () => ({ name, text }));
+  async #open(name: string, text: string, words?: string): Promise<void> {
+    await this.keeper?.drop(async () => ({ name, text }), words);
     const details = this.querySelector("details");
     if (details !== null) details.open = false;
     // To what came of it: the answer is above, and on a small window out of sight.

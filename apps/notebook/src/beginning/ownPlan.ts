@@ -22,7 +22,7 @@ export interface OwnAnswers {
 
 /**
  * The text of a plan from the five answers: strands side by side, all of which lead to what has to be finished, and
- * what could go wrong delaying each of them.
+ * what could go wrong delaying each of them. Low and high are readings of one in ten, as the form says.
  *
  * @returns what is to be put right, in words, where it does not make a plan.
  */
@@ -47,6 +47,7 @@ export function ownPlan(answers: OwnAnswers): { text: string } | { problems: str
     format: 1,
     title: answers.title.trim(),
     start: answers.start,
+    estimates: { bounds: "p10-p90" },
     commitment: { confidence: 0.8 },
     ...(worries.length === 0
       ? {}
@@ -63,7 +64,9 @@ export function ownPlan(answers: OwnAnswers): { text: string } | { problems: str
       { id: "finished", name: answers.finish.trim() || "Finished", milestone: true, after: ids },
     ],
   };
-  const text = `# Change anything. Estimates are [low, likely, high] in working days.\n${stringify(document, { lineWidth: 0 })}`;
+  const says =
+    "# Change anything. Estimates are [low, likely, high] in working days: one time in ten it takes less than low, one time in ten more than high.";
+  const text = `${says}\n${stringify(document, { lineWidth: 0 })}`;
   const { plan, problems } = readPlan(text);
   return plan === undefined ? { problems: problems.map((problem) => describeProblem(problem)) } : { text };
 }

@@ -34,6 +34,7 @@ export class LeewayRegister extends LongElement {
     readonly: { type: Boolean },
     fading: { type: Boolean },
     told: { state: true },
+    toldIn: { state: true },
     draft: { state: true },
     open: { state: true },
   };
@@ -45,13 +46,19 @@ export class LeewayRegister extends LongElement {
   fading = false;
   /** What was done to rows last, in words. */
   told = "";
+  /** Among which of them: it is told below these. */
+  toldIn: "risks" | "assumptions" = "risks";
   /** What is being added: to the risks, the assumptions, or the responses of one of them; and what is missing in it. */
   draft: { list: string; words?: string | undefined } | undefined;
   /** Ids of the entries whose details are open. */
   open: ReadonlySet<string> = new Set();
   #tools = new RowTools(this, {
-    move: (path, by) => this.#move(path, by),
+    move: (path, by) => {
+      this.toldIn = groupOf(path);
+      return this.#move(path, by);
+    },
     remove: (path) => {
+      this.toldIn = groupOf(path);
       const [list, at] = placeIn(path);
       const removal = removeEntry(this.stated, list, at);
       return "refused" in removal ? removal : { edits: removal.edits, told: removal.words };
@@ -81,7 +88,8 @@ export class LeewayRegister extends LongElement {
             return this.#entry(plan, entry, `${key}[${at}]`, stated, first, most);
           })}
           ${this.draft?.list === key ? this.#newEntry(key, this.draft.words) : nothing}
-          ${this.readonly ? nothing : this.#addsRow(key, list.length === 0)}`;
+          ${this.readonly ? nothing : this.#addsRow(key, list.length === 0)}
+          <tr role="row" class="rows-told"><td role="cell"><span role="status">${this.toldIn === key ? this.told : ""}</span></td></tr>`;
     return html`<table class="stated register" role="table" @keydown=${this.#keys}>
       <thead role="rowgroup">
         <tr role="row">
@@ -98,10 +106,11 @@ export class LeewayRegister extends LongElement {
       </thead>
       <tbody role="rowgroup" class=${this.fading ? "settling" : ""}>
         ${group("Risks: what may happen", plan.risks, "risks")}
+      </tbody>
+      <tbody role="rowgroup" class=${this.fading ? "settling" : ""}>
         ${group("Assumptions: what the plan counts on", plan.assumptions, "assumptions")}
       </tbody>
-    </table>
-    <p class="rows-told" role="status">${this.told}</p>`;
+    </table>`;
   }
 
   #entry(plan: Plan, entry: Entry, path: string, stated: unknown, row: number, most: number) {
@@ -295,7 +304,7 @@ export class LeewayRegister extends LongElement {
       list === "risks"
         ? "No risk yet: an event that may hit the plan, with its chance and what it delays. "
         : "No assumption yet: something the plan counts on, and the chance that it proves wrong. ";
-    return html`<tr role="row" class="adds-row"><td role="cell">${empty ? html`<span class="quiet">${teach}</span>` : nothing}<button
+    return html`<tr role="row" class="adds-row"><td role="cell">${empty && this.draft?.list !== list ? html`<span class="quiet">${teach}</span>` : nothing}<button
       type="button" class="adds-button" data-adds=${list} @click=${() => this.#openDraft(list)}>${list === "risks" ? "Add a risk" : "Add an assumption"}</button></td></tr>`;
   }
 
@@ -331,7 +340,7 @@ export class LeewayRegister extends LongElement {
       return "words" in made ? made : { ...made, name: `an effect on ${cells.tasks.trim()}` };
     });
     // Effects are few: a second one is asked for by its button.
-    if (missing === undefined) this.draft = undefined;
+    if (missing === undefined) this.#drop(list);
     return missing;
   }
 
@@ -346,6 +355,7 @@ export class LeewayRegister extends LongElement {
     }
     this.draft = { list };
     this.#tools.act(() => {
+      this.toldIn = groupOf(list);
       const again = make(); // an id that is new by then
       if ("words" in again) return { refused: again.words };
       return { edits: [{ path: list, value: again.item, add: "last" }], told: `Added “${again.name}”.` };
@@ -422,6 +432,10 @@ function percentText(probability: number): string {
 function statusWords(entry: Entry, status: Entry["status"]): string {
   if (status === "occurred" && entry.kind === "assumption") return "proved wrong";
   return status;
+}
+
+function groupOf(path: string): "risks" | "assumptions" {
+  return path.startsWith("assumptions") ? "assumptions" : "risks";
 }
 
 /** The list that a path leads into, and the place in it. */

@@ -145,7 +145,7 @@ export class LeewayTasks extends LongElement {
           ({ task, at, heads, adds, empty }) => {
             if (adds !== undefined && empty)
               return html`<tr role="row" class="phase"><th role="rowheader" scope="rowgroup" colspan="8">${adds.phase}</th></tr>
-                <tr role="row" class="adds-row"><td role="cell"><span class="quiet">No task yet. </span>${this.#addButton(at, adds.phase)}</td></tr>`;
+                <tr role="row" class="adds-row"><td role="cell">${draft?.at === at && draft.phase === adds.phase ? nothing : html`<span class="quiet">No task yet. </span>`}${this.#addButton(at, adds.phase)}</td></tr>`;
             if (adds !== undefined) return this.#adds(at, adds.phase);
             if (task === undefined) return draft === undefined ? nothing : this.#newRow(draft);
             return html`${

@@ -42,7 +42,8 @@ export class LeewayWorth extends AskingElement<"responses"> {
           <div class=${this.older ? "settling" : ""}>
             ${
               answer.responses.length === 0
-                ? html`<p class="finding">${unbroken(worthSentence(answer))}</p>`
+                ? html`<p class="finding">${unbroken(worthSentence(answer))}</p>
+                  <p class="note way-on">${this.#wayOn()}</p>`
                 : html`<div class="figures">
                     <leeway-figure chart="responseWorth" .answer=${answer} theme=${this.theme}></leeway-figure>
                   </div>`
@@ -52,6 +53,14 @@ export class LeewayWorth extends AskingElement<"responses"> {
             ${countSentences(answer).map((sentence) => html`<p class="note">${unbroken(sentence)}</p>`)}
           </div>`
     }<div class="asking-line">${this.status()}</div>`;
+  }
+
+  /** Where a response is written: below what it answers. */
+  #wayOn() {
+    const { risks = [], assumptions = [] } = this.plan ?? {};
+    if (risks.length + assumptions.length > 0)
+      return html`<a href="#register">Add one below a risk or an assumption in the register</a>.`;
+    return html`<a href="#register">Add a risk in the register</a>, then below it what can be done about it.`;
   }
 
   #choices(answer: Responses) {

@@ -144,7 +144,7 @@ export abstract class ListsElement extends LongElement {
       <tbody role="rowgroup">${items.map((item, at) => this.#row(spec, item, at))}</tbody>
     </table>`;
     return html`<div class="list"><h3>${title}</h3>
-      ${items.length === 0 ? html`<p class="quiet">${spec.empty}</p>` : table}
+      ${items.length > 0 ? table : open ? nothing : html`<p class="quiet">${spec.empty}</p>`}
       ${open ? this.#newRow(spec) : nothing}
       ${
         this.readonly || spec.fixed
@@ -226,7 +226,7 @@ export abstract class ListsElement extends LongElement {
     const { path, asks, one } = spec;
     const words = this.draft?.words;
     const keys = asks.map(({ key }) => key);
-    const { keydown, focusout } = draftRow<string>(keys, {
+    const { keydown, focusout, buttons } = draftRow<string>(keys, {
       add: (cells) => this.#add(spec, cells),
       drop: () => {
         if (this.draft?.path === path) this.draft = undefined;
@@ -245,6 +245,7 @@ export abstract class ListsElement extends LongElement {
             aria-label="New ${one}: ${label.slice(0, 1).toLowerCase()}${label.slice(1)}"
             aria-describedby=${words === undefined ? nothing : "message-new-item"} /></label>`,
       )}
+      ${buttons(`new ${one}`)}
       ${words === undefined ? nothing : html`<p class="message" id="message-new-item" role="alert">${words}</p>`}
     </div>`;
   }

@@ -13,7 +13,7 @@ const message = "message-new-effect";
 
 /** The line of an effect that is not in the plan yet. */
 export function newEffectLine({ of, currency, words, ...does }: NewEffect): TemplateResult {
-  const { keydown, focusout } = draftRow<keyof EffectCells>(keys, does);
+  const { keydown, focusout, buttons } = draftRow<keyof EffectCells>(keys, does);
   const labels: Record<keyof EffectCells, string> = {
     tasks: "On task, by name",
     low: "Delay: low",
@@ -33,6 +33,7 @@ export function newEffectLine({ of, currency, words, ...does }: NewEffect): Temp
   };
   return html`<div class="new-row new-effect" role="group" aria-label="New effect of ${of}" @keydown=${keydown} @focusout=${focusout}>
     ${keys.map(input)}
+    ${buttons("new effect")}
     ${words === undefined ? nothing : html`<p class="message" id=${message} role="alert">${words}</p>`}
   </div>`;
 }

@@ -34,7 +34,7 @@ const input = (
 
 /** The row of a risk or an assumption that is not in the plan yet. */
 export function newEntryRow({ kind, words, ...does }: NewEntryRow): TemplateResult {
-  const { keydown, focusout } = draftRow<keyof EntryCells>(entryKeys, does);
+  const { keydown, focusout, buttons } = draftRow<keyof EntryCells>(entryKeys, does);
   const message = words === undefined ? undefined : `message-new-${kind}`;
   const of = `New ${kind}`;
   return html`<tr role="row" class="new-row" @keydown=${keydown} @focusout=${focusout}>
@@ -45,7 +45,7 @@ export function newEntryRow({ kind, words, ...does }: NewEntryRow): TemplateResu
     </th>
     <td role="cell" class="number">${cellLabel("Chance, %")}${input("chance", `${of}: chance, in per cent`, "number", message)}</td>
     ${(["low", "likely", "high"] as const).map((key) => html`<td role="cell" class="number">${cellLabel(key.slice(0, 1).toUpperCase() + key.slice(1))}${input(key, `${of}: delay: ${key}, in working days`, "number", message)}</td>`)}
-    <td role="cell" class="adds quiet">Not in the plan yet. Enter takes it in, Escape leaves it.</td>
+    <td role="cell" class="adds">${buttons(`new ${kind}`)}</td>
     <td role="cell" class="messages">${words === undefined ? nothing : html`<p class="message" id=${message ?? nothing} role="alert">${words}</p>`}</td>
   </tr>`;
 }
@@ -58,12 +58,13 @@ interface NewResponse extends DraftRow<keyof ResponseCells> {
 
 /** The line of a response that is not in the plan yet. */
 export function newResponseLine({ to, currency, words, ...does }: NewResponse): TemplateResult {
-  const { keydown, focusout } = draftRow<keyof ResponseCells>(responseKeys, does);
+  const { keydown, focusout, buttons } = draftRow<keyof ResponseCells>(responseKeys, does);
   const message = words === undefined ? undefined : "message-new-response";
   return html`<div class="new-row new-response" role="group" aria-label="New response to ${to}" @keydown=${keydown} @focusout=${focusout}>
     <label><span>What can be done</span> ${input("action", "New response: what can be done", "text", message)}</label>
     <label><span>Costs, ${currency}</span> ${input("cost", `New response: costs, in ${currency}`, "number", message)}</label>
     <label><span>Chance becomes, %</span> ${input("chance", "New response: the chance becomes, in per cent", "number", message)}</label>
+    ${buttons("new response")}
     ${words === undefined ? nothing : html`<p class="message" id=${message ?? nothing} role="alert">${words}</p>`}
   </div>`;
 }

@@ -20,7 +20,7 @@ const message = "message-new-task";
 
 /** The row of a task that is not in the plan yet. */
 export function newTaskRow({ at, phase, words, ...does }: NewTaskRow): TemplateResult {
-  const { keydown, focusout } = draftRow<keyof TaskCells>(keys, does);
+  const { keydown, focusout, buttons } = draftRow<keyof TaskCells>(keys, does);
   const cell = (key: keyof TaskCells, column: number): TemplateResult =>
     html`<input class="field ${column > 0 && column < 4 ? "number" : "text"}" type="text" autocomplete="off" spellcheck="false"
       inputmode=${column > 0 && column < 4 ? "decimal" : nothing} aria-label=${labels[key]} placeholder=${key === "after" ? "waits for" : key} data-cell=${key}
@@ -31,7 +31,7 @@ export function newTaskRow({ at, phase, words, ...does }: NewTaskRow): TemplateR
     <th role="rowheader" scope="row" class="name">${cell("name", 0)}</th>
     ${(["low", "likely", "high"] as const).map((key, i) => html`<td role="cell" class="number">${cell(key, i + 1)}</td>`)}
     <td role="cell" class="after">${cell("after", 4)}<span class="by">${phase ?? ""}</span></td>
-    <td role="cell" class="when quiet">Not in the plan yet. Enter takes it in, Escape leaves it.</td>
+    <td role="cell" class="when">${buttons("new task")}</td>
     <td role="cell" class="messages">${words === undefined ? nothing : html`<p class="message" id=${message} role="alert">${words}</p>`}</td>
   </tr>`;
 }

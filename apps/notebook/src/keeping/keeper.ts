@@ -37,8 +37,12 @@ export interface Keeper {
   /** Saves what is not saved yet, at once. */
   flush(): Promise<void>;
   open(): Promise<void>;
-  /** Takes a file that was dropped on the page; where it cannot be read, the reason is told. */
-  drop(read: () => Promise<OpenedFile>): Promise<void>;
+  /**
+   * Takes a file that was dropped on the page; where it cannot be read, the reason is told.
+   *
+   * @param words  What is told once it is there; by default that it was opened.
+   */
+  drop(read: () => Promise<OpenedFile>, words?: string): Promise<void>;
   save(as: boolean): Promise<void>;
   /** Hands the plan to the reader's downloads, whatever else is refused. */
   download(): Promise<void>;
@@ -297,11 +301,11 @@ export function createKeeper(
         await begin(file);
         return `Opened ${file.name}.`;
       }),
-    drop: (read) =>
+    drop: (read, words) =>
       told(async () => {
         const file = await read();
         await begin(file);
-        return `Opened ${file.name}.`;
+        return words ?? `Opened ${file.name}.`;
       }),
     save: (as) =>
       told(async () => {
