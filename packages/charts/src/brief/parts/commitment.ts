@@ -107,7 +107,7 @@ function contingencyBlock(brief: Brief, room: Room): Block {
   const rule = releaseRule === undefined ? "" : ` Release: ${sentence(releaseRule, room.text)}`;
   return text(
     strong("Contingency: "),
-    `${days} above the plan as written, ${held}.${rule} `,
+    `${days} above the plan as written; ${held}.${rule} `,
     ...(brief.spends
       ? [
           strong("Reserve: "),
