@@ -25,7 +25,7 @@ describe("a plan that says everything", () => {
     ["scope that is out", "**Out:** The floor."],
     ["a response with its owner and day", "Ada Finch, by 1 Feb 2027."],
     ["a signpost with its owner and review", "Signpost: A knife goes in. Ada Finch, review 2 Feb 2027."],
-    ["an open objection", "## Open objections: 1"],
+    ["an open objection", "## Objections: 1 open, 1 settled"],
     ["the words of it", "**Bo Reed:** It is too dear. Open, no answer yet."],
     ["triggers that are only proposed", "## We come back to you when (proposed)"],
     ["a limit that is too low", "pending; may approve up to EUR 2,000, not enough"],

@@ -13,6 +13,7 @@ import { responsesSection } from "./parts/responses.ts";
 import { runSection } from "./parts/run.ts";
 import { scopeSection } from "./parts/scope.ts";
 import { worthSection } from "./parts/worth.ts";
+import { named } from "./sheet/build.ts";
 import { roomy } from "./sheet/rooms.ts";
 import type { Room, Sheet } from "./sheet/types.ts";
 
@@ -22,7 +23,7 @@ import type { Room, Sheet } from "./sheet/types.ts";
  * @param room  How much may be said; the decision, the commitment, the caution and the run are always whole.
  */
 export function briefSheet(brief: Brief, room: Room = roomy): Sheet {
-  const note = brief.plan.note === undefined ? "" : ` · ${plainName(brief.plan.note, room.text)}`;
+  const note = brief.plan.note === undefined ? "" : ` · ${named(brief.plan.note, room.text)}`;
   return {
     title: plainName(brief.plan.title, 120),
     head: `Brief for decision · ${formatDate(brief.today, "short")}${note}`,

@@ -53,7 +53,7 @@ export function briefOf(
     responses: briefResponses(plan, answers.responses),
     assumptions,
     objections: briefObjections(plan),
-    triggers: briefTriggers(plan, { confidence: forecast.committed.confidence, spends, assumptions }),
+    triggers: briefTriggers(plan, { forecast, spends, assumptions }),
     outcome: briefOutcome(plan, forecast),
     warnings: forecast.warnings,
     ...(scenario.with === undefined && scenario.without === undefined

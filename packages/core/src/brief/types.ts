@@ -220,6 +220,8 @@ export interface BriefTrigger {
   signpost?: { assumption: Id; statement: string; text?: string };
   finishLaterThan?: IsoDate;
   costAbove?: Money;
+  /** It is met at this forecast. Never of a chance or a cover: these are measured against what is signed. */
+  already?: true;
 }
 
 /** Somebody who is to sign, and up to which sum they may. */

@@ -2,7 +2,7 @@ import type { PreBrief, QuestionKey } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { formatPercent } from "../../words/formatPercent.ts";
 import { assumptionLine } from "../parts/assumptions.ts";
-import { triggerWords } from "../parts/back.ts";
+import { triggerLine } from "../parts/back.ts";
 import { answerLine, commitLine, deadline } from "../parts/decision.ts";
 import { driversTable } from "../parts/drivers.ts";
 import { responsesSection } from "../parts/responses.ts";
@@ -124,7 +124,8 @@ export function answerOf(pre: PreBrief, key: QuestionKey): readonly Block[] {
         {
           kind: "list",
           items: brief.triggers.map((trigger) => [
-            `${trigger.proposed ? "Proposed: " : ""}${triggerWords(brief, trigger, roomy)}`,
+            ...(trigger.proposed ? ["Proposed: "] : []),
+            ...triggerLine(brief, trigger, roomy),
           ]),
         },
       ];

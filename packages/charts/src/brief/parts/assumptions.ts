@@ -1,9 +1,8 @@
 import type { Brief, BriefAssumption } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { formatPercent } from "../../words/formatPercent.ts";
-import { plainName } from "../../words/plainName.ts";
 import { effectWords } from "../says.ts";
-import { first, sentence, strong, text } from "../sheet/build.ts";
+import { first, named, sentence, strong, text } from "../sheet/build.ts";
 import type { Line, Room, Section } from "../sheet/types.ts";
 
 /** What the commitment rests on, the most load-bearing first, and how it would be noticed that it fails. */
@@ -31,7 +30,7 @@ export function assumptionLine(brief: Brief, one: BriefAssumption, room: Pick<Ro
       ? "It proved wrong; every figure here counts it."
       : `Wrong ${formatPercent(chanceWrong)}: ${effectWords(brief, ifWrong)}.`;
   const watch = [
-    owner === undefined ? "no owner is stated" : plainName(owner.name, room.name),
+    owner === undefined ? "no owner is stated" : named(owner.name, room.name),
     reviewBy === undefined ? "no review date" : `review ${formatDate(reviewBy, "short")}`,
   ].join(", ");
   return [

@@ -1,14 +1,14 @@
 import type { Brief, BriefTrigger } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { formatPercent } from "../../words/formatPercent.ts";
-import { plainName } from "../../words/plainName.ts";
 import { stated } from "../says.ts";
-import { first, sentence, text } from "../sheet/build.ts";
-import type { Room, Section } from "../sheet/types.ts";
+import { first, named, sentence, strong, text } from "../sheet/build.ts";
+import type { Line, Room, Section } from "../sheet/types.ts";
 
 /** What brings the plan back to its approvers: agreed on, or proposed here and marked so. */
 export function backSection(brief: Brief, room: Room): Section {
   const { triggers } = brief;
+  const met = triggers.filter(({ already }) => already === true);
   const proposed = triggers.length > 0 && triggers.every((trigger) => trigger.proposed);
   return {
     key: "back",
@@ -18,17 +18,27 @@ export function backSection(brief: Brief, room: Room): Section {
         ? text("Nothing is agreed on.")
         : {
             kind: "list",
-            items: first(triggers, room.triggers, (trigger) => [triggerWords(brief, trigger, room)]),
+            // What is met already is not to be among those left out.
+            items: first(
+              [...met, ...triggers.filter((each) => !met.includes(each))],
+              room.triggers,
+              (trigger) => triggerLine(brief, trigger, room),
+            ),
           },
     ],
   };
 }
 
-export function triggerWords(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "name" | "text">): string {
+/** The condition under its name, and whether it is met as things stand. */
+export function triggerLine(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "name" | "text">): Line {
   const condition = conditionWords(brief, trigger, room);
-  return trigger.name === undefined
-    ? condition
-    : `${plainName(trigger.name, room.name).replace(/\.$/, "")}: ${condition}`;
+  const words =
+    trigger.name === undefined
+      ? condition
+      : `${named(trigger.name, room.name).replace(/\.$/, "")}: ${condition}`;
+  if (trigger.already !== true) return [words];
+  const since = trigger.signpost === undefined ? "already so at this forecast" : "already so";
+  return [`${words} (`, strong(since), ")"];
 }
 
 function conditionWords(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "name" | "text">): string {
@@ -48,6 +58,6 @@ function conditionWords(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "n
   const { signpost } = trigger;
   if (signpost === undefined) return "its condition is met";
   return signpost.text === undefined
-    ? `“${plainName(signpost.statement, room.name)}” no longer holds`
+    ? `“${named(signpost.statement, room.name)}” no longer holds`
     : `this is seen: ${sentence(signpost.text, room.text)}`.replace(/\.$/, "");
 }

@@ -103,11 +103,11 @@ function contingencyBlock(brief: Brief, room: Room): Block {
   const { contingency, holder, releaseRule, reserve } = brief.commitment;
   const sum = brief.spends ? ` and ${supported(brief, contingency.money)}` : "";
   const days = `${formatDays(contingency.workingDays)} (${formatDays(contingency.calendarDays, "calendar day")})${sum}`;
-  const held = holder === undefined ? "no holder is stated" : `held by ${who(holder, room.name)}`;
+  const held = holder === undefined ? "; no holder is stated" : `, held by ${who(holder, room.name)}`;
   const rule = releaseRule === undefined ? "" : ` Release: ${sentence(releaseRule, room.text)}`;
   return text(
     strong("Contingency: "),
-    `${days} above the plan as written, ${held}.${rule} `,
+    `${days} above the plan as written${held}.${rule} `,
     ...(brief.spends
       ? [
           strong("Reserve: "),

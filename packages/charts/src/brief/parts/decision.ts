@@ -1,9 +1,8 @@
 import type { Brief } from "@leeway/core";
 import { holdsWords } from "../../sentences/holdsWords.ts";
 import { formatDate } from "../../words/formatDate.ts";
-import { plainName } from "../../words/plainName.ts";
 import { chanceWords, supported } from "../says.ts";
-import { quiet, sentence, strong, text } from "../sheet/build.ts";
+import { named, quiet, sentence, strong, text } from "../sheet/build.ts";
 import type { Line, Room, Section, Span } from "../sheet/types.ts";
 
 /** Characters of a request: it is never cut for want of room, only for being no sentence any more. */
@@ -30,7 +29,7 @@ export function decisionSection(brief: Brief, room: Room): Section {
 /** The commitment as a request; date and sum lead to where they are explained. */
 export function commitLine(brief: Brief, room: Room): Line {
   const { finishOf, date, cost } = brief.decision;
-  const what = finishOf === undefined ? "finishing" : `“${plainName(finishOf.name, room.name)}”`;
+  const what = finishOf === undefined ? "finishing" : `“${named(finishOf.name, room.name)}”`;
   return [
     strong(`Approve committing to ${what} by `),
     explained(formatDate(date, "long")),
@@ -47,7 +46,7 @@ function explained(figure: string): Span {
 /** By when it has to be decided. */
 export function deadline({ decision, plan, today }: Brief): string {
   return decision.by === undefined
-    ? `No day for the decision is stated; work begins ${formatDate(plan.start, "weekday")}.`
+    ? `No day for the decision is stated; the plan starts ${formatDate(plan.start, "weekday")}.`
     : `Decide by ${formatDate(decision.by, "weekday")}.${today > decision.by ? " That day has passed." : ""}`;
 }
 

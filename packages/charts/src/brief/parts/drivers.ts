@@ -1,9 +1,8 @@
 import type { Brief } from "@leeway/core";
 import { groupDigits } from "../../words/groupDigits.ts";
-import { plainName } from "../../words/plainName.ts";
 import { roundTogether } from "../../words/roundTogether.ts";
 import { limitStep } from "../../words/roundToLimits.ts";
-import { text } from "../sheet/build.ts";
+import { named, text } from "../sheet/build.ts";
 import type { Block, Room, Section } from "../sheet/types.ts";
 
 /** What the contingency is held for: five causes, the rest as one, and the whole they add up to. */
@@ -43,7 +42,7 @@ export function driversTable(brief: Brief, room: Pick<Room, "name">): Block {
     rows: [
       ...rows.map(({ name, kind }, at) => ({
         // An assumption's name says that it holds; what costs time is that it does not.
-        cells: [`${kind === "assumption" ? "Wrong: " : ""}${plainName(name, room.name)}`, ...cells(at)],
+        cells: [`${kind === "assumption" ? "Wrong: " : ""}${named(name, room.name)}`, ...cells(at)],
       })),
       ...(rest === undefined
         ? []

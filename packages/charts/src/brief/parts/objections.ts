@@ -1,18 +1,17 @@
 import type { Brief, BriefObjection } from "@leeway/core";
-import { plainName } from "../../words/plainName.ts";
-import { first, sentence, strong, text } from "../sheet/build.ts";
+import { first, named, sentence, strong, text } from "../sheet/build.ts";
 import type { Line, Room, Section } from "../sheet/types.ts";
 
 /** Open objections first, each with who raised it; then those that were answered or accepted. */
 export function objectionsSection({ objections }: Brief, room: Room): Section {
   const { open, settled } = objections;
   if (open.length + settled.length === 0)
-    return { key: "objections", title: "Open objections", blocks: [text("No objection is recorded.")] };
+    return { key: "objections", title: "Objections", blocks: [text("No objection is recorded.")] };
   const left = Math.max(0, room.objections - open.length);
   const rest = settled.length > left ? settled.length - left : 0;
   return {
     key: "objections",
-    title: `Open objections: ${open.length === 0 ? "none" : open.length}`,
+    title: `Objections: ${open.length === 0 ? "none" : open.length} open${settled.length === 0 ? "" : `, ${settled.length} settled`}`,
     blocks: [
       {
         kind: "list",
@@ -30,7 +29,7 @@ export function objectionLine(
   { who, text: said, answer, state }: BriefObjection,
   room: Pick<Room, "name" | "text">,
 ): Line {
-  const name = who === undefined ? "Somebody" : plainName(who.name, room.name);
+  const name = who === undefined ? "Somebody" : named(who.name, room.name);
   const words = said === undefined ? "no words are recorded." : sentence(said, room.text);
   const standing =
     state === "open"

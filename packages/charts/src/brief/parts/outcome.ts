@@ -2,7 +2,7 @@ import type { Brief, BriefApprover } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { plainName } from "../../words/plainName.ts";
 import { stated } from "../says.ts";
-import { quiet, text } from "../sheet/build.ts";
+import { named, quiet, text } from "../sheet/build.ts";
 import type { BoxRow, Room, Section } from "../sheet/types.ts";
 
 const choices = [
@@ -11,8 +11,8 @@ const choices = [
   ["rework", "rework"],
 ] as const;
 
-/** Longer names would push where they stand onto a second line. */
-const longest = 44;
+/** Longer names would push where they stand onto a second line; as much is needed to know who signs as what. */
+const [shortest, longest] = [34, 44];
 
 /** One row for each approver with the three outcomes and where they stand. */
 export function outcomeSection(brief: Brief, room: Room): Section {
@@ -21,7 +21,7 @@ export function outcomeSection(brief: Brief, room: Room): Section {
   const row = (one: BriefApprover): BoxRow => ({
     name: plainName(
       one.role === undefined ? one.name : `${one.name}, ${one.role}`,
-      Math.min(room.name, longest),
+      Math.max(shortest, Math.min(room.name, longest)),
     ),
     boxes: choices.map(([decision, label]) => ({ label, ticked: one.decision === decision })),
     remark: standingWords(brief, one, room),
@@ -51,7 +51,13 @@ export function outcomeSection(brief: Brief, room: Room): Section {
               caption: "Outcome by approver",
               rows: approvers.slice(0, room.approvers).map(row),
             },
-            ...(more > 0 ? [quiet(`and ${more} more ${more === 1 ? "approver" : "approvers"}`)] : []),
+            ...(more > 0
+              ? [
+                  quiet(
+                    `and ${more} more ${more === 1 ? "approver" : "approvers"}: \`leeway approvals\` lists all.`,
+                  ),
+                ]
+              : []),
           ],
   };
 }
@@ -63,8 +69,7 @@ export function standingWords(brief: Brief, one: BriefApprover, room: Pick<Room,
     one.decision === "pending"
       ? "pending"
       : `decided${on}${one.current === undefined ? ", bound to no version" : one.current ? ", this plan" : ", another version of the plan"}`;
-  const conditions =
-    one.conditions === undefined ? "" : `; subject to: ${plainName(one.conditions, room.text)}`;
+  const conditions = one.conditions === undefined ? "" : `; subject to: ${named(one.conditions, room.text)}`;
   const limit =
     one.approvesUpTo === undefined
       ? ""

@@ -2,10 +2,9 @@ import type { Brief } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { formatPercent } from "../../words/formatPercent.ts";
 import { groupDigits } from "../../words/groupDigits.ts";
-import { plainName } from "../../words/plainName.ts";
 import { roundSignificant } from "../../words/roundSignificant.ts";
 import { rough, stated, supported } from "../says.ts";
-import { first, inLine, sentence, strong, text } from "../sheet/build.ts";
+import { first, inLine, named, sentence, strong, text } from "../sheet/build.ts";
 import type { Block, Room, Section } from "../sheet/types.ts";
 
 /** Characters of a recommendation that there is always room for. */
@@ -37,7 +36,7 @@ export function recommendationSection(brief: Brief, room: Room): Section {
               items: first(alternatives, room.alternatives, ({ name, text: said }) =>
                 said === undefined
                   ? [strong(sentence(name, room.name))]
-                  : [strong(`${plainName(name, room.name)}: `), sentence(said, room.text)],
+                  : [strong(`${named(name, room.name)}: `), sentence(said, room.text)],
               ),
             },
           ]),
@@ -55,7 +54,7 @@ function doNothingBlock(brief: Brief, room: Room): Block {
   const forgone = benefits
     .filter(({ money }) => !money)
     .map(({ amount, unit, per }) => {
-      const units = `${groupDigits(roundSignificant(amount, 4))} ${plainName(unit ?? "units", room.name)}`;
+      const units = `${groupDigits(roundSignificant(amount, 4))} ${named(unit ?? "units", room.name)}`;
       return per === "once" ? `${units} once` : `${units} a ${per}`;
     });
   const sums = benefits.filter(({ money, per }) => money && per === "once");
@@ -67,6 +66,6 @@ function doNothingBlock(brief: Brief, room: Room): Block {
   const costs =
     benefits.length === 0
       ? "no benefit is stated, so the plan cannot say what that forgoes."
-      : `forgoes, as written and in full, ${inLine(parts, room.benefits, room.name + 30)}.`;
+      : `forgoes, as written and in full, ${inLine(parts, room.benefits, room.name + 30)}`;
   return text(strong("Doing nothing: "), said === undefined ? "" : `${sentence(said, room.text)} It `, costs);
 }

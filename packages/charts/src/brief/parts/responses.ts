@@ -1,9 +1,8 @@
 import type { Brief, BriefResponse } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { formatDays } from "../../words/formatDays.ts";
-import { plainName } from "../../words/plainName.ts";
 import { rough, stated } from "../says.ts";
-import { first, strong, text } from "../sheet/build.ts";
+import { first, named, strong, text } from "../sheet/build.ts";
 import type { Block, Line, Room, Section, Span } from "../sheet/types.ts";
 
 /** What was bought against risks and what it buys, and what is worth buying next. */
@@ -13,7 +12,7 @@ export function responsesSection(brief: Brief, room: Room): Section {
   const none = adopted.length + worthBuying.length + others.length === 0;
   const list = (all: readonly BriefResponse[]): Block => ({
     kind: "list",
-    items: first(all, room.responses, tell),
+    items: first(all, room.responses, tell, restWords(brief, all.slice(room.responses))),
   });
   const heading = (title: string, all: readonly BriefResponse[]): Block[] =>
     all.length === 0 ? [] : [text(strong(title)), list(all)];
@@ -41,6 +40,13 @@ export function responsesSection(brief: Brief, room: Room): Section {
   };
 }
 
+/** "more, EUR 2,900 together": what each of them buys cannot be added up. */
+function restWords(brief: Brief, left: readonly BriefResponse[]): string {
+  const sum = left.reduce((total, { cost }) => total + cost, 0);
+  if (sum === 0 && !brief.spends) return "more";
+  return `more, ${stated(brief, sum)}${left.length === 1 ? "" : " together"}`;
+}
+
 function unbought(adopted: readonly BriefResponse[]): Span[] {
   return adopted.length === 0 ? [strong("Bought: "), "none yet. "] : [];
 }
@@ -64,11 +70,11 @@ export function responseLine(brief: Brief, response: BriefResponse, room: Pick<R
       ? "moves the committed date by less than a tenth of a day"
       : `${days > 0 ? "buys" : "costs"} ${formatDays(Math.abs(days))}`;
   const by = [
-    owner === undefined ? undefined : plainName(owner.name, room.name),
+    owner === undefined ? undefined : named(owner.name, room.name),
     due === undefined ? undefined : `by ${formatDate(due, "short")}`,
   ].filter((each) => each !== undefined);
   return [
-    strong(plainName(action, room.name).replace(/\.$/, "")),
+    strong(named(action, room.name).replace(/\.$/, "")),
     !brief.spends && free(response)
       ? `: ${buys}.`
       : `: ${stated(brief, cost)} ${buys}, net ${rough(brief, given.netWorth, true)}.`,

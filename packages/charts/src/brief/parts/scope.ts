@@ -1,5 +1,4 @@
 import type { Brief } from "@leeway/core";
-import { plainName } from "../../words/plainName.ts";
 import { inLine, sentence, strong, text } from "../sheet/build.ts";
 import type { Block, Room, Section } from "../sheet/types.ts";
 
@@ -15,7 +14,7 @@ export function scopeSection(brief: Brief, room: Room): Section {
       : [
           text(
             strong("In: "),
-            inside.length === 0 ? "nothing is stated." : `${inLine(names(inside), room.scope, room.name)}.`,
+            inside.length === 0 ? "nothing is stated." : inLine(names(inside), room.scope, room.name),
           ),
           ...(one === undefined
             ? []
@@ -23,14 +22,11 @@ export function scopeSection(brief: Brief, room: Room): Section {
                 text(
                   strong("Can be left out: "),
                   optional.length === 1
-                    ? `${plainName(one.name, room.name)}.${lost}`
-                    : `${inLine(names(optional), room.scope, room.name)}.`,
+                    ? `${sentence(one.name, room.name)}${lost}`
+                    : inLine(names(optional), room.scope, room.name),
                 ),
               ]),
-          text(
-            strong("Out: "),
-            out.length === 0 ? "nothing is stated." : `${inLine(out, room.scope, room.name)}.`,
-          ),
+          text(strong("Out: "), out.length === 0 ? "nothing is stated." : inLine(out, room.scope, room.name)),
         ];
   return { key: "scope", title: "Scope", blocks };
 }

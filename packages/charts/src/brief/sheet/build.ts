@@ -19,9 +19,17 @@ function joined(parts: readonly (Span | Line | undefined)[]): Line {
   return parts.flatMap((part) => (part === undefined ? [] : Array.isArray(part) ? part : [part as Span]));
 }
 
-/** A text of the plan on one line, cut to `most` characters. Ends as a sentence does. */
+/** A name of the plan on one line, cut to about `most` characters: a few more are no reason to leave a word out. */
+export function named(name: string, most: number): string {
+  return plainName(name, most, Math.min(12, Math.ceil(most / 6)));
+}
+
+/** A text of the plan on one line, cut to about `most` characters. Ends as a sentence does. */
 export function sentence(said: string, most: number): string {
-  const line = plainName(said, most);
+  return ended(named(said, most));
+}
+
+function ended(line: string): string {
   return /[.!?…:;"”)]$/.test(line) ? line : `${line}.`;
 }
 
@@ -32,9 +40,9 @@ export function first<T>(list: readonly T[], most: number, tell: (item: T) => Li
   return left > 0 ? [...told, [`and ${left} ${what}`]] : told;
 }
 
-/** "A; B; and 2 more" */
+/** "A; B; and 2 more." */
 export function inLine(list: readonly string[], most: number, size: number): string {
-  const told = list.slice(0, most).map((each) => plainName(each, size).replace(/[.;]$/, ""));
+  const told = list.slice(0, most).map((each) => named(each, size).replace(/[.;]$/, ""));
   const left = list.length - told.length;
-  return [...told, ...(left > 0 ? [`and ${left} more`] : [])].join("; ");
+  return ended([...told, ...(left > 0 ? [`and ${left} more`] : [])].join("; "));
 }

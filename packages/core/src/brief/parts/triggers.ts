@@ -1,3 +1,5 @@
+import type { Forecast } from "../../forecast/types.ts";
+import { evaluateTriggers } from "../../live/triggers/evaluateTriggers.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { BriefAssumption, BriefTrigger } from "../types.ts";
 
@@ -12,6 +14,32 @@ const watched = 3;
  * one of the most load-bearing assumptions is seen.
  */
 export function briefTriggers(
+  plan: Plan,
+  { forecast, ...beside }: { forecast: Forecast; spends: boolean; assumptions: readonly BriefAssumption[] },
+): BriefTrigger[] {
+  const confidence = forecast.committed.confidence;
+  return stated(plan, { confidence, ...beside }).map((trigger) =>
+    isMet(plan, forecast, trigger) ? { ...trigger, already: true } : trigger,
+  );
+}
+
+/** As the plan's triggers are evaluated everywhere; what rests on a signed version is not known before it is signed. */
+function isMet(plan: Plan, forecast: Forecast, trigger: BriefTrigger): boolean {
+  const { signpost, finishLaterThan, costAbove } = trigger;
+  const condition =
+    signpost !== undefined
+      ? { signpost: signpost.assumption }
+      : finishLaterThan !== undefined
+        ? { finishLaterThan }
+        : costAbove !== undefined
+          ? { costAbove }
+          : undefined;
+  if (condition === undefined) return false;
+  const alone = { ...plan, approvals: [], returnTriggers: [{ id: "alone", ...condition }] };
+  return evaluateTriggers(alone, forecast).triggers.some(({ state }) => state === "tripped");
+}
+
+function stated(
   plan: Plan,
   {
     confidence,
