@@ -137,7 +137,7 @@ describe("the page on a phone", () => {
           context.drawImage(image, 0, 0);
           const at = (x: number) => [...context.getImageData(x, 4, 1, 1).data];
           const paper = at(Math.round(image.width / 2));
-          return [1, image.width - 2].map((x) =>
+          return [4, image.width - 5].map((x) =>
             at(x).some((value, k) => Math.abs(value - (paper[k] ?? 0)) > 12),
           );
         }, picture);

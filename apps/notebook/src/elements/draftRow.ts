@@ -4,7 +4,8 @@ import { html, type TemplateResult } from "lit";
 export interface DraftRow<C extends string> {
   /** Takes the row into the plan; the cell to go to when it cannot be read yet. */
   add: (cells: Record<C, string>) => C | undefined;
-  drop: () => void;
+  /** The row goes. `left`: the reader went elsewhere, and keeps the focus there; else it goes to what adds a row. */
+  drop: (left: boolean) => void;
 }
 
 /**
@@ -39,7 +40,7 @@ export function draftRow<C extends string>(cells: readonly C[], { add, drop }: D
     // The button goes with its row: the focus is free, as when a field goes, and `drop` says where it is next.
     const held = document.activeElement;
     if (held instanceof HTMLButtonElement && row.contains(held)) held.blur();
-    drop();
+    drop(false);
   };
   const pressed =
     (does: (row: Element) => void) =>
@@ -69,7 +70,7 @@ export function draftRow<C extends string>(cells: readonly C[], { add, drop }: D
       const row = event.currentTarget;
       const to = event.relatedTarget;
       if (!(row instanceof Element) || !(to instanceof Node) || row.contains(to)) return;
-      if (Object.values<string>(texts(row)).every((text) => text.trim() === "")) drop();
+      if (Object.values<string>(texts(row)).every((text) => text.trim() === "")) drop(true);
       else take(row);
     },
   };

@@ -148,7 +148,7 @@ export class LeewayRegister extends LongElement {
                 currency: plan.currency,
                 words: this.draft.words,
                 add: (cells) => this.#addResponse(`${path}.responses`, cells),
-                drop: () => this.#drop(`${path}.responses`),
+                drop: (left) => this.#drop(`${path}.responses`, left),
               })
             : nothing
         }
@@ -239,7 +239,10 @@ export class LeewayRegister extends LongElement {
               entry,
               path,
               draft: this.draft?.list === list ? this.draft : undefined,
-              effect: { add: (cells) => this.#addEffect(list, cells), drop: () => this.#drop(list) },
+              effect: {
+                add: (cells) => this.#addEffect(list, cells),
+                drop: (left) => this.#drop(list, left),
+              },
               addEffect: () => this.#openDraft(list),
             })
           : nothing
@@ -295,7 +298,7 @@ export class LeewayRegister extends LongElement {
       kind: list === "risks" ? "risk" : "assumption",
       words,
       add: (cells) => this.#addEntry(list, cells),
-      drop: () => this.#drop(list),
+      drop: (left) => this.#drop(list, left),
     });
   }
 
@@ -315,8 +318,9 @@ export class LeewayRegister extends LongElement {
     this.querySelector<HTMLInputElement>(".new-row input")?.focus();
   }
 
-  #drop(list: string): void {
+  #drop(list: string, left: boolean): void {
     if (this.draft?.list === list) this.draft = undefined;
+    if (left) return;
     void this.updateComplete.then(() => {
       if (document.activeElement === document.body)
         this.querySelector<HTMLElement>(`[data-adds="${list}"]`)?.focus();
@@ -340,7 +344,9 @@ export class LeewayRegister extends LongElement {
       return "words" in made ? made : { ...made, name: `an effect on ${cells.tasks.trim()}` };
     });
     // Effects are few: a second one is asked for by its button.
-    if (missing === undefined) this.#drop(list);
+    // Taken in as the reader went elsewhere, it calls nobody back.
+    const inside = this.querySelector(".new-row")?.contains(document.activeElement) === true;
+    if (missing === undefined) this.#drop(list, !inside);
     return missing;
   }
 

@@ -303,8 +303,9 @@ export class LeewayTasks extends LongElement {
   }
 
   #newRow(draft: NonNullable<LeewayTasks["draft"]>) {
-    const drop = (): void => {
+    const drop = (left: boolean): void => {
       this.draft = undefined;
+      if (left) return;
       void this.updateComplete.then(() => {
         if (document.activeElement !== document.body) return;
         this.querySelector<HTMLElement>(`[data-adds="${draft.at}"]`)?.focus();

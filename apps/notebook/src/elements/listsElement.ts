@@ -228,8 +228,9 @@ export abstract class ListsElement extends LongElement {
     const keys = asks.map(({ key }) => key);
     const { keydown, focusout, buttons } = draftRow<string>(keys, {
       add: (cells) => this.#add(spec, cells),
-      drop: () => {
+      drop: (left) => {
         if (this.draft?.path === path) this.draft = undefined;
+        if (left) return;
         void this.updateComplete.then(() => {
           if (document.activeElement === document.body)
             this.querySelector<HTMLElement>(`[data-adds="${path}"]`)?.focus();
