@@ -159,7 +159,7 @@ describe("keeping a plan", () => {
     await enter(page, permit, "120");
     await page.locator("#changes").scrollIntoViewIfNeeded();
     await page
-      .locator("#changes .finding", { hasText: /moved from Fri 19 Nov 2027 to .* later/ })
+      .locator("#changes .finding", { hasText: /moved from Fri\s19\sNov\s2027 to .* later/ })
       .waitFor({ timeout: 90_000 });
     await page.locator("#changes leeway-figure figure").first().waitFor();
     await page.getByRole("button", { name: /Go back to it.*As agreed/ }).click();
