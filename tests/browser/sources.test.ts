@@ -13,7 +13,10 @@ const inputs = (page: Page): Promise<Record<string, string>> =>
     .locator("dl > div")
     .evaluateAll((rows) =>
       Object.fromEntries(
-        rows.map((row) => [row.querySelector("dt")?.textContent, row.querySelector("dd")?.textContent]),
+        rows.map((row) => [
+          row.querySelector("dt")?.textContent,
+          row.querySelector("dd")?.textContent?.replace(/\s/g, " "),
+        ]),
       ),
     );
 
