@@ -117,6 +117,7 @@ export { blockSize } from "./simulate/block.ts";
 export { type BlockRunner, blockRunner } from "./simulate/blockRunner.ts";
 export { compile } from "./simulate/compile.ts";
 export type { Model } from "./simulate/model.ts";
+export { type SettledMoments, settledMoments } from "./simulate/momentKeeper.ts";
 export { practise } from "./simulate/program/practise.ts";
 export { canBeShared, joinRun, type RunEntry, type SharedRun } from "./simulate/program/sharedRun.ts";
 export { type OnBlock, runBlocks } from "./simulate/runBlocks.ts";
@@ -126,6 +127,7 @@ export {
   bytesOfTrials,
   leaveTrials,
   type MomentRanks,
+  type Moments,
   newTrials,
   type TrialSums,
   type Trials,

@@ -35,8 +35,8 @@ export type ToThread =
   | { kind: "plan"; plan: Plan; options: RunOptions }
   /** Compute `iterations` iterations of `total` from block `fromBlock` on. */
   | { kind: "stretch"; fromBlock: number; iterations: number; total: number }
-  /** What was kept of tasks' moments over all stretches since the plan, where they have no rows. */
-  | { kind: "moments"; total: number }
+  /** What was kept of the moments of tasks `from` up to `to` over all stretches since the plan, where they have no rows. */
+  | { kind: "moments"; total: number; from: number; to: number }
   /**
    * Compute blocks together with others: each takes the next from `counter` (an Int32 of the next block's number) until
    * none is left, into rows that all share (`bytesOfTrials`).

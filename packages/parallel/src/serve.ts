@@ -112,7 +112,7 @@ function answer(
       return stretch(subject, message, progress);
     case "moments": {
       const into = newTrials(model, asWritten, { ...options, iterations: 0, total: message.total });
-      subject.runner?.settle(into);
+      subject.runner?.settle(into, message.from, message.to);
       return { kind: "moments", parts: into.moments?.parts ?? [] };
     }
     case "summarise": {

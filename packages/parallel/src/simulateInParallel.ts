@@ -16,7 +16,8 @@ import { simulateOn } from "./simulateOn.ts";
  * Small work, and all work where no thread can be had, is done on the caller's thread.
  *
  * Rejects with the signal's reason when aborted, and with the error of a thread that broke; then no thread of
- * the run is left. Memory: that of `simulate`, and up to 128 MB a thread on their way.
+ * the run is left. Memory: that of `simulate`, and for each thread what it keeps of moments that have no rows and up to
+ * 128 MB on their way.
  */
 export async function simulateInParallel(
   plan: Plan,

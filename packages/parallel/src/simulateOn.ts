@@ -4,9 +4,12 @@ import {
   beyondCalendar,
   blockSize,
   type Model,
+  type MomentRanks,
+  type Moments,
   newTrials,
   type SimulateOptions,
   type Simulation,
+  settledMoments,
   type TrialSums,
 } from "@leeway/core";
 import { shareOut } from "./crew.ts";
@@ -63,11 +66,32 @@ export async function simulateOn(
   });
   if (!shared) return undefined;
   if (trials.moments !== undefined && beyond.task < 0) {
-    for (const helper of worked) {
-      const answer = await helper.ask({ kind: "moments", total: n });
-      if (answer.kind === "moments") trials.moments.parts.push(...answer.parts);
-    }
+    trials.moments.parts.push(await settle([...worked], model.tasks.length, trials.moments));
   }
   if (beyond.task >= 0) return { problems: [beyondCalendar(model, beyond.task)] };
   return { trials, asWritten, problems: [] };
+}
+
+/** Tasks whose moments are settled at once: what each thread kept of them takes some twenty megabytes in a large run. */
+const tasksAtOnce = 64;
+
+/**
+ * The moments that the crew kept together. Each thread keeps of every task what the others' figures could still make
+ * of it; all of that in one place would take as much memory again as the simulation.
+ */
+async function settle(
+  crew: readonly Helper[],
+  tasks: number,
+  { total, confidence }: Moments,
+): Promise<MomentRanks> {
+  const settled = settledMoments(tasks, confidence);
+  for (let from = 0; from < tasks; from += tasksAtOnce) {
+    const to = Math.min(tasks, from + tasksAtOnce);
+    const answers = await Promise.all(crew.map((helper) => helper.ask({ kind: "moments", total, from, to })));
+    settled.settle(
+      from,
+      answers.flatMap((answer) => (answer.kind === "moments" ? answer.parts : [])),
+    );
+  }
+  return settled.ranks;
 }

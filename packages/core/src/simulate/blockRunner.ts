@@ -25,8 +25,11 @@ export interface BlockRunner {
    * Returns the block's sums, or the index of a task that runs past the calendar's end.
    */
   run(b: number, first: number, n: number, into?: Trials): TrialSums | number;
-  /** Adds what was kept of moments that have no rows to the trials' `moments`, once all blocks are run. */
-  settle(into: Trials): void;
+  /**
+   * Adds what was kept of moments that have no rows to the trials' `moments`, once all blocks are run: of tasks `from` up
+   * to `to`, or of all.
+   */
+  settle(into: Trials, from?: number, to?: number): void;
 }
 
 /** What a simulation takes over from one before it, on the same dice. */
@@ -111,8 +114,8 @@ export function blockRunner(
       source.cuts.fill(0);
       return sums;
     },
-    settle(into) {
-      if (keeper !== undefined) into.moments?.parts.push(keeper.result());
+    settle(into, from, to) {
+      if (keeper !== undefined) into.moments?.parts.push(keeper.result(from, to));
     },
   };
 }

@@ -22,12 +22,12 @@ export function rankKeeper(kernel: Kernel, rows: number, n: number, ps: readonly
   const all = rankRows(kernel, rows, n, ps);
   return {
     absorb: (row, values, count) => absorb(all, row, values, count),
-    result() {
-      for (let row = 0; row < rows; row++) {
+    result(from = 0, to = rows) {
+      for (let row = from; row < to; row++) {
         if ((all.held[row] as number) > 0)
           tighten(all, row, all.lists[row] as Float64Array, all.held[row] as number);
       }
-      return keptOf(all);
+      return keptOf(all, from, to);
     },
   };
 }

@@ -10,8 +10,11 @@ export interface RankKeeper {
    * Cost: 1 to 2 nanoseconds a value where WebAssembly is.
    */
   absorb(row: number, values: Float64Array, n: number): void;
-  /** What has been kept, copied out. Cost: about as much as 10,000 values more a row. */
-  result(): KeptRanks;
+  /**
+   * What has been kept of rows `from` up to `to` (default: of all), copied out; the first of them is row 0 of the answer.
+   * Cost: about as much as 10,000 values more a row.
+   */
+  result(from?: number, to?: number): KeptRanks;
 }
 
 /**
