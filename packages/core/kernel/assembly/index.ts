@@ -18,7 +18,8 @@ export {
   settleOnCalendar,
 } from "./place";
 export { largestOf, raiseBy, scaleByWork, settleAny } from "./placeAny";
-export { runProgram, startsOf } from "./program";
+export { runProgram } from "./program";
+export { startsOf } from "./programPlace";
 export { addScaled, toChances, toScores } from "./scores";
 export { seedTen } from "./seeds";
 export { rankRow, selectRanks } from "./select";
