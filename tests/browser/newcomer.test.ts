@@ -98,7 +98,7 @@ describe("somebody who sees the page for the first time", () => {
       "Raise the frame: low, in working days",
       "Raise the frame: likely, in working days",
       "Raise the frame: high, in working days",
-      "Raise the frame: waits for these tasks, by id or name",
+      "Raise the frame: waits for these tasks, by name or id",
       "Phase of Raise the frame",
       "Up: Raise the frame",
       "Down: Raise the frame",

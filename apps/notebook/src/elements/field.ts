@@ -4,7 +4,6 @@ import { keepTyping } from "./keepTyping.ts";
 /** What an input names, see `leeway-suggest`. */
 export interface Suggests {
   of: "tasks" | "who";
-  as: "id" | "name";
   /** Left out: a task does not wait for itself. */
   not?: string;
 }
@@ -26,7 +25,7 @@ export interface FieldOptions {
   readonly?: boolean;
   /** A text that is read whole: it goes on in further lines where it is longer than its column. */
   wraps?: boolean;
-  /** What is named in it, so that names are suggested; `as`: what is put in for one. */
+  /** What is named in it, so that names are suggested. */
   suggest?: Suggests;
   /** The estimate it is a part of: its path, its unit in words, and what it is of. */
   estimate?: { path: string; unit: string; of: string };
@@ -70,7 +69,6 @@ export function field(options: FieldOptions): TemplateResult {
     aria-expanded=${options.suggest === undefined ? nothing : "false"}
     aria-controls=${options.suggest === undefined ? nothing : "suggestions"}
     data-suggest=${options.suggest?.of ?? nothing}
-    data-suggest-as=${options.suggest?.as ?? nothing}
     data-suggest-not=${options.suggest?.not ?? nothing}
     data-estimate=${options.estimate?.path ?? nothing}
     data-unit=${options.estimate?.unit ?? nothing}
@@ -105,7 +103,6 @@ function wrapping(options: FieldOptions): TemplateResult {
     aria-haspopup=${suggests ? "listbox" : nothing}
     aria-controls=${suggests ? "suggestions" : nothing}
     data-suggest=${options.suggest?.of ?? nothing}
-    data-suggest-as=${options.suggest?.as ?? nothing}
     data-suggest-not=${options.suggest?.not ?? nothing}
     ?readonly=${options.readonly ?? false}
     ${keepTyping(shown)}

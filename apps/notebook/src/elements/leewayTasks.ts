@@ -6,13 +6,14 @@ import { newTask, type TaskCells } from "../plan/newTask.ts";
 import { pasteTasks } from "../plan/pasteTasks.ts";
 import { moveToPhase, phasesIn, renamePhase } from "../plan/phases.ts";
 import { removeTask } from "../plan/removeTask.ts";
+import { shownNames } from "../plan/shownName.ts";
 import { statedAt } from "../plan/stated.ts";
 import { taskUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
 import { calendarSpan, type TimeScale } from "../words/timeScale.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
-import { field } from "./field.ts";
+import { field, isTyped } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { LongElement } from "./longElement.ts";
 import { messageId } from "./messageId.ts";
@@ -122,6 +123,7 @@ export class LeewayTasks extends LongElement {
     if (plan === undefined) return nothing;
     const { stated } = this;
     const known = new Set(plan.tasks.map((task) => task.id));
+    const shown = shownNames(plan.tasks);
     const scale = forecast === undefined ? undefined : calendarSpan(forecast);
     const names = new Map(plan.people.map((person) => [person.id, person.name]));
     const { draft } = this;
@@ -154,7 +156,7 @@ export class LeewayTasks extends LongElement {
                   <th role="rowheader" scope="rowgroup" colspan="8">${this.#phaseName(task.phase, at)}</th>
                 </tr>`
                 : nothing
-            }${this.#row(plan, task, at, stated, known, names, scale)}`;
+            }${this.#row(plan, task, at, stated, known, shown, names, scale)}`;
           },
         )}
       </tbody>
@@ -226,6 +228,7 @@ export class LeewayTasks extends LongElement {
     at: number,
     stated: unknown,
     known: ReadonlySet<string>,
+    shown: ReadonlyMap<string, string>,
     names: ReadonlyMap<string, string>,
     scale: TimeScale | undefined,
   ) {
@@ -234,6 +237,7 @@ export class LeewayTasks extends LongElement {
     const estimatePath = `${path}.${task.effort === undefined ? "duration" : "effort"}`;
     const linksPath = `${path}.after`;
     const namePath = `${path}.name`;
+    const links = linksCell(task.after, shown);
     const unit = estimate === undefined ? usual : taskUnit(task);
     const people = task.people.map((person) => names.get(person.id) ?? person.id).join(", ");
     const inputs =
@@ -274,19 +278,20 @@ export class LeewayTasks extends LongElement {
         drop: () => send(this, "plan-drop", { field: namePath }),
       })}</th>
       ${cells}
-      <td role="cell" class="after" data-tools data-text=${linksCell(task.after)}>
-        ${field({
-          label: `${task.name}: waits for these tasks, by id or name`,
-          committed: linksCell(task.after),
+      <td role="cell" class="after" data-tools>
+        <span class="links" data-text=${links}>${field({
+          label: `${task.name}: waits for these tasks, by name or id`,
+          committed: links,
           shown: this.pending.get(linksPath)?.cells.value,
           message: this.pending.has(linksPath) ? `message-${task.id}-after` : undefined,
           row: at,
           column: 4,
           readonly: this.readonly,
-          suggest: { of: "tasks", as: "id", not: task.id },
+          wraps: true,
+          suggest: { of: "tasks", not: task.id },
           commit: (text) => this.#commitLinks(linksPath, stated, text, known, task.id),
           drop: () => send(this, "plan-drop", { field: linksPath }),
-        })}
+        })}</span>
         <span class="by">${[unit === usual ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
@@ -344,7 +349,7 @@ export class LeewayTasks extends LongElement {
     const tasks = this.plan?.tasks ?? [];
     const last = tasks.length - 1;
     const plain = !event.shiftKey && !event.altKey && !event.ctrlKey && !event.metaKey;
-    if (event.key === "Enter" && plain && !this.readonly && target instanceof HTMLInputElement) {
+    if (event.key === "Enter" && plain && !this.readonly && isTyped(target)) {
       if (target.closest(".new-row") !== null) return; // the new row's own
       if (Number(target.dataset.row) === last && this.draft?.at !== last + 1) {
         event.preventDefault();
@@ -384,7 +389,7 @@ export class LeewayTasks extends LongElement {
   #paste = (event: ClipboardEvent): void => {
     const { target } = event;
     const text = event.clipboardData?.getData("text/plain") ?? "";
-    if (!(target instanceof HTMLInputElement) || target.dataset.row === undefined || this.readonly) return;
+    if (!isTyped(target) || target.dataset.row === undefined || this.readonly) return;
     if (!/[\t\r\n]/.test(text.trim())) return;
     event.preventDefault();
     const row = Math.ceil(Number(target.dataset.row));
