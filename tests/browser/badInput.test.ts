@@ -55,7 +55,9 @@ describe("input that cannot be right", () => {
     await waits.fill("lease-sined");
     await waits.press("Enter");
     await page.locator(".message", { hasText: "lease-sined" }).waitFor();
-    expect(await page.locator(".message").textContent()).toMatch(/No task has the name or id “lease-sined”.*“Landlord consents, lease signed”/);
+    expect(await page.locator(".message").textContent()).toMatch(
+      /No task has the name or id “lease-sined”.*“Landlord consents, lease signed”/,
+    );
     await notebook.close();
   });
 

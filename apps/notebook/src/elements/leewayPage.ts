@@ -21,6 +21,7 @@ import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
 import { printing } from "./printing.ts";
 import { sectionKeys, sectionKeyWords } from "./sectionKeys.ts";
+import { skipLinks } from "./skipLinks.ts";
 import { undoKeys } from "./undoKeys.ts";
 
 /** Ms that tables and charts let an answer go first; they mostly change with it. */
@@ -211,7 +212,7 @@ export class LeewayPage extends PageElement {
     const title = state.plan?.title ?? state.answer?.forecast.plan.title ?? "A plan";
     const current = state.current ?? "";
     return html`
-      <a class="skip" href="#work">Skip to the work</a>
+      ${skipLinks(state.plan)}
       <leeway-outline .entries=${outline(state, this.findings)} current=${this.current}></leeway-outline>
       <div class="report">
         <leeway-bar .state=${state} .trying=${this.trying} ?compact=${this.compact}></leeway-bar>
