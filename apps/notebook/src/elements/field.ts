@@ -17,6 +17,8 @@ export interface FieldOptions {
   shown?: string | undefined;
   /** Id of the message that says what is wrong. */
   message?: string | undefined;
+  /** Id of words beside it that belong to it; a message comes first. */
+  note?: string | undefined;
   /** `number` sets figures to the right and asks for a numeric keyboard. */
   kind?: "number" | "text" | "date";
   /** Place in its table, for the arrow keys. */
@@ -60,7 +62,7 @@ export function field(options: FieldOptions): TemplateResult {
     spellcheck="false"
     aria-label=${options.label}
     aria-invalid=${options.message === undefined ? nothing : "true"}
-    aria-describedby=${options.message ?? nothing}
+    aria-describedby=${options.message ?? options.note ?? nothing}
     data-row=${options.row ?? nothing}
     data-column=${options.column ?? nothing}
     data-shown=${shown}
@@ -95,7 +97,7 @@ function wrapping(options: FieldOptions): TemplateResult {
     spellcheck="false"
     aria-label=${options.label}
     aria-invalid=${options.message === undefined ? nothing : "true"}
-    aria-describedby=${options.message ?? nothing}
+    aria-describedby=${options.message ?? options.note ?? nothing}
     data-row=${options.row ?? nothing}
     data-column=${options.column ?? nothing}
     data-shown=${shown}

@@ -17,6 +17,7 @@ import { holdInPlace } from "./holdInPlace.ts";
 import { inView } from "./inView.ts";
 import { LeewayChanges } from "./leewayChanges.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
+import { openEnds } from "./openEnds.ts";
 import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
 import { printing } from "./printing.ts";
@@ -277,7 +278,7 @@ export class LeewayPage extends PageElement {
       people: () => html`<leeway-people .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-people>`,
       work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
-        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
+        .pending=${state.pending} .ends=${openEnds(this.findings)} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
         <leeway-interview .plan=${state.plan} .stated=${state.stated} .pending=${state.pending} ?readonly=${errors}></leeway-interview>`,
       register: () => html`<leeway-register .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-register>`,

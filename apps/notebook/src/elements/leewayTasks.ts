@@ -19,6 +19,7 @@ import { LongElement } from "./longElement.ts";
 import { messageId } from "./messageId.ts";
 import { newPhaseLine } from "./newPhaseLine.ts";
 import { newTaskRow } from "./newTaskRow.ts";
+import { saysOther } from "./openEnds.ts";
 import { RowStops } from "./rowStops.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
@@ -54,6 +55,7 @@ export class LeewayTasks extends LongElement {
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
+    ends: { attribute: false, hasChanged: saysOther },
     told: { state: true },
     draft: { state: true },
   };
@@ -64,6 +66,8 @@ export class LeewayTasks extends LongElement {
   /** The plan text cannot be read: nothing can be edited here until it can. */
   readonly = false;
   fading = false;
+  /** What is worth a look at rows, by the ids of their tasks. */
+  ends: ReadonlyMap<string, string> = new Map();
   /** What was done to rows last, in words. */
   told = "";
   /** A new row: where it is to go, and what is missing in it. It is part of the plan once it can be read. */
@@ -238,6 +242,7 @@ export class LeewayTasks extends LongElement {
     const linksPath = `${path}.after`;
     const namePath = `${path}.name`;
     const links = linksCell(task.after, shown);
+    const loose = this.ends.get(task.id);
     const unit = estimate === undefined ? usual : taskUnit(task);
     const people = task.people.map((person) => names.get(person.id) ?? person.id).join(", ");
     const inputs =
@@ -284,6 +289,7 @@ export class LeewayTasks extends LongElement {
           committed: links,
           shown: this.pending.get(linksPath)?.cells.value,
           message: this.pending.has(linksPath) ? `message-${task.id}-after` : undefined,
+          note: loose === undefined ? undefined : `loose-${task.id}`,
           row: at,
           column: 4,
           readonly: this.readonly,
@@ -293,6 +299,7 @@ export class LeewayTasks extends LongElement {
           drop: () => send(this, "plan-drop", { field: linksPath }),
         })}</span>
         <span class="by">${[unit === usual ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
+        ${loose === undefined ? nothing : html`<span class="loose" id="loose-${task.id}">${loose}</span>`}
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
       ${
