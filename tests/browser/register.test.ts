@@ -40,7 +40,7 @@ describe("names that are typed", () => {
     expect(read("frame, the floor")).toEqual({ edits: [{ path: "after", value: ["frame", "pour"] }] });
     expect(read("the")).toMatchObject({ words: expect.stringMatching(/3 names/) });
     expect(read("dug")).toMatchObject({
-      words: expect.stringMatching(/No task has the name or id “dug”.*“Dig the trench”/),
+      words: expect.stringMatching(/No task has the name or id “dug”/),
     });
     expect(readLinksCell("the trench", "after", undefined, known, "dig", tasks)).toMatchObject({
       words: expect.stringMatching(/cannot wait for itself/),
