@@ -102,7 +102,7 @@ describe("phases on the page, by keyboard", () => {
     const links = cell(page, "Lay the tiles: waits for these tasks, by name or id");
     await links.focus();
     await page.keyboard.press("End");
-    await page.keyboard.type(", tren");
+    await page.keyboard.type("; tren");
     await page.getByRole("option", { name: "Dig the trench" }).waitFor();
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Enter");
