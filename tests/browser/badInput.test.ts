@@ -48,14 +48,16 @@ describe("input that cannot be right", () => {
   it("refuses a link that would close a loop, and one to a task that is not there", async () => {
     const notebook = await served.open();
     const { page } = notebook;
-    const waits = cell(page, "Lease terms agreed: waits for these tasks, by id or name");
+    const waits = cell(page, "Lease terms agreed: waits for these tasks, by name or id");
     await waits.fill("lease-signed");
     await waits.press("Enter");
     expect(await page.locator(".message").textContent()).toMatch(/loop/i);
     await waits.fill("lease-sined");
     await waits.press("Enter");
     await page.locator(".message", { hasText: "lease-sined" }).waitFor();
-    expect(await page.locator(".message").textContent()).toMatch(/No task has the id “lease-sined”.*lease-/);
+    expect(await page.locator(".message").textContent()).toMatch(
+      /No task has the name or id “lease-sined”.*“Landlord consents, lease signed”/,
+    );
     await notebook.close();
   });
 

@@ -1,4 +1,7 @@
+import { readPlan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
+import { firstDay } from "../../apps/notebook/src/beginning/firstDay.ts";
+import { ownPlan } from "../../apps/notebook/src/beginning/ownPlan.ts";
 import { settled } from "./support/notebook.ts";
 import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
@@ -22,6 +25,43 @@ describe("beginning", () => {
     expect(await page.locator(".tour").count()).toBe(0);
     // The reload may cut short what the page was still fetching.
     expect(troubles.filter((one) => !one.endsWith("net::ERR_ABORTED"))).toEqual([]);
+    await close();
+  });
+
+  // Which weekday a date is says the platform; which days are worked is read from the plan that comes of it.
+  it.each([
+    ["2027-02-05", "2027-02-05"],
+    ["2027-02-06", "2027-02-08"],
+    ["2027-02-07", "2027-02-08"],
+    ["2027-02-08", "2027-02-08"],
+    ["2027-12-31", "2027-12-31"],
+    ["2028-01-01", "2028-01-03"],
+  ])("offers on %s the first day on which work happens: %s", (day, first) => {
+    expect(firstDay(day)).toBe(first);
+    const days = { low: "1", likely: "2", high: "3" };
+    const made = ownPlan({
+      title: "T",
+      start: firstDay(day),
+      finish: "",
+      strands: [{ name: "S", ...days }],
+      worries: [],
+    });
+    const { plan } = readPlan("text" in made ? made.text : "");
+    const works = plan?.calendars.get(plan.calendar)?.workdays ?? [];
+    const weekday = (iso: string) =>
+      new Date(`${iso}T12:00Z`)
+        .toLocaleDateString("en-GB", { weekday: "short", timeZone: "UTC" })
+        .toLowerCase();
+    expect(works).toContain(weekday(first));
+    expect((works as string[]).includes(weekday(day))).toBe(day === first);
+  });
+
+  it("offers no Sunday to whoever begins on one", async () => {
+    const { page, close } = await served.open();
+    await page.clock.setFixedTime(new Date(2027, 1, 7, 12));
+    await page.reload();
+    await page.locator(".begin summary").click();
+    expect(await page.locator("form.own [name=start]").inputValue()).toBe("2027-02-08");
     await close();
   });
 

@@ -39,7 +39,9 @@ describe("names that are typed", () => {
     expect(read("Raise the frame; dig")).toEqual({ edits: [{ path: "after", value: ["frame", "dig"] }] });
     expect(read("frame, the floor")).toEqual({ edits: [{ path: "after", value: ["frame", "pour"] }] });
     expect(read("the")).toMatchObject({ words: expect.stringMatching(/3 names/) });
-    expect(read("dug")).toMatchObject({ words: expect.stringMatching(/No task has the id “dug”/) });
+    expect(read("dug")).toMatchObject({
+      words: expect.stringMatching(/No task has the name or id “dug”/),
+    });
     expect(readLinksCell("the trench", "after", undefined, known, "dig", tasks)).toMatchObject({
       words: expect.stringMatching(/cannot wait for itself/),
     });

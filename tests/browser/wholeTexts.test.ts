@@ -6,6 +6,7 @@ import { startChromium } from "./support/chromium.ts";
 import { cell, type Notebook, openNotebook, settled } from "./support/notebook.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 import { violations } from "./support/violations.ts";
+import { withoutFieldSizing } from "./support/withoutFieldSizing.ts";
 
 /** A machine that is busy takes its time. */
 const slow = { timeout: 60_000 };
@@ -65,18 +66,9 @@ describe("a text in a list", () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
   });
 
-  it.each([1280])("is read whole too where fields have one size: %i px", async (width) => {
+  it.each([1280, 800, 390])("is read whole too where fields have one size: %i px", async (width) => {
     const context = await browser.newContext({ viewport: { width, height: 900 } });
-    // As a browser takes the style sheet that does not know `field-sizing`.
-    await context.route(/\.css$/, async (route) => {
-      const css = await (await route.fetch()).text();
-      const without = css
-        .replace(/@supports not\s*\(field-sizing:\s*content\)/g, "@supports (display: block)")
-        .replace(/@supports\s*\(field-sizing:\s*content\)/g, "@supports (display: none-such)")
-        .replace(/field-sizing:\s*content;?/g, "");
-      expect(without).not.toContain("field-sizing");
-      await route.fulfill({ body: without, contentType: "text/css" });
-    });
+    await withoutFieldSizing(context);
     const old = await context.newPage();
     await old.goto(built.address);
     await settled(old);

@@ -4,6 +4,7 @@ import { today } from "../handing/today.ts";
 import type { Keeper } from "../keeping/keeper.ts";
 import { nameFrom } from "../keeping/planFile.ts";
 import type { ExampleName } from "./examples.ts";
+import { firstDay } from "./firstDay.ts";
 import type { Strand, Worry } from "./ownPlan.ts";
 
 const away = "leeway-tour-away";
@@ -77,7 +78,7 @@ export class LeewayBegin extends PageElement {
     return html`<form class="own" novalidate @submit=${this.#start}>
       <p class="note">Five questions make a plan that already forecasts. Everything can be changed afterwards, and Undo brings back the plan you have here. Save it first if you want both.</p>
       <p><label>What is it called? <input name="title" autocomplete="off" /></label></p>
-      <p><label>First day on which work may happen <input name="start" type="date" value=${today()} /></label></p>
+      <p><label>First day on which work may happen <input name="start" type="date" value=${firstDay(today())} /></label></p>
       <p><label>What has to be finished? <input name="finish" autocomplete="off" /></label></p>
       <fieldset aria-describedby="own-low-high">
         <legend>The strands of work, in working days. They run side by side until you say what waits for what.</legend>

@@ -4,7 +4,6 @@ import { keepTyping } from "./keepTyping.ts";
 /** What an input names, see `leeway-suggest`. */
 export interface Suggests {
   of: "tasks" | "who";
-  as: "id" | "name";
   /** Left out: a task does not wait for itself. */
   not?: string;
 }
@@ -18,6 +17,8 @@ export interface FieldOptions {
   shown?: string | undefined;
   /** Id of the message that says what is wrong. */
   message?: string | undefined;
+  /** Id of words beside it that belong to it; a message comes first. */
+  note?: string | undefined;
   /** `number` sets figures to the right and asks for a numeric keyboard. */
   kind?: "number" | "text" | "date";
   /** Place in its table, for the arrow keys. */
@@ -26,7 +27,7 @@ export interface FieldOptions {
   readonly?: boolean;
   /** A text that is read whole: it goes on in further lines where it is longer than its column. */
   wraps?: boolean;
-  /** What is named in it, so that names are suggested; `as`: what is put in for one. */
+  /** What is named in it, so that names are suggested. */
   suggest?: Suggests;
   /** The estimate it is a part of: its path, its unit in words, and what it is of. */
   estimate?: { path: string; unit: string; of: string };
@@ -61,7 +62,7 @@ export function field(options: FieldOptions): TemplateResult {
     spellcheck="false"
     aria-label=${options.label}
     aria-invalid=${options.message === undefined ? nothing : "true"}
-    aria-describedby=${options.message ?? nothing}
+    aria-describedby=${options.message ?? options.note ?? nothing}
     data-row=${options.row ?? nothing}
     data-column=${options.column ?? nothing}
     data-shown=${shown}
@@ -70,7 +71,6 @@ export function field(options: FieldOptions): TemplateResult {
     aria-expanded=${options.suggest === undefined ? nothing : "false"}
     aria-controls=${options.suggest === undefined ? nothing : "suggestions"}
     data-suggest=${options.suggest?.of ?? nothing}
-    data-suggest-as=${options.suggest?.as ?? nothing}
     data-suggest-not=${options.suggest?.not ?? nothing}
     data-estimate=${options.estimate?.path ?? nothing}
     data-unit=${options.estimate?.unit ?? nothing}
@@ -97,7 +97,7 @@ function wrapping(options: FieldOptions): TemplateResult {
     spellcheck="false"
     aria-label=${options.label}
     aria-invalid=${options.message === undefined ? nothing : "true"}
-    aria-describedby=${options.message ?? nothing}
+    aria-describedby=${options.message ?? options.note ?? nothing}
     data-row=${options.row ?? nothing}
     data-column=${options.column ?? nothing}
     data-shown=${shown}
@@ -105,7 +105,6 @@ function wrapping(options: FieldOptions): TemplateResult {
     aria-haspopup=${suggests ? "listbox" : nothing}
     aria-controls=${suggests ? "suggestions" : nothing}
     data-suggest=${options.suggest?.of ?? nothing}
-    data-suggest-as=${options.suggest?.as ?? nothing}
     data-suggest-not=${options.suggest?.not ?? nothing}
     ?readonly=${options.readonly ?? false}
     ${keepTyping(shown)}

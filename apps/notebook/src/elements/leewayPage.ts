@@ -17,10 +17,12 @@ import { holdInPlace } from "./holdInPlace.ts";
 import { inView } from "./inView.ts";
 import { LeewayChanges } from "./leewayChanges.ts";
 import type { OutlineEntry } from "./leewayOutline.ts";
+import { openEnds } from "./openEnds.ts";
 import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
 import { printing } from "./printing.ts";
 import { sectionKeys, sectionKeyWords } from "./sectionKeys.ts";
+import { skipLinks } from "./skipLinks.ts";
 import { undoKeys } from "./undoKeys.ts";
 
 /** Ms that tables and charts let an answer go first; they mostly change with it. */
@@ -211,7 +213,7 @@ export class LeewayPage extends PageElement {
     const title = state.plan?.title ?? state.answer?.forecast.plan.title ?? "A plan";
     const current = state.current ?? "";
     return html`
-      <a class="skip" href="#work">Skip to the work</a>
+      ${skipLinks(state.plan)}
       <leeway-outline .entries=${outline(state, this.findings)} current=${this.current}></leeway-outline>
       <div class="report">
         <leeway-bar .state=${state} .trying=${this.trying} ?compact=${this.compact}></leeway-bar>
@@ -276,7 +278,7 @@ export class LeewayPage extends PageElement {
       people: () => html`<leeway-people .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-people>`,
       work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
-        .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
+        .pending=${state.pending} .ends=${openEnds(this.findings)} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
         <leeway-interview .plan=${state.plan} .stated=${state.stated} .pending=${state.pending} ?readonly=${errors}></leeway-interview>`,
       register: () => html`<leeway-register .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-register>`,

@@ -1,4 +1,5 @@
 import { html, nothing } from "lit";
+import { shownNames } from "../plan/shownName.ts";
 import { optionsOf, partAt, type Suggestion, suggestions, withPart } from "../plan/suggest.ts";
 import { isTyped, type Typed } from "./field.ts";
 import { PageElement } from "./pageElement.ts";
@@ -9,8 +10,8 @@ export const suggestionsId = "suggestions";
 /**
  * One list of suggestions for all inputs that take names: it shows under the input that is typed in. Down and Up choose,
  * Enter takes what is chosen, Escape closes it; whoever writes on without it is not hindered. Inputs say by
- * `data-suggest` what they name (`tasks`, `who`), by `data-suggest-as` what is put in (`id`, else the name), by
- * `data-suggest-not` what is left out.
+ * `data-suggest` what they name (`tasks`, `who`), by `data-suggest-not` what is left out. What is put in is the name, or
+ * the id where several have it.
  */
 export class LeewaySuggest extends PageElement {
   static override properties = {
@@ -107,11 +108,8 @@ export class LeewaySuggest extends PageElement {
     const one = this.found[at];
     if (input === undefined || one === undefined) return;
     const place = partAt(input.value, input.selectionStart ?? input.value.length);
-    const { text, caret } = withPart(
-      input.value,
-      place,
-      input.dataset.suggestAs === "id" ? one.id : one.name,
-    );
+    const shown = shownNames(optionsOf(this.stated, input.dataset.suggest ?? "")).get(one.id);
+    const { text, caret } = withPart(input.value, place, shown ?? one.name);
     input.value = text;
     input.setSelectionRange(caret, caret);
     this.#close();

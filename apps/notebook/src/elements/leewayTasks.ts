@@ -6,18 +6,20 @@ import { newTask, type TaskCells } from "../plan/newTask.ts";
 import { pasteTasks } from "../plan/pasteTasks.ts";
 import { moveToPhase, phasesIn, renamePhase } from "../plan/phases.ts";
 import { removeTask } from "../plan/removeTask.ts";
+import { shownNames } from "../plan/shownName.ts";
 import { statedAt } from "../plan/stated.ts";
 import { taskUnit } from "../plan/unitWords.ts";
 import type { Pending } from "../store/state.ts";
 import { calendarSpan, type TimeScale } from "../words/timeScale.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
-import { field } from "./field.ts";
+import { field, isTyped } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { LongElement } from "./longElement.ts";
 import { messageId } from "./messageId.ts";
 import { newPhaseLine } from "./newPhaseLine.ts";
 import { newTaskRow } from "./newTaskRow.ts";
+import { saysOther } from "./openEnds.ts";
 import { RowStops } from "./rowStops.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
@@ -53,6 +55,7 @@ export class LeewayTasks extends LongElement {
     pending: { attribute: false },
     readonly: { type: Boolean },
     fading: { type: Boolean },
+    ends: { attribute: false, hasChanged: saysOther },
     told: { state: true },
     draft: { state: true },
   };
@@ -63,6 +66,8 @@ export class LeewayTasks extends LongElement {
   /** The plan text cannot be read: nothing can be edited here until it can. */
   readonly = false;
   fading = false;
+  /** What is worth a look at rows, by the ids of their tasks. */
+  ends: ReadonlyMap<string, string> = new Map();
   /** What was done to rows last, in words. */
   told = "";
   /** A new row: where it is to go, and what is missing in it. It is part of the plan once it can be read. */
@@ -122,6 +127,7 @@ export class LeewayTasks extends LongElement {
     if (plan === undefined) return nothing;
     const { stated } = this;
     const known = new Set(plan.tasks.map((task) => task.id));
+    const shown = shownNames(plan.tasks);
     const scale = forecast === undefined ? undefined : calendarSpan(forecast);
     const names = new Map(plan.people.map((person) => [person.id, person.name]));
     const { draft } = this;
@@ -154,7 +160,7 @@ export class LeewayTasks extends LongElement {
                   <th role="rowheader" scope="rowgroup" colspan="8">${this.#phaseName(task.phase, at)}</th>
                 </tr>`
                 : nothing
-            }${this.#row(plan, task, at, stated, known, names, scale)}`;
+            }${this.#row(plan, task, at, stated, known, shown, names, scale)}`;
           },
         )}
       </tbody>
@@ -226,6 +232,7 @@ export class LeewayTasks extends LongElement {
     at: number,
     stated: unknown,
     known: ReadonlySet<string>,
+    shown: ReadonlyMap<string, string>,
     names: ReadonlyMap<string, string>,
     scale: TimeScale | undefined,
   ) {
@@ -234,6 +241,8 @@ export class LeewayTasks extends LongElement {
     const estimatePath = `${path}.${task.effort === undefined ? "duration" : "effort"}`;
     const linksPath = `${path}.after`;
     const namePath = `${path}.name`;
+    const links = linksCell(task.after, shown);
+    const loose = this.ends.get(task.id);
     const unit = estimate === undefined ? usual : taskUnit(task);
     const people = task.people.map((person) => names.get(person.id) ?? person.id).join(", ");
     const inputs =
@@ -274,20 +283,23 @@ export class LeewayTasks extends LongElement {
         drop: () => send(this, "plan-drop", { field: namePath }),
       })}</th>
       ${cells}
-      <td role="cell" class="after" data-tools data-text=${linksCell(task.after)}>
-        ${field({
-          label: `${task.name}: waits for these tasks, by id or name`,
-          committed: linksCell(task.after),
+      <td role="cell" class="after" data-tools>
+        <span class="links" data-text=${links}>${field({
+          label: `${task.name}: waits for these tasks, by name or id`,
+          committed: links,
           shown: this.pending.get(linksPath)?.cells.value,
           message: this.pending.has(linksPath) ? `message-${task.id}-after` : undefined,
+          note: loose === undefined ? undefined : `loose-${task.id}`,
           row: at,
           column: 4,
           readonly: this.readonly,
-          suggest: { of: "tasks", as: "id", not: task.id },
+          wraps: true,
+          suggest: { of: "tasks", not: task.id },
           commit: (text) => this.#commitLinks(linksPath, stated, text, known, task.id),
           drop: () => send(this, "plan-drop", { field: linksPath }),
-        })}
+        })}</span>
         <span class="by">${[unit === usual ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
+        ${loose === undefined ? nothing : html`<span class="loose" id="loose-${task.id}">${loose}</span>`}
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
       ${
@@ -344,7 +356,7 @@ export class LeewayTasks extends LongElement {
     const tasks = this.plan?.tasks ?? [];
     const last = tasks.length - 1;
     const plain = !event.shiftKey && !event.altKey && !event.ctrlKey && !event.metaKey;
-    if (event.key === "Enter" && plain && !this.readonly && target instanceof HTMLInputElement) {
+    if (event.key === "Enter" && plain && !this.readonly && isTyped(target)) {
       if (target.closest(".new-row") !== null) return; // the new row's own
       if (Number(target.dataset.row) === last && this.draft?.at !== last + 1) {
         event.preventDefault();
@@ -384,7 +396,7 @@ export class LeewayTasks extends LongElement {
   #paste = (event: ClipboardEvent): void => {
     const { target } = event;
     const text = event.clipboardData?.getData("text/plain") ?? "";
-    if (!(target instanceof HTMLInputElement) || target.dataset.row === undefined || this.readonly) return;
+    if (!isTyped(target) || target.dataset.row === undefined || this.readonly) return;
     if (!/[\t\r\n]/.test(text.trim())) return;
     event.preventDefault();
     const row = Math.ceil(Number(target.dataset.row));

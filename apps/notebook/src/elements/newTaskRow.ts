@@ -14,7 +14,7 @@ const labels: Record<keyof TaskCells, string> = {
   low: "New task: low, in working days",
   likely: "New task: likely, in working days",
   high: "New task: high, in working days",
-  after: "New task: waits for these tasks, by id or name",
+  after: "New task: waits for these tasks, by name or id",
 };
 const message = "message-new-task";
 
@@ -25,7 +25,7 @@ export function newTaskRow({ at, phase, words, ...does }: NewTaskRow): TemplateR
     html`<input class="field ${column > 0 && column < 4 ? "number" : "text"}" type="text" autocomplete="off" spellcheck="false"
       inputmode=${column > 0 && column < 4 ? "decimal" : nothing} aria-label=${labels[key]} placeholder=${key === "after" ? "waits for" : key} data-cell=${key}
       role=${key === "after" ? "combobox" : nothing} aria-autocomplete=${key === "after" ? "list" : nothing} aria-expanded=${key === "after" ? "false" : nothing}
-      aria-controls=${key === "after" ? "suggestions" : nothing} data-suggest=${key === "after" ? "tasks" : nothing} data-suggest-as=${key === "after" ? "id" : nothing}
+      aria-controls=${key === "after" ? "suggestions" : nothing} data-suggest=${key === "after" ? "tasks" : nothing}
       aria-describedby=${words === undefined ? nothing : message} data-row=${at - 0.5} data-column=${column} />`;
   return html`<tr role="row" class="new-row" @keydown=${keydown} @focusout=${focusout}>
     <th role="rowheader" scope="row" class="name">${cell("name", 0)}</th>

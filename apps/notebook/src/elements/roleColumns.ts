@@ -34,7 +34,7 @@ export function roleColumns<T extends Roles>(
       key,
       heading: headings[key],
       committed: (item) => item[key].map((id) => names.get(id) ?? id).join("; "),
-      suggest: { of: "who", as: "name" },
+      suggest: { of: "who" },
       read: (text, _path, item): Reading => {
         const found = findWho(text, who);
         if ("words" in found) return found;

@@ -54,7 +54,7 @@ export function taskPicker(options: TaskPicker): TemplateResult {
             committed: "",
             shown: waits?.cells.value,
             message: waits === undefined ? undefined : messageId(path),
-            suggest: { of: "tasks", as: "name" },
+            suggest: { of: "tasks" },
             commit: (text) => {
               const found = findTasks(text, tasks);
               const cells = { value: text };

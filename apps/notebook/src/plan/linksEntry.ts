@@ -1,15 +1,16 @@
 import type { Link } from "@leeway/core";
 import type { Edit } from "./edit.ts";
 import { findTasks } from "./findTasks.ts";
+import { inOneLine } from "./shownName.ts";
 
 interface Named {
   id: string;
   name: string;
 }
 
-/** The ids a task waits for, as its cell shows them. */
-export function linksCell(after: readonly Link[]): string {
-  return after.map((link) => link.task).join(", ");
+/** What a task waits for, as its cell shows it; `shown`: how each task is written there. */
+export function linksCell(after: readonly Link[], shown: ReadonlyMap<string, string>): string {
+  return after.map(({ task }) => shown.get(task) ?? task).join("; ");
 }
 
 /**
@@ -33,10 +34,16 @@ export function readLinksCell(
   if ("words" in found) return found;
   const { ids } = found;
   for (const id of ids) {
-    if (id === self) return { words: `“${id}” is this task itself. A task cannot wait for itself.` };
+    if (id === self) {
+      const name = tasks.find((task) => task.id === id)?.name ?? id;
+      return { words: `“${name}” is this task itself. A task cannot wait for itself.` };
+    }
     if (!known.has(id)) {
-      const like = closest(id, known);
-      return { words: `No task has the id “${id}”.${like === undefined ? "" : ` Did you mean “${like}”?`}` };
+      const like = closest(id, new Set([...known].filter((other) => other !== self)));
+      const name = tasks.find((task) => task.id === like)?.name ?? like;
+      return {
+        words: `No task has the name or id “${id}”.${name === undefined ? "" : ` Did you mean “${name}”?`}`,
+      };
     }
   }
   const before = stated === undefined ? [] : Array.isArray(stated) ? stated : [stated];
@@ -49,28 +56,42 @@ export function readLinksCell(
   return { edits: [{ path, value: value.length === 0 ? undefined : value }] };
 }
 
-/** Ids as they stand; where some are none, parts between commas or semicolons, each an id, several, or a name. */
+/**
+ * Ids, when all of it are ids. Else parts between semicolons: each a name as it stands, ids, or the part of a name; and where
+ * it is none of them, the same between commas.
+ */
 function idsIn(
   cell: string,
   known: ReadonlySet<string>,
   tasks: readonly Named[],
 ): { ids: string[] } | { words: string } {
-  const plain = cell.split(/[\s,;]+/).filter((part) => part !== "");
-  if (plain.every((id) => known.has(id))) return { ids: plain };
-  const ids: string[] = [];
-  const parts = cell.split(cell.includes(";") ? ";" : ",").map((part) => part.trim());
-  for (const part of parts) {
-    if (part === "") continue;
-    const own = part.split(/[\s,]+/);
-    const named = findTasks(part, tasks);
-    if (own.every((id) => known.has(id))) ids.push(...own);
-    else if ("ids" in named) ids.push(...named.ids);
+  const named = (part: string): string | undefined => {
+    const small = inOneLine(part).toLowerCase();
+    const own = tasks.filter(({ name }) => inOneLine(name).toLowerCase() === small);
+    return own.length === 1 && (own[0]?.id === small || !known.has(small)) ? own[0]?.id : undefined;
+  };
+  const inPart = (part: string): { ids: string[] } | { words: string } => {
+    const one = named(part);
+    if (one !== undefined) return { ids: [one] };
+    const own = part.split(/[\s,]+/).filter((word) => word !== "");
+    if (own.every((id) => known.has(id))) return { ids: own };
+    const found = findTasks(part, tasks);
+    if ("ids" in found) return found;
+    if (part.includes(",")) return inParts(part.split(","));
     // A word that no name has is taken for an id: what is like it is told.
-    else if (own.length > 1 || tasks.some(({ name }) => name.toLowerCase().includes(part.toLowerCase())))
-      return named;
-    else ids.push(part);
-  }
-  return { ids };
+    const some = own.length > 1 || tasks.some(({ name }) => name.toLowerCase().includes(part.toLowerCase()));
+    return some ? found : { ids: [part] };
+  };
+  const inParts = (parts: readonly string[]): { ids: string[] } | { words: string } => {
+    const ids: string[] = [];
+    for (const part of parts.map((text) => text.trim())) {
+      const found = part === "" ? { ids: [] } : inPart(part);
+      if ("words" in found) return found;
+      ids.push(...found.ids);
+    }
+    return { ids };
+  };
+  return inParts(cell.split(";"));
 }
 
 function linkedTask(link: unknown): unknown {

@@ -2,7 +2,7 @@ import type { Plan, Task } from "@leeway/core";
 import type { Pending } from "../store/state.ts";
 import type { Edit } from "./edit.ts";
 import { type EstimateCells, estimateCells, readEstimateCells } from "./estimateEntry.ts";
-import { linksCell, readLinksCell } from "./linksEntry.ts";
+import { readLinksCell } from "./linksEntry.ts";
 import { idsIn, newId } from "./newId.ts";
 import { statedAt } from "./stated.ts";
 import { taskUnit } from "./unitWords.ts";
@@ -87,7 +87,7 @@ export function pasteTasks(
     if (cells.name !== "" && cells.name !== task.name)
       edits.push({ path: `${path}.name`, value: cells.name });
     fillEstimate(task, path, cells, stated, edits, waits);
-    if (cells.after !== "" && cells.after !== linksCell(task.after)) {
+    if (cells.after !== "") {
       const links = readAfter(cells.after, `${path}.after`, statedAt(stated, `${path}.after`), task.id);
       if ("words" in links) waits.set(`${path}.after`, { cells: { value: cells.after }, words: links.words });
       else edits.push(...links.edits);
