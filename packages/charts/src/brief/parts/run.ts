@@ -28,7 +28,7 @@ export function runSection({ stamp, plan, today, warnings }: Brief): Section {
             ),
           ]),
       quiet(
-        `Run: seed ${plainName(stamp.seed, 40)}, ${futures} ${designWords(stamp.design)}, plan ${stamp.sha256.slice(0, 12)}, ${status}, engine ${stamp.version}; written ${formatDate(today, "short")}.`,
+        `Run: seed ${plainName(stamp.seed, 40)}, ${futures}, ${designWords(stamp.design)}, plan ${stamp.sha256.slice(0, 12)}, ${status}, engine ${stamp.version}; written ${formatDate(today, "short")}.`,
       ),
     ],
   };
