@@ -177,6 +177,11 @@ describe("beginning", () => {
     expect(sentence?.y).toBeGreaterThan(0);
     expect(sentence?.y).toBeLessThan(600);
     expect(await page.locator("leeway-answer").textContent()).not.toMatch(/EUR|Was/);
+    // It was begun here: nobody opened it.
+    await page.locator("#changes").scrollIntoViewIfNeeded();
+    await page.locator(".versions th[scope=row]", { hasText: "as begun here" }).waitFor(slow);
+    expect(await page.locator("#changes").textContent()).toContain("What moved since this plan was begun.");
+    expect(await page.locator("#changes").textContent()).not.toContain("opened");
     expect(troubles).toEqual([]);
     await close();
   });

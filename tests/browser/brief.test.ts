@@ -159,6 +159,30 @@ describe.each(pages)("the brief of %s", (_name, make) => {
     await page.close();
   });
 
+  it("keeps the last line under a list in the column of that list, wherever the columns part", async () => {
+    const { page } = await open({ viewport: { width: 703, height: 1047 } });
+    await page.emulateMedia({ media: "print" });
+    const parted = await page.evaluate(() => {
+      const columns = document.querySelector<HTMLElement>(".columns");
+      if (columns === null) throw new Error("the page is not whole");
+      const room = document.createElement("div");
+      columns.prepend(room);
+      const found: string[] = [];
+      for (let height = 0; height < 600; height += 8) {
+        room.style.height = `${height}px`;
+        for (const line of columns.querySelectorAll("ul + p")) {
+          const item = line.previousElementSibling?.lastElementChild?.getClientRects();
+          const end = item?.[item.length - 1]?.left ?? 0;
+          if (Math.abs((line.getClientRects()[0]?.left ?? 0) - end) > 40)
+            found.push(`${height}: ${line.textContent}`);
+        }
+      }
+      return found;
+    });
+    expect(parted).toEqual([]);
+    await page.close();
+  });
+
   it("prints light whatever the screen is", async () => {
     const { page } = await open({ colorScheme: "dark" });
     const ground = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);

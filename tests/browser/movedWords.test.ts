@@ -1,3 +1,4 @@
+import { formatDays, formatMoney, roundMove, roundToLimits } from "@leeway/charts";
 import { compare, type Forecast, forecast, type Plan, readPlan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { KnownCalendars } from "../../apps/notebook/src/words/knownCalendars.ts";
@@ -46,6 +47,29 @@ describe("what an answer says of how far it moved", () => {
     // A week holds five working days and seven in all.
     expect(Number(said?.[2]) / Number(said?.[1])).toBeCloseTo(7 / 5, 0);
   });
+
+  it.each([
+    ["a longer range", longer, before],
+    [
+      "a cost",
+      answered((text) => text.replace("[5, 7, 12]", "[5, 7, 12], cost: [5100, 5490, 5900]")),
+      before,
+    ],
+  ])(
+    "tells the figures that Changes tells, and says why the sums beside them lie otherwise apart: %s",
+    (_n, now, was) => {
+      const difference = compare(was.plan, now.plan).comparison?.difference;
+      if (difference === undefined) throw new Error("No comparison.");
+      const said = words(now, was);
+      expect(said).toContain(`${formatMoney(Math.abs(roundMove(difference.money)), "EUR")} more`);
+      if (Math.abs(difference.workingDays) >= 0.05)
+        expect(said.startsWith(`${formatDays(Math.abs(difference.workingDays))} (`)).toBe(true);
+      const shown = (of: Answered) =>
+        roundToLimits(of.answer.committed.cost, of.answer.committed.costLow, of.answer.committed.costHigh);
+      const seems = roundMove(shown(now) - shown(was)) === roundMove(difference.money);
+      expect(/before rounding/.test(said)).toBe(!seems);
+    },
+  );
 
   it("says that no date moved, and by how much all the same", () => {
     const little = answered((text) => text.replace("[5, 7, 12]", "[5, 7, 12.2]"));

@@ -5,10 +5,10 @@ import { drawDrift } from "./drift/drawDrift.ts";
 import { driftStart, markOf, marksSaid } from "./drift/driftMarks.ts";
 import { keptSum } from "./drift/driftSentences.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
-import { roundMove } from "./sentences/movedSentences.ts";
 import { formatDate } from "./words/formatDate.ts";
 import { formatMoney } from "./words/formatMoney.ts";
 import { formatPercent } from "./words/formatPercent.ts";
+import { roundMove } from "./words/roundMove.ts";
 import { limitStep, roundToStep } from "./words/roundToLimits.ts";
 
 /**

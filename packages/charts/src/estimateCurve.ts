@@ -5,6 +5,7 @@ import { type EstimateAbout, estimateReading, oneInTenSentence } from "./curves/
 import { emptyDrawing } from "./draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
 import { formatPercent } from "./words/formatPercent.ts";
+import { shapeWords } from "./words/shapeWords.ts";
 
 const BOUNDS = {
   extremes: "low and high the least and the most it can be",
@@ -62,8 +63,8 @@ export function estimateCurve(
   const zero = cut >= 0.0005 ? `; below nothing, ${formatPercent(cut)}, counts as nothing` : "";
   return {
     title,
-    subtitle: `Chances by ${about.unitWords}, ${shape}, ${BOUNDS[bounds]}; the stronger tint holds eight times in ten${zero}`,
-    summary: `A ${shape} curve for ${about.name}: a tenth below ${short(p10)}, half below ${short(half)}, nine tenths below ${short(p90)} ${about.unitWords}.`,
+    subtitle: `Chances by ${about.unitWords}, ${shapeWords[shape]}, ${BOUNDS[bounds]}; the stronger tint holds eight times in ten${zero}`,
+    summary: `The curve for ${about.name}, ${shapeWords[shape]}: a tenth below ${short(p10)}, half below ${short(half)}, nine tenths below ${short(p90)} ${about.unitWords}.`,
     table: {
       columns,
       rows: [

@@ -45,7 +45,6 @@ export {
   hasSums,
   meaningOfMoves,
   movedSentence,
-  roundMove,
   standsSentences,
 } from "./sentences/movedSentences.ts";
 export { nothingMoves } from "./sentences/nothingMoves.ts";
@@ -75,6 +74,7 @@ export {
 export { walkDays } from "./walkDays.ts";
 export { walkMoney } from "./walkMoney.ts";
 export { columnDays } from "./words/columnDays.ts";
+export { designWords } from "./words/designWords.ts";
 export { formatChance } from "./words/formatChance.ts";
 export { type DateStyle, formatDate } from "./words/formatDate.ts";
 export { formatDays } from "./words/formatDays.ts";
@@ -82,6 +82,8 @@ export { formatMoney } from "./words/formatMoney.ts";
 export { formatPercent } from "./words/formatPercent.ts";
 export { groupDigits } from "./words/groupDigits.ts";
 export { plainName, quoteName } from "./words/plainName.ts";
+export { roundMove } from "./words/roundMove.ts";
 export { roundSignificant } from "./words/roundSignificant.ts";
 export { roundTogether } from "./words/roundTogether.ts";
 export { limitStep, roundToLimits, roundToStep } from "./words/roundToLimits.ts";
+export { shapeWords } from "./words/shapeWords.ts";

@@ -1,6 +1,6 @@
 import type { Comparison } from "@leeway/core";
 import type { ChartOptions, Figure } from "./figure/types.ts";
-import { daysMeasure } from "./measure/daysMeasure.ts";
+import { moveMeasure } from "./moves/moveMeasure.ts";
 import { movesFigure } from "./moves/movesFigure.ts";
 
 /**
@@ -10,6 +10,5 @@ import { movesFigure } from "./moves/movesFigure.ts";
  * Reads `moves`, `from`, `to`, `difference`.
  */
 export function movesDays(comparison: Comparison, options: ChartOptions): Figure {
-  const amounts = [comparison.difference, ...comparison.moves].map((each) => each.workingDays);
-  return movesFigure(comparison, daysMeasure(amounts), options);
+  return movesFigure(comparison, moveMeasure(comparison, "days"), options);
 }

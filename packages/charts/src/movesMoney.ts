@@ -1,6 +1,6 @@
 import type { Comparison } from "@leeway/core";
 import type { ChartOptions, Figure } from "./figure/types.ts";
-import { moneyMeasure } from "./measure/moneyMeasure.ts";
+import { moveMeasure } from "./moves/moveMeasure.ts";
 import { movesFigure } from "./moves/movesFigure.ts";
 
 /**
@@ -9,6 +9,5 @@ import { movesFigure } from "./moves/movesFigure.ts";
  * Reads `moves`, `from`, `to`, `difference`, `plan.currency`.
  */
 export function movesMoney(comparison: Comparison, options: ChartOptions): Figure {
-  const amounts = [comparison.difference, ...comparison.moves].map((each) => each.money);
-  return movesFigure(comparison, moneyMeasure(amounts, comparison.plan.currency), options);
+  return movesFigure(comparison, moveMeasure(comparison, "money"), options);
 }

@@ -24,6 +24,7 @@ describe("a plan that says everything", () => {
     ["scope that can be left out", "**Can be left out:** A gutter. Lost then: The path stays wet."],
     ["scope that is out", "**Out:** The floor."],
     ["a response with its owner and day", "Ada Finch, by 1 Feb 2027."],
+    ["how likely an assumption is wrong", "20 % likely to be wrong: "],
     ["a signpost with its owner and review", "Signpost: A knife goes in. Ada Finch, review 2 Feb 2027."],
     ["an open objection", "## Objections: 1 open, 1 settled"],
     ["the words of it", "**Bo Reed:** It is too dear. Open, no answer yet."],
@@ -32,7 +33,7 @@ describe("a plan that says everything", () => {
     ["what an approval is subject to", "subject to: A harness is worn"],
     ["that a decision is bound to no version", "decided on 18 Jan 2027, bound to no version"],
     ["the caution", "your own rules and competent people decide"],
-    ["the run", "Run: seed leeway, 200 futures, latin-hypercube design"],
+    ["the run", "Run: seed leeway, 200 futures, drawn evenly (Latin hypercube)"],
   ])("tells %s", (_what, words) => {
     expect(said).toContain(words);
   });

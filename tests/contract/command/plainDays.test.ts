@@ -1,3 +1,4 @@
+import { readdirSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { plainPlan } from "../../browser/support/plainPlan.ts";
 import { temporaryFolder } from "../../support/temporaryFolder.ts";
@@ -7,6 +8,7 @@ const adopted = plainPlan.replace("Put up a cover,", "Put up a cover, adopted: t
 const cwd = temporaryFolder({
   "plain.plan.yaml": plainPlan,
   "adopted.plan.yaml": adopted,
+  "asked.plan.yaml": plainPlan.replace("phases:", "approvals: [{ who: ann, decision: pending }]\nphases:"),
   "later.plan.yaml": plainPlan.replace("[5, 7, 12]", "[9, 12, 20]"),
 });
 
@@ -24,6 +26,7 @@ const ways: string[][] = [
   ["future", "plain.plan.yaml", "--at", "0.9"],
   ["compare", "plain.plan.yaml", "later.plan.yaml"],
   ["money", "plain.plan.yaml"],
+  ["approvals", "asked.plan.yaml"],
   ["brief", "plain.plan.yaml"],
   ["brief", "adopted.plan.yaml"],
   ["brief", "plain.plan.yaml", "--for", "ann"],
@@ -44,4 +47,23 @@ describe("a plan without money", () => {
       ).toEqual([]);
     },
   );
+
+  it.each([
+    [
+      ["forecast", "plain.plan.yaml"],
+      ["finish-curve", "fifty-futures", "drivers"],
+    ],
+    [
+      ["explain", "plain.plan.yaml"],
+      ["shares-days", "walk-days"],
+    ],
+    [["compare", "plain.plan.yaml", "later.plan.yaml"], ["moves-days"]],
+    [["confidence", "plain.plan.yaml"], ["confidence-steps"]],
+    [["money", "plain.plan.yaml"], ["contingency-left-days"]],
+  ])("has no chart of money: %j", async (words, names) => {
+    const folder = temporaryFolder({});
+    const { code } = await leeway([...words, "--iterations", "400", "--charts", folder], { cwd });
+    expect(code).toBe(0);
+    expect(readdirSync(folder).sort()).toEqual(names.map((name) => `${name}.svg`).sort());
+  });
 });

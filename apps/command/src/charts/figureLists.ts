@@ -8,9 +8,13 @@ import {
   driversBars,
   fiftyFutures,
   finishCurve,
+  forecastSpends,
   fundsMonths,
   futureBars,
+  hasSums,
   jointDensity,
+  keptSum,
+  levelsSpend,
   movesDays,
   movesMoney,
   opinionsBars,
@@ -21,6 +25,7 @@ import {
   sharesDays,
   sharesMoney,
   spending,
+  spends,
   tasksAtStake,
   tornadoDays,
   tornadoMoney,
@@ -65,32 +70,32 @@ export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile
   forecast: (forecast) => [
     ["finish-curve", (options) => finishCurve(forecast, options)],
     ["fifty-futures", (options) => fiftyFutures(forecast, options)],
-    ["cost-curve", (options) => costCurve(forecast, options)],
+    ...where(forecastSpends(forecast), ["cost-curve", (options) => costCurve(forecast, options)]),
     ["drivers", (options) => driversBars(forecast, options)],
-    ...(forecast.months === undefined
-      ? []
-      : [["spending", (options) => spending(forecast, options)] satisfies FigureFile]),
-    ...(forecast.tornado === undefined
-      ? []
-      : ([
-          ["tornado-days", (options) => tornadoDays(forecast, options)],
-          ["tornado-money", (options) => tornadoMoney(forecast, options)],
-        ] satisfies FigureFile[])),
+    ...where(forecast.months !== undefined && forecastSpends(forecast), [
+      "spending",
+      (options) => spending(forecast, options),
+    ]),
+    ...where(forecast.tornado !== undefined, ["tornado-days", (options) => tornadoDays(forecast, options)]),
+    ...where(forecast.tornado !== undefined && forecastSpends(forecast), [
+      "tornado-money",
+      (options) => tornadoMoney(forecast, options),
+    ]),
   ],
   explain: (explanation) => [
     ["shares-days", (options) => sharesDays(explanation, options)],
-    ["shares-money", (options) => sharesMoney(explanation, options)],
+    ...where(spends(explanation), ["shares-money", (options) => sharesMoney(explanation, options)]),
     ["walk-days", (options) => walkDays(explanation, options)],
-    ["walk-money", (options) => walkMoney(explanation, options)],
+    ...where(spends(explanation), ["walk-money", (options) => walkMoney(explanation, options)]),
   ],
   compare: (comparison) => [
     ["moves-days", (options) => movesDays(comparison, options)],
-    ["moves-money", (options) => movesMoney(comparison, options)],
+    ...where(hasSums(comparison), ["moves-money", (options) => movesMoney(comparison, options)]),
   ],
   responses: (responses) => [["response-worth", (options) => responseWorth(responses, options)]],
   confidence: (confidence) => [
     ["confidence-steps", (options) => confidenceSteps(confidence, options)],
-    ["joint-density", (options) => jointDensity(confidence, options)],
+    ...where(levelsSpend(confidence), ["joint-density", (options) => jointDensity(confidence, options)]),
   ],
   paths: (paths) => [
     ["paths", (options) => pathBars(paths, options)],
@@ -99,14 +104,18 @@ export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile
   future: (future) => [["future", (options) => futureBars(future, options)]],
   people: (load) => [["people-weeks", (options) => peopleWeeks(load, options)]],
   money: (budget) => [
-    ...(budget.months.length === 0
-      ? []
-      : [["funds-months", (options) => fundsMonths(budget, options)] satisfies FigureFile]),
-    ...leftFigures(budget.left),
+    ...where(budget.months.length > 0 && budget.components.length > 0, [
+      "funds-months",
+      (options) => fundsMonths(budget, options),
+    ]),
+    ...leftFigures(budget),
   ],
   history: (drift) => [
     ["drift-dates", (options) => driftDates(drift, options)],
-    ["drift-sums", (options) => driftSums(drift, options)],
+    ...where(
+      drift.points.some((point) => keptSum(point) !== undefined),
+      ["drift-sums", (options) => driftSums(drift, options)],
+    ),
   ],
   scorecard: (card) => [["scorecard", (options) => scorecardBars(card, options)]],
   pool: ({ pooled, name }) =>
@@ -118,10 +127,18 @@ export const figureLists: { [V in keyof Drawn]: (answer: Drawn[V]) => FigureFile
     ),
 };
 
-function leftFigures(left: Budget["left"]): FigureFile[] {
+/** What is drawn only where there is something to draw: a plan without money has no chart of it. */
+function where(there: boolean, figure: FigureFile): FigureFile[] {
+  return there ? [figure] : [];
+}
+
+function leftFigures({ left, components }: Budget): FigureFile[] {
   if (left === undefined) return [];
   return [
-    ["contingency-left-money", (options) => contingencyLeftMoney(left, options)],
+    ...where(components.length > 0, [
+      "contingency-left-money",
+      (options) => contingencyLeftMoney(left, options),
+    ]),
     ["contingency-left-days", (options) => contingencyLeftDays(left, options)],
   ];
 }

@@ -5,6 +5,7 @@ import { moveLines } from "./compareMoves.ts";
 import { explanationHead, explanationStamp } from "./confidenceHead.ts";
 import { findingWords } from "./findingWords.ts";
 import { inset } from "./inset.ts";
+import { hasMoney } from "./moneyWords.ts";
 import { nextLines } from "./nextLines.ts";
 import { type Page, table, wrap } from "./page.ts";
 import { plainTexts } from "./plainText.ts";
@@ -31,7 +32,7 @@ export function approvalsText(answer: ApprovalsAnswer, page: Page, planWord: str
   const blocks = [
     [explanationHead(plainName(plan.title), stamp, page)],
     wrap(overallSentence(state), width).map(strong),
-    state.approvers.length === 0 ? [] : approverLines(state, width),
+    state.approvers.length === 0 ? [] : approverLines(state, hasMoney(forecast), width),
     inTheWay(answer, planWord, width),
     wrap(`The plan as it is now: ${commitSentence(forecast)}`, width),
     movedLines(answer, moved, width),
@@ -94,14 +95,20 @@ const STATES: Record<ApproverState["state"], string> = {
   rework: "sent it back",
 };
 
-function approverLines({ approvers, plan }: ApprovalsState, width: number): string[] {
+function approverLines({ approvers, plan }: ApprovalsState, spends: boolean, width: number): string[] {
+  // A limit on money says something only where there is money, or a limit.
+  const money = spends || approvers.some(({ limit }) => limit !== undefined);
   const rows = approvers.map((one) => [
     plainName(one.name),
     STATES[one.state],
     one.date === undefined ? "" : formatDate(one.date),
-    one.limit === undefined
-      ? "no limit named"
-      : `${statedSum(one.limit, "").trim()}${one.aboveLimit ? " *" : ""}`,
+    ...(!money
+      ? []
+      : [
+          one.limit === undefined
+            ? "no limit named"
+            : `${statedSum(one.limit, "").trim()}${one.aboveLimit ? " *" : ""}`,
+        ]),
   ]);
   const conditions = approvers.flatMap((one) =>
     one.conditions === undefined
@@ -117,7 +124,7 @@ function approverLines({ approvers, plan }: ApprovalsState, width: number): stri
         { heading: "", align: "left" },
         { heading: "", align: "left" },
         { heading: "on", align: "right" },
-        { heading: `up to, ${plan.currency}`, align: "right" },
+        ...(money ? [{ heading: `up to, ${plan.currency}`, align: "right" } as const] : []),
       ],
       rows,
       width,

@@ -48,11 +48,12 @@ function details(changes: readonly string[], what: string, width: number): strin
 }
 
 /** What changed without moving date or sum. */
-export function alsoLines({ alsoChanged }: Comparison, width: number): string[] {
+export function alsoLines(comparison: Comparison, width: number): string[] {
+  const { alsoChanged } = comparison;
   if (alsoChanged.length === 0) return [];
   const rest = alsoChanged.length > shown ? [`  and ${alsoChanged.length - shown} more`] : [];
   return [
-    "Changed too, without moving date or sum",
+    `Changed too, without moving ${hasSums(comparison) ? "date or sum" : "the date"}`,
     ...alsoChanged.slice(0, shown).flatMap((text) => wrap(text, width - 2, "  ").map((line) => `  ${line}`)),
     ...rest,
   ];

@@ -12,6 +12,7 @@ import {
   whyConfidence,
 } from "@leeway/core";
 import type { AskReply, AskRequest, Kind, Question, Questions } from "./questions.ts";
+import { tellFindings } from "./tellFindings.ts";
 
 /** At most this many progress messages a second. */
 const perSecond = 10;
@@ -68,10 +69,13 @@ function answer(
     }
     case "findings":
       return {
-        answer: planFindings(plan, {
-          today: question.today,
-          ...(forecast === undefined ? {} : { forecast }),
-        }),
+        answer: tellFindings(
+          plan,
+          planFindings(plan, {
+            today: question.today,
+            ...(forecast === undefined ? {} : { forecast }),
+          }),
+        ),
         problems: [],
       };
     case "future": {

@@ -5,7 +5,6 @@ import type {
   Comparison,
   Confidence,
   Explanation,
-  Finding,
   Forecast,
   Future,
   Plan,
@@ -14,6 +13,7 @@ import type {
   Responses,
   WhichFuture,
 } from "@leeway/core";
+import type { ToldFinding } from "./tellFindings.ts";
 
 /** What is asked about the plan beyond its forecast, and what is answered. Plain objects only. */
 export interface Questions {
@@ -28,7 +28,7 @@ export interface Questions {
   confidence: { ask: object; answer: Confidence };
   budget: { ask: object; answer: Budget };
   /** What is to be said about the plan before anybody promises by it. `today`: ISO 8601. */
-  findings: { ask: { today: string }; answer: Finding[] };
+  findings: { ask: { today: string }; answer: ToldFinding[] };
   /** What is handed to those who decide, and all that it was put together from. */
   brief: { ask: { today: string }; answer: { brief: Brief; answers: BriefAnswers } };
 }

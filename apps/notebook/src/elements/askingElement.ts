@@ -119,7 +119,8 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
         <button type="button" @click=${() => this.#stop(false)}>Work it out</button>
       </p>`;
     }
-    if (asked?.answer === undefined) return html`<p class="asking quiet">Follows after the answer.</p>`;
+    if (asked?.answer === undefined)
+      return html`<p class="asking quiet">Worked out once the answer is there.</p>`;
     return this.older
       ? html`<p class="asking quiet">This belongs to the plan before your last change.</p>`
       : nothing;

@@ -1,4 +1,6 @@
 import type { Finding } from "@leeway/core";
+import type { ToldFinding } from "../asking/tellFindings.ts";
+import { findingLines } from "../words/findingLines.ts";
 
 /** Section of the page by the key of the document a finding is at. */
 const byKey: Record<string, string> = {
@@ -56,13 +58,15 @@ export function sectionOf({ path, code }: Finding): string {
   return byKey[key] ?? wholePlan[code] ?? "commitment";
 }
 
-/** How many findings there are in each section, those left out that somebody accepted. */
-export function countBySection(findings: readonly Finding[]): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
+/** How many lines of findings there are in each section, those left out that somebody accepted. */
+export function countBySection(findings: readonly ToldFinding[]): ReadonlyMap<string, number> {
+  const own = new Map<string, ToldFinding[]>();
   for (const finding of findings) {
     if (finding.accepted !== undefined) continue;
     const section = sectionOf(finding);
-    counts.set(section, (counts.get(section) ?? 0) + 1);
+    const others = own.get(section);
+    if (others === undefined) own.set(section, [finding]);
+    else others.push(finding);
   }
-  return counts;
+  return new Map([...own].map(([section, all]) => [section, findingLines(all).length]));
 }

@@ -182,12 +182,12 @@ export class LeewayAnswer extends PageElement {
       rows.push(
         reading === undefined
           ? {
-              term: `At ${committedLevel(forecast)}, both`,
+              term: `Each kept in ${committedLevel(forecast)}`,
               what: `${formatDate(committed.date)}, ${committedSum(forecast)}`,
-              says: html`${this.#figure("kept", formatPercent(committed.both), read)} keep date and sum together`,
+              says: html`${this.#figure("kept", formatPercent(committed.both), read)} keep both at once`,
             }
           : {
-              term: `At ${committedLevel(spokenOf(forecast, reading))}, both`,
+              term: `Each kept in ${committedLevel(spokenOf(forecast, reading))}`,
               what: `${formatDate(reading.date)}, ${committedSum(spokenOf(forecast, reading))}`,
               says: "follows with the full answer",
             },

@@ -1,5 +1,6 @@
 import { hasSums, meaningOfMoves, movedSentence, standsSentences } from "@leeway/charts";
 import { html, nothing } from "lit";
+import { begunHere } from "../keeping/begunHere.ts";
 import type { Keeper, KeeperState } from "../keeping/keeper.ts";
 import type { KeptVersion } from "../keeping/shelf.ts";
 import { momentWords } from "../words/momentWords.ts";
@@ -64,8 +65,9 @@ export class LeewayChanges extends AskingElement<"compare"> {
     const chosen =
       versions.find(({ key }) => key === this.since) ?? versions.find(({ pin }) => pin !== undefined);
     if (chosen === undefined) {
+      const begun = versions.some(({ why, text }) => why === begunHere && text === this.origin);
       const words = this.origin === this.opening ? "this page was opened" : "this plan was opened";
-      return { text: this.origin, words };
+      return { text: this.origin, words: begun ? "this plan was begun" : words };
     }
     return {
       text: chosen.text,

@@ -1,7 +1,7 @@
 import { levelsSpend } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { AskingElement } from "./askingElement.ts";
-import { codeWords } from "./codeWords.ts";
+import { pieceWords } from "./pieceWords.ts";
 
 /** Why this level and not another: what each step takes and avoids; with money, date and sum kept together. */
 export class LeewayLevel extends AskingElement<"confidence"> {
@@ -20,7 +20,7 @@ export class LeewayLevel extends AskingElement<"confidence"> {
       answer === undefined
         ? nothing
         : html`<div class=${this.older ? "settling" : ""}>
-            ${answer.missing === undefined ? nothing : html`<p class="note">${codeWords(answer.missing)}</p>`}
+            ${answer.missing === undefined ? nothing : html`<p class="note">${pieceWords(answer.missing)}</p>`}
             <div class="figures">
               <leeway-figure chart="confidenceSteps" .answer=${answer} theme=${theme}></leeway-figure>
               ${money ? html`<leeway-figure chart="jointDensity" .answer=${answer} theme=${theme}></leeway-figure>` : nothing}

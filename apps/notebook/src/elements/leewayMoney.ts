@@ -3,8 +3,8 @@ import type { Budget } from "@leeway/core";
 import { html, nothing } from "lit";
 import { unbroken } from "../words/unbroken.ts";
 import { AskingElement } from "./askingElement.ts";
-import { codeWords } from "./codeWords.ts";
 import { moneyTables } from "./moneyTables.ts";
+import { pieceWords } from "./pieceWords.ts";
 
 /** When the money is needed and whether it is there by then; what is left of the contingency. */
 export class LeewayMoney extends AskingElement<"budget"> {
@@ -52,7 +52,7 @@ export class LeewayMoney extends AskingElement<"budget"> {
         <leeway-figure chart="contingencyLeftDays" .answer=${left} theme=${theme}></leeway-figure>
         ${money ? html`<leeway-figure chart="contingencyLeftMoney" .answer=${left} theme=${theme}></leeway-figure>` : nothing}
       </div>
-      ${left.missing.map((sentence) => html`<p class="note">${codeWords(sentence)}</p>`)}`;
+      ${left.missing.map((sentence) => html`<p class="note">${pieceWords(sentence)}</p>`)}`;
   }
 }
 

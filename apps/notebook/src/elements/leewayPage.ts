@@ -1,7 +1,7 @@
 import type { Theme } from "@leeway/charts";
-import type { Finding } from "@leeway/core";
 import { html, nothing, type PropertyValues, type TemplateResult } from "lit";
 import type { Asker } from "../asking/asker.ts";
+import type { ToldFinding } from "../asking/tellFindings.ts";
 import type { Keeper } from "../keeping/keeper.ts";
 import { boundsWords } from "../plan/boundsWords.ts";
 import { isCurrent, isFading, type NotebookState, staleWords } from "../store/state.ts";
@@ -53,7 +53,7 @@ export class LeewayPage extends PageElement {
   current = "answer";
   compact = false;
   /** What is worth a look in the plan, as last worked out. */
-  findings: readonly Finding[] | undefined;
+  findings: readonly ToldFinding[] | undefined;
   /** The level that is being looked at on the curves. */
   trying: number | undefined;
   #folding = new Folding(this);
@@ -328,10 +328,10 @@ const registerNote = html`Low, likely and high are the delay in working days. A 
 
 function workNote(state: NotebookState): string {
   const bounds = state.plan === undefined ? "" : boundsWords(state.plan);
-  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the median start to the median finish, its fine line over P10 to P90 of the finish; a diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for. Arrow keys and Enter go from row to row.`;
+  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the middle start to the middle finish of all futures (the medians); its fine line holds the finish of 8 futures in 10 (P10 to P90). A diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for. Arrow keys and Enter go from row to row.`;
 }
 
-function outline(state: NotebookState, findings: readonly Finding[] | undefined): OutlineEntry[] {
+function outline(state: NotebookState, findings: readonly ToldFinding[] | undefined): OutlineEntry[] {
   const looks = countBySection(findings ?? []);
   const waiting = (...starts: string[]): number =>
     [...state.pending.keys()].filter((path) => starts.some((start) => path.startsWith(start))).length;

@@ -1,4 +1,4 @@
-import { groupDigits } from "@leeway/charts";
+import { designWords, groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { commandWords, type SourceKey, sourceOf } from "../words/sourceWords.ts";
@@ -63,7 +63,7 @@ export class LeewaySource extends PageElement {
       ...source.inputs,
       ["Seed", forecast.seed],
       ["Futures", groupDigits(forecast.iterations)],
-      ["Sampling", forecast.design === "plain" ? "plain" : "Latin hypercube"],
+      ["Sampling", designWords(forecast.design)],
       ["Engine", forecast.version],
     ] as const;
     const command = commandWords(source.verb, this.file, this.fewer ? forecast.iterations : undefined);

@@ -1,4 +1,4 @@
-import { groupDigits } from "@leeway/charts";
+import { designWords, groupDigits } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { html, nothing } from "lit";
 import { LongElement } from "./longElement.ts";
@@ -14,7 +14,7 @@ export class LeewayStamp extends LongElement {
     return html`<dl class="stamp">
         <div><dt>Seed</dt><dd>${forecast.seed}</dd></div>
         <div><dt>Futures</dt><dd>${groupDigits(forecast.iterations)}</dd></div>
-        <div><dt>Sampling</dt><dd>${forecast.design === "plain" ? "plain" : "Latin hypercube"}</dd></div>
+        <div><dt>Sampling</dt><dd>${designWords(forecast.design)}</dd></div>
         <div><dt>Engine</dt><dd>${forecast.version}</dd></div>
         <div class="hash"><dt>Plan, SHA-256</dt><dd>${forecast.plan.sha256}</dd></div>
       </dl>

@@ -46,7 +46,8 @@ export class LeewayTornado extends LongElement {
     const words = older
       ? "What moves it most belongs to the answer before your last change."
       : "What moves the answer most takes one re-run for each item.";
-    if (!stopped) return html`<span class="quiet">${older ? words : "Follows after the answer."}</span>`;
+    if (!stopped)
+      return html`<span class="quiet">${older ? words : "Worked out once the answer is there."}</span>`;
     return html`<span class="quiet">${words}</span>
       <button type="button" @click=${() => send(this, "tornado-start", undefined)}>Work it out</button>`;
   }

@@ -13,6 +13,7 @@ import { repeat } from "lit/directives/repeat.js";
 import { unbroken } from "../words/unbroken.ts";
 import { AskingElement } from "./askingElement.ts";
 import { send } from "./events.ts";
+import { pieceWords } from "./pieceWords.ts";
 
 /** What each response to a risk is worth, with a tick that adopts it; below, what each costs and buys. */
 export class LeewayWorth extends AskingElement<"responses"> {
@@ -50,7 +51,7 @@ export class LeewayWorth extends AskingElement<"responses"> {
             }
           </div>
           <div class=${this.older ? "settling" : ""}>
-            ${countSentences(answer).map((sentence) => html`<p class="note">${unbroken(sentence)}</p>`)}
+            ${countSentences(answer).map((sentence) => html`<p class="note">${pieceWords(sentence)}</p>`)}
           </div>`
     }<div class="asking-line">${this.status()}</div>`;
   }

@@ -13,6 +13,7 @@ import { send } from "./events.ts";
 import { field, type Suggests } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { LongElement } from "./longElement.ts";
+import { rowId } from "./rowId.ts";
 import { RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
 
@@ -211,7 +212,7 @@ export abstract class ListsElement extends LongElement {
         ({ key, span }) => own === fieldOf(key) || (span !== undefined && own.startsWith(`${path}.`)),
       ),
     );
-    return html`<tr role="row" data-item=${spec.fixed ? nothing : path} class=${waiting.length > 0 ? "waits" : ""}>
+    return html`<tr role="row" id=${spec.fixed ? nothing : rowId(path)} data-item=${spec.fixed ? nothing : path} class=${waiting.length > 0 ? "waits" : ""}>
       ${cells}
     </tr>${
       waiting.length === 0

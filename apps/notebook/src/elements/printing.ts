@@ -2,7 +2,8 @@ import { PageElement } from "./pageElement.ts";
 import { pageTurns } from "./pageTurns.ts";
 
 /** What unfolds on paper; the rest is left out there, and the foot of the page says so. */
-const unfolds = "main details.findings:not([open]), #changes details:not([open], figure details)";
+const unfolds =
+  "main details.findings:not([open]), .findings details:not([open]), #changes details:not([open], figure details)";
 
 /**
  * On paper nothing waits and nothing is folded: what was still to be drawn is drawn, and lists that were folded are open

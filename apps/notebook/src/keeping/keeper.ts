@@ -1,4 +1,5 @@
 import type { Store } from "../store/store.ts";
+import { begunHere } from "./begunHere.ts";
 import { nothingKept } from "./nothingKept.ts";
 import { download, nameFrom, type OpenedFile, pickFile, writeFile } from "./planFile.ts";
 import type { KeptPlan, KeptVersion, Shelf } from "./shelf.ts";
@@ -40,9 +41,9 @@ export interface Keeper {
   /**
    * Takes a file that was dropped on the page; where it cannot be read, the reason is told.
    *
-   * @param words  What is told once it is there; by default that it was opened.
+   * @param made  What is told once it is there, of a plan that was made here and not opened.
    */
-  drop(read: () => Promise<OpenedFile>, words?: string): Promise<void>;
+  drop(read: () => Promise<OpenedFile>, made?: string): Promise<void>;
   save(as: boolean): Promise<void>;
   /** Hands the plan to the reader's downloads, whatever else is refused. */
   download(): Promise<void>;
@@ -225,7 +226,7 @@ export function createKeeper(
   }
 
   /** The page goes over to another plan. */
-  async function begin(file: OpenedFile): Promise<void> {
+  async function begin(file: OpenedFile, why = "as opened"): Promise<void> {
     if (watch !== undefined)
       throw new Error(`This page is bound to ${state.name}. Run \`leeway open\` on the other file.`);
     await flush();
@@ -239,7 +240,7 @@ export function createKeeper(
     setText(file.text);
     try {
       const on = await shelves();
-      await room(on, () => on.addVersion({ plan: id, at: now(), text: file.text, why: "as opened" }));
+      await room(on, () => on.addVersion({ plan: id, at: now(), text: file.text, why }));
       set({ versions: await on.versions(id) });
     } catch {
       // Keeping the plan itself says what is wrong.
@@ -301,11 +302,11 @@ export function createKeeper(
         await begin(file);
         return `Opened ${file.name}.`;
       }),
-    drop: (read, words) =>
+    drop: (read, made) =>
       told(async () => {
         const file = await read();
-        await begin(file);
-        return words ?? `Opened ${file.name}.`;
+        await begin(file, made === undefined ? undefined : begunHere);
+        return made ?? `Opened ${file.name}.`;
       }),
     save: (as) =>
       told(async () => {

@@ -21,7 +21,7 @@ export interface KeptVersion {
   plan: string;
   at: number;
   text: string;
-  /** Why it was kept, for the reader: "saved to clinic.plan.yaml", "as opened". */
+  /** Why it was kept, for the reader: "saved to clinic.plan.yaml", "as opened", `begunHere`. */
   why: string;
   /** The name a reader pinned it under; a pinned version is never dropped. */
   pin?: string;

@@ -1,14 +1,8 @@
+import { shapeWords } from "@leeway/charts";
 import { type Bounds, type RangeEstimate, SHAPES, type Shape, shapeRules } from "@leeway/core";
 import { data } from "./removeTask.ts";
 
-const names: Readonly<Record<Shape, string>> = {
-  pert: "smooth (PERT)",
-  triangular: "triangle",
-  uniform: "all alike (uniform)",
-  normal: "bell (normal)",
-  lognormal: "long tail (lognormal)",
-};
-export const shapeNames = SHAPES.map((shape) => [shape, names[shape]] as const);
+export const shapeNames = SHAPES.map((shape) => [shape, shapeWords[shape]] as const);
 export const boundsNames: readonly (readonly [Bounds, string])[] = [
   ["extremes", "least and most"],
   ["p10-p90", "one in ten beyond"],

@@ -1,4 +1,4 @@
-import { formatDays, formatMoney, isoToMs } from "@leeway/charts";
+import { formatDays, formatMoney, isoToMs, roundMove } from "@leeway/charts";
 import type { Forecast } from "@leeway/core";
 import { roundedSum, spends } from "./answerWords.ts";
 
@@ -9,20 +9,25 @@ export function moved(now: Forecast, was: Forecast): boolean {
 
 /**
  * What a change did to the committed date and sum: "4.6 working days (7 calendar days) later, EUR 3,100 more". Working
- * days are what the section Changes counts in, calendar days what lies between the two dates.
+ * days are what the section Changes counts in, and the sum is rounded as there; calendar days are what lies between the
+ * two dates.
  *
  * @param oneCalendar  Both count their working days on the same calendar. Where they do not, these say nothing of how far it moved.
  */
 export function movedWords(now: Forecast, was: Forecast, oneCalendar: boolean): string {
   const date = dateWords(now, was, oneCalendar && now.plan.start === was.plan.start);
   if (now.plan.currency !== was.plan.currency || !(spends(now) || spends(was))) return date;
-  // Of the sums as shown: the reader can check it by head.
-  const money = roundedSum(now) - roundedSum(was);
-  const sum =
-    money === 0
-      ? "the same sum"
-      : `${formatMoney(Math.abs(money), now.plan.currency)} ${money > 0 ? "more" : "less"}`;
-  return `${date}, ${sum}`;
+  return `${date}, ${sumWords(now, was)}`;
+}
+
+/** The figure that Changes has; where the sums beside it are rounded to coarser ones, it says why they seem to lie otherwise apart. */
+function sumWords(now: Forecast, was: Forecast): string {
+  const money = roundMove(now.committed.cost - was.committed.cost);
+  const shown = roundedSum(now) - roundedSum(was);
+  if (money === 0) return "the same sum";
+  const moved = `${formatMoney(Math.abs(money), now.plan.currency)} ${money > 0 ? "more" : "less"}`;
+  const seems = roundMove(shown) === money ? moved : `${moved} before rounding`;
+  return shown === 0 ? `the same sum (${seems})` : seems;
 }
 
 function dateWords({ committed: now }: Forecast, { committed: was }: Forecast, counts: boolean): string {

@@ -1,4 +1,14 @@
+import { wrapText } from "./fitText.ts";
 import { textWidth } from "./textWidth.ts";
+
+/** Where a name and its word stand: on one line with its foot at `y`, or on up to so many lines about it. */
+export interface LabelPlace {
+  x: number;
+  y: number;
+  width: number;
+  inline: boolean;
+  lines?: number;
+}
 
 /** Where the rows of a chart stand: names in a column of their own, or (`inline`) above their bars. */
 export interface RowFrame {
@@ -12,7 +22,7 @@ export interface RowFrame {
   /** Foot of a figure that stands level with the name. */
   figureAt: (row: number) => number;
   /** How `itemLabel` is to place the name and its word. */
-  label: (row: number, top: number) => { x: number; y: number; width: number; inline: boolean };
+  label: (row: number, top: number) => LabelPlace;
 }
 
 export interface RowNames {
@@ -23,19 +33,23 @@ export interface RowNames {
   beside?: number;
   /** Most of the width that the column of names may take. */
   share?: number;
+  /** The most lines a name may take; default two. */
+  lines?: number;
 }
 
 /** Height of a row, of its bar and of its name in it, px; a name on two lines is given by their middle. */
 const beside = { height: 36, bar: 18, name: 18, figure: 22.5 };
 const above = { height: 46, bar: 32, name: 18, figure: 18 };
 const twoAbove = { height: 62, bar: 47, name: 19, figure: 16 };
+/** What a line more than two adds to a row, px. */
+const line = 15;
 
 /**
  * Rows for a drawing of `width` px. Names stand beside the bars from 560 px on; in a narrower drawing above them, on one
- * line or, where one does not hold a name and its word, on two.
+ * line or, where one does not hold a name and its word, on two; on more where the drawing lets them.
  */
 export function rowFrame(width: number, rows: RowNames): RowFrame {
-  const { names, words = [], share = 0.32 } = rows;
+  const { names, words = [], share = 0.32, lines: most = 2 } = rows;
   const inline = width < 560;
   let widest = 90;
   for (const [k, name] of names.entries())
@@ -44,7 +58,17 @@ export function rowFrame(width: number, rows: RowNames): RowFrame {
   const kinds = names.map((name, k) => {
     const word = words[k] ?? "";
     const long = textWidth(name, 13) + (word === "" ? 0 : textWidth(word, 12) + 8);
-    return !inline ? beside : long > nameWidth ? twoAbove : above;
+    if (inline && long <= nameWidth) return { ...above, lines: 1 };
+    const lines = Math.max(2, most === 2 ? 2 : linesOf(name, word, nameWidth, most));
+    const more = (lines - 2) * line;
+    const kind = inline ? twoAbove : beside;
+    return {
+      lines,
+      height: kind.height + more,
+      bar: kind.bar + (inline ? more : more / 2),
+      name: kind.name + more / 2,
+      figure: kind.figure + (inline ? 0 : more / 2),
+    };
   });
   let height = 0;
   const tops = kinds.map((kind) => {
@@ -63,7 +87,15 @@ export function rowFrame(width: number, rows: RowNames): RowFrame {
       x: inline ? 2 : 0,
       y: top + at(row, "name"),
       width: nameWidth,
-      inline: kinds[row] === above,
+      inline: inline && kinds[row]?.lines === 1,
+      lines: kinds[row]?.lines ?? 2,
     }),
   };
+}
+
+/** How many lines a name takes with its word at the end of the last. */
+function linesOf(name: string, word: string, width: number, most: number): number {
+  const lines = wrapText(name, width, 13, most);
+  const end = textWidth(lines.at(-1) ?? "", 13) + (word === "" ? 0 : textWidth(word, 12) + 8);
+  return Math.min(most, lines.length + (end > width ? 1 : 0));
 }

@@ -1,10 +1,10 @@
 import type { Drift, DriftPoint, OtherTerm } from "@leeway/core";
 import { enumerated } from "../sentences/enumerated.ts";
-import { roundMove } from "../sentences/movedSentences.ts";
 import { formatDate } from "../words/formatDate.ts";
 import { formatDays } from "../words/formatDays.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { formatPercent } from "../words/formatPercent.ts";
+import { roundMove } from "../words/roundMove.ts";
 import { roundToLimits } from "../words/roundToLimits.ts";
 
 /** How date and sum drifted from the first forecast to the last. */

@@ -72,6 +72,7 @@ export function movesFigure(comparison: Comparison, measure: Measure, options: C
               total: { name: "All together", value: whole },
               measure,
               nameShare: 0.42,
+              nameLines: 6,
             },
             options,
           ),

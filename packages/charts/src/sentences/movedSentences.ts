@@ -4,6 +4,7 @@ import { formatDate } from "../words/formatDate.ts";
 import { formatDays } from "../words/formatDays.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { formatPercent } from "../words/formatPercent.ts";
+import { roundMove } from "../words/roundMove.ts";
 import { roundSignificant } from "../words/roundSignificant.ts";
 import { roundToLimits } from "../words/roundToLimits.ts";
 import { statedSum } from "./statedSum.ts";
@@ -11,11 +12,6 @@ import { statedSum } from "./statedSum.ts";
 /** Whether either plan speaks of money at all. */
 export function hasSums({ from, to }: Comparison): boolean {
   return from.cost !== 0 || to.cost !== 0;
-}
-
-/** A difference on the same draws: two significant digits; none below half a unit. */
-export function roundMove(money: number): number {
-  return Math.abs(money) < 0.5 ? 0 : roundSignificant(money, 2);
 }
 
 /** From which date to which, how far that is, and how much dearer. */

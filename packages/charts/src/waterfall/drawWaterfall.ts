@@ -37,6 +37,7 @@ export function drawWaterfall(view: WaterfallView, options: ChartOptions): SVGSV
     words: falls.map((fall) => fall.word),
     beside: figureWidth + errorWidth + 20,
     share: view.nameShare ?? 0.32,
+    lines: view.nameLines ?? 2,
   });
   const { inline } = frame;
   const left = frame.left + 6;

@@ -26,4 +26,6 @@ export interface WaterfallView {
   measure: Measure;
   /** Most of the width that names may take; a third unless told. */
   nameShare?: number;
+  /** The most lines a name may take; two unless told. */
+  nameLines?: number;
 }

@@ -70,7 +70,7 @@ thead th{color:var(--quiet)}
 figcaption{color:var(--quiet);font-family:var(--sans);font-size:.875rem;margin-top:.15rem}
 .columns{columns:2;column-gap:1.75rem}
 .columns section{border-top:1px solid var(--hairline);padding:.4rem 0 .75rem}
-.columns h2,.columns p:has(+ul){break-after:avoid}.columns .drivers{break-inside:avoid}.columns li{font-family:var(--sans)}
+.columns h2,.columns p:has(+ul),.columns ul:has(+p){break-after:avoid}.columns ul+p{break-before:avoid;break-inside:avoid}.columns .drivers{break-inside:avoid}.columns li{font-family:var(--sans)}
 .columns li,.columns tr{break-inside:avoid}.columns li:last-child:not(:first-child){break-before:avoid}
 .outcome{border-top:2px solid var(--ink);padding-top:.4rem}
 .boxes th{white-space:nowrap}.box{white-space:nowrap;font-family:var(--sans)}

@@ -28,7 +28,7 @@ export function assumptionLine(brief: Brief, one: BriefAssumption, room: Pick<Ro
   const wrong =
     ifWrong === undefined
       ? "It proved wrong; every figure here counts it."
-      : `Wrong ${formatPercent(chanceWrong)}: ${effectWords(brief, ifWrong)}.`;
+      : `${formatPercent(chanceWrong)} likely to be wrong: ${effectWords(brief, ifWrong)}.`;
   const watch = [
     owner === undefined ? "no owner is stated" : named(owner.name, room.name),
     reviewBy === undefined ? "no review date" : `review ${formatDate(reviewBy, "short")}`,

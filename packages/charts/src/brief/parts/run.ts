@@ -1,4 +1,5 @@
 import type { Brief } from "@leeway/core";
+import { designWords } from "../../words/designWords.ts";
 import { formatDate } from "../../words/formatDate.ts";
 import { groupDigits } from "../../words/groupDigits.ts";
 import { plainName } from "../../words/plainName.ts";
@@ -27,7 +28,7 @@ export function runSection({ stamp, plan, today, warnings }: Brief): Section {
             ),
           ]),
       quiet(
-        `Run: seed ${plainName(stamp.seed, 40)}, ${futures}, ${stamp.design} design, plan ${stamp.sha256.slice(0, 12)}, ${status}, engine ${stamp.version}; written ${formatDate(today, "short")}.`,
+        `Run: seed ${plainName(stamp.seed, 40)}, ${futures}, ${designWords(stamp.design)}, plan ${stamp.sha256.slice(0, 12)}, ${status}, engine ${stamp.version}; written ${formatDate(today, "short")}.`,
       ),
     ],
   };

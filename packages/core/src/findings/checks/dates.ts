@@ -103,7 +103,7 @@ function progressFound({ plan, today }: CheckContext): Found[] {
               code: "remaining-missing",
               path: `tasks[${t}]`,
               ids: [task.id],
-              says: `${task.name} is under way and has no \`remaining\`.`,
+              says: `${task.name} is under way, and nothing says what remains of it.`,
             },
           ],
     ),

@@ -163,7 +163,7 @@ function cutFound({ plan }: CheckContext): Found[] {
           const estimate = task[part];
           const share = estimate === undefined ? 0 : zeroShare(estimate);
           if (share <= thresholds.cutAtZero) return [];
-          const says = `${percentText(Math.round(share * 1000) / 1000)} of the draws for the ${words[part]} of ${task.name} fall below zero.`;
+          const says = `${percentText(Math.round(share * 1000) / 1000)} of the values drawn for the ${words[part]} of ${task.name} fall below zero.`;
           return [{ code: "cut-at-zero", path: `tasks[${t}].${part}`, ids: [task.id], says }];
         }),
   );

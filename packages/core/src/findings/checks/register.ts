@@ -80,7 +80,7 @@ function effectFound({ plan }: CheckContext, { entry, path }: PlacedEntry): Foun
           {
             ...at,
             code: "entry-outlived" as const,
-            says: `All that "${entry.name}" touches is finished, and it is still open without \`expires\`.`,
+            says: `All that "${entry.name}" touches is finished, and it is still open with no day after which it cannot happen.`,
           },
         ]
       : []),

@@ -87,7 +87,7 @@ export const commitmentRules = [
     family: "commitment",
     severity: "note",
     what: "One unknown dominates",
-    why: "The forecast mostly repeats what was put in for it; a percentile hides that.",
+    why: "The forecast mostly repeats what was put in for it; one date at one level hides that.",
     advice: "Tell its cases apart by name, and find out about it before you promise.",
     source: sources.practice,
     threshold: `one item adds more than ${thresholds.dominating * 100} % of the days`,

@@ -106,7 +106,7 @@ export const estimateRules = [
     family: "estimates",
     severity: "note",
     what: "A range reaches below zero",
-    why: "Draws below zero are cut at zero, so the low value is not beaten as often as it says.",
+    why: "Values below zero count as zero, so the low value is not beaten as often as it says.",
     advice: "Raise the low value, or take another shape.",
     source: sources.format,
     threshold: "more than 1 draw in 100",

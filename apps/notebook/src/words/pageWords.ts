@@ -1,0 +1,107 @@
+/** A piece of a sentence: its words, a key of the document as it is written there, or a way to a place of the page. */
+export interface Piece {
+  text: string;
+  /** It stands so in the text of the plan. */
+  code?: true;
+  /** Id of the place it leads to. */
+  to?: string;
+}
+
+/** What the page calls a field of the document; what it has no field for is not here. */
+const fields: Readonly<Record<string, string>> = {
+  after: "Waits for",
+  responsible: "Does it",
+  accountable: "Answers for it",
+  consulted: "Is asked before",
+  owner: "Owner",
+  measure: "Measured by",
+  target: "Target",
+  by: "By",
+  "purpose.problem": "What is wrong today",
+  "purpose.goals": "Goals",
+  "purpose.scope.in": "In scope",
+  "purpose.scope.out": "Out of scope",
+  quality: "Quality",
+  measured: "Measured",
+  benefits: "Benefits",
+  starts: "Begins with",
+  finishBy: "Date asked for",
+  budget: "Money available",
+  confidence: "Level committed to",
+  signpost: "Signpost",
+  reviewBy: "Review by",
+  expires: "Can happen until",
+  impacts: "Effect",
+  status: "State",
+  due: "By when",
+  cost: "Costs",
+  approvesUpTo: "Approves up to",
+};
+
+/** What is done on the page otherwise than by a call of the command or in the text; `{id|title}` leads there, and a key after `=` stands as it is. */
+const turns: readonly (readonly [from: string | RegExp, to: string])[] = [
+  ["Ask `leeway reach` what it would take", "See {reach|What it would take}"],
+  ["Ask `leeway responses` what each buys", "See under {responses|Responses} what each buys"],
+  [
+    "Ask `leeway confidence` what each level costs, choose, and write `commitment.confidence`",
+    "See under {level|Why this level} what each level costs, choose, and write it into `confidence`",
+  ],
+  [
+    "ask `leeway people PLAN --lose ID --days 10` what an absence does",
+    "see what ten days under “Away” would do",
+  ],
+  [": `leeway why PLAN TASK` names what holds each start", ""],
+  [/Log it: `leeway change [^`]*`/, "Log it in `changes`: what, why, and who agreed"],
+  [/, record --days \S+=0\b/, ", write `actual: { days: 0 }`"],
+  [/Record what it cost: --cost \S+=MONEY;/, "Write what it cost in `actual.cost`;"],
+  ["list it in `risks` and `assumptions`", "list it in the {register|Register}"],
+  ["Write `purpose`:", "Write down, under {purpose|Purpose},"],
+  [
+    "Write `commitment` with `finishBy`, `budget` and the `confidence` to commit at",
+    "Fill in what you know under {commitment|Commitment}: `finishBy`, `budget` and `confidence`",
+  ],
+  ["missing: `owner`, `amount`", "missing: `=owner`, `amount`"],
+  ["Give `commitment: { budget: ... }`", "Fill in `budget`"],
+  ["Give `commitment: { finishBy: ... }`", "Fill in `finishBy`"],
+  ["The plan has no `statusDate`:", "Nothing says up to which day progress is recorded, `statusDate`:"],
+  ["Set `status: occurred` or `closed`", "Choose another `status`"],
+  ["Set its `status`: `occurred` or `closed`", "Choose another `status`"],
+  ["Give a `rate`", "Give the cost of a day of theirs"],
+  ["Name who does it in `people`", "Name who does it in the task's `people`"],
+  [
+    "Write in `basis` what was measured, asked or compared",
+    "Say what was measured, asked or compared: by “Ask somebody for their estimate” below, or in `basis`",
+  ],
+  [
+    "Write in `estimatedBy` who said so",
+    "Say who said so: by “Ask somebody for their estimate” below, or in `estimatedBy`",
+  ],
+];
+
+/** What is to be done, in the page's names for its fields; where the page has none, it says that the text of the plan does. */
+export function pageWords(text: string): Piece[] {
+  let said = text;
+  for (const [from, to] of turns) said = said.replace(from, to);
+  const pieces: Piece[] = [];
+  let told = false;
+  for (const [at, part] of said.split("`").entries()) {
+    const field = fields[part.replace(/^commitment\.(?=finishBy$|budget$|confidence$)/, "")];
+    if (at % 2 === 0) pieces.push(...withWays(part));
+    else if (field !== undefined) pieces.push({ text: `“${field}”` });
+    else {
+      pieces.push({ text: part.replace(/^=/, ""), code: true });
+      if (!told) pieces.push(...withWays(" (in the {text|plan text})"));
+      told = true;
+    }
+  }
+  return pieces;
+}
+
+function withWays(words: string): Piece[] {
+  const parts = words.split(/\{([a-z]+)\|([^}]+)\}/);
+  return parts.flatMap((part, at): Piece[] => {
+    if (at % 3 === 1 || part === "") return [];
+    const to = at % 3 === 2 ? parts[at - 1] : undefined;
+    return [to === undefined ? { text: part } : { text: part, to }];
+  });
+}
