@@ -156,7 +156,7 @@ describe("where things stand", () => {
   it("the small figures of the outline are explained at every width", async () => {
     await page.locator(".outline .looks").first().waitFor({ state: "attached" });
     await at(1280);
-    expect(await page.locator(".outline-note").isVisible()).toBe(true);
+    expect(await page.locator(".outline-note").first().isVisible()).toBe(true);
     await at(390);
     await toMiddle(page.locator("#work tr[data-item]").nth(3));
     const link = page.locator('.outline a[href="#work"][aria-current]');
@@ -166,6 +166,33 @@ describe("where things stand", () => {
     const box = await boxOf(link);
     expect(box.left >= 0 && box.right <= 390).toBe(true);
     expect(await violations(page, ".outline")).toEqual([]);
+  });
+
+  it("what is wrong is said beside its field, and the line that stays says that it waits", async () => {
+    await at(1280);
+    const chance = page.locator("#register .field").first();
+    await chance.fill("300");
+    await chance.blur();
+    const message = page.locator("#register .message").first();
+    await message.waitFor();
+    const [field, said] = [await boxOf(chance), await boxOf(message)];
+    expect(said.top - field.bottom).toBeGreaterThanOrEqual(0);
+    expect(said.top - field.bottom).toBeLessThan(24);
+    for (const width of [1280, 390]) {
+      await at(width);
+      await toMiddle(page.locator("#register tr.waits"));
+      const stale = page.locator("leeway-bar .stale-mark");
+      await stale.waitFor();
+      const [own, bar] = [await boxOf(stale), await boxOf(page.locator("leeway-bar"))];
+      expect(own.bottom <= bar.bottom && own.right <= width - 16).toBe(true);
+      expect(await uncovered(stale), `at ${width} px`).toBe(true);
+      const boxed = page.locator('.outline a[href="#register"] .waiting');
+      if (width === 390) expect(await boxed.locator(".counts").isVisible()).toBe(true);
+      else await page.locator(".outline-note", { hasText: "In a box: entries to put right" }).waitFor();
+    }
+    await chance.focus();
+    await page.keyboard.press("Escape");
+    await settled(page);
   });
 
   it("an Escape does one thing, and shows it: what was typed, the curve, the place", async () => {

@@ -64,6 +64,11 @@ export class LeewayOutline extends PageElement {
           ? html`<p class="outline-note" aria-hidden="true">Small figures: findings worth a look</p>`
           : nothing
       }
+      ${
+        this.entries.some(({ waiting }) => waiting > 0)
+          ? html`<p class="outline-note" aria-hidden="true">In a box: entries to put right</p>`
+          : nothing
+      }
       <p class="outline-keys" id="outline-keys">${keyWords}</p>
     </nav>`;
   }
