@@ -1,10 +1,12 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
+import { palette } from "@leeway/charts";
 import { parse } from "csv-parse/sync";
 import ical from "node-ical";
 import type { Download, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { levelScript, levelScriptHash } from "../../apps/notebook/src/handing/page/levelScript.ts";
+import { contrast, linear, luminance as luminanceOf } from "../contract/charts/colour.ts";
 import { settled } from "./support/notebook.ts";
 import { servedPage } from "./support/servedPage.ts";
 import { violations } from "./support/violations.ts";
@@ -25,6 +27,8 @@ const hostile = JSON.stringify({
     { id: "done", name: markup, milestone: true, after: "strip" },
   ],
 });
+
+const luminance = (hex: string) => luminanceOf(linear(hex));
 
 describe("handing over", () => {
   const served = servedPage();
@@ -113,6 +117,29 @@ describe("handing over", () => {
       expect(await reader.evaluate(lineAndTint)).toHaveLength(2);
     }
     expect(await violations(reader)).toEqual([]);
+
+    // WCAG 2.2, 1.4.3 and 1.4.11, on a dark screen too: words at 4.5 to 1, what is drawn to be told apart at 3 to 1.
+    const seen = await reader.evaluate(colours);
+    expect(luminance(seen.paper)).toBeGreaterThan(0.8);
+    await reader.emulateMedia({ colorScheme: "dark" });
+    const dark = await reader.evaluate(colours);
+    expect(luminance(dark.paper)).toBeLessThan(0.05);
+    expect(await violations(reader)).toEqual([]);
+    expect(dark.words.length).toBeGreaterThan(20);
+    for (const word of dark.words) expect(contrast(word, dark.paper), word).toBeGreaterThanOrEqual(4.5);
+    expect(contrast(dark.line, dark.paper)).toBeGreaterThanOrEqual(3);
+    // Every colour has gone over to the other theme, each to one of its own, in every drawing.
+    const [was, is] = [Object.values({ ...palette("light") }), Object.values({ ...palette("dark") })];
+    expect(seen.drawn.filter((colour) => !was.includes(colour))).toEqual([]);
+    expect(dark.drawn.filter((colour) => !is.includes(colour))).toEqual([]);
+    expect(dark.drawn).toEqual(seen.drawn.map((colour) => is[was.indexOf(colour)]));
+    // Paper is light, whatever the screen is.
+    await reader.emulateMedia({ colorScheme: "dark", media: "print" });
+    const printed = await reader.evaluate(colours);
+    expect(printed.paper).toBe("#ffffff");
+    expect(printed.drawn).toEqual(seen.drawn);
+    await reader.emulateMedia({ colorScheme: "light", media: "screen" });
+
     const still = await served.browser.newPage({ javaScriptEnabled: false });
     await still.setContent(html);
     expect(await still.locator("#mover").isVisible()).toBe(false);
@@ -120,6 +147,28 @@ describe("handing over", () => {
     await close();
   }, 120_000);
 });
+
+/** As the reader sees them, "#rrggbb": the page's ground, the words and marks of its drawings, the line over them. */
+function colours(): { paper: string; line: string; words: string[]; drawn: string[] } {
+  const hex = (colour: string) =>
+    `#${(colour.match(/\d+/g) ?? [])
+      .slice(0, 3)
+      .map((part) => Number(part).toString(16).padStart(2, "0"))
+      .join("")}`;
+  const of = (element: Element, what: "fill" | "stroke") => hex(getComputedStyle(element)[what]);
+  const parts = [...document.querySelectorAll(".drawing svg, .drawing svg *")];
+  const line = document.querySelector(".line");
+  return {
+    paper: hex(getComputedStyle(document.body).backgroundColor),
+    line: line === null ? "" : hex(getComputedStyle(line).borderLeftColor),
+    words: parts.filter((part) => part.localName === "text").map((part) => of(part, "fill")),
+    drawn: parts.flatMap((part) =>
+      (["fill", "stroke"] as const).flatMap((what) =>
+        (part.getAttribute(what) ?? "none") === "none" ? [] : [of(part, what)],
+      ),
+    ),
+  };
+}
 
 /** Of each curve that is seen: where its line stands, and where the narrowest of its tints ends; px of the window. */
 function lineAndTint(): { line: number; tint: number }[] {

@@ -52,10 +52,12 @@ describe("somebody who sees the page for the first time", () => {
     await cell(page, floor).focus();
     const curve = page.locator(".curve-cell");
     await curve.waitFor();
-    // What Escape gives up, it gives up first: what was typed with its curve, then the place.
+    // What Escape gives up, it gives up first, one at a time: what was typed, its curve, then the place.
     await page.keyboard.type("9");
     await page.keyboard.press("Escape");
     expect(await cell(page, floor).inputValue()).toBe("6");
+    expect(await curve.isVisible()).toBe(true);
+    await page.keyboard.press("Escape");
     await curve.waitFor({ state: "detached" });
     expect(await focused(page)).toBe(floor);
     await page.keyboard.press("Escape");

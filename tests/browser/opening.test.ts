@@ -7,6 +7,8 @@ import { servedPage } from "./support/servedPage.ts";
 
 const plan = readFileSync(new URL("../../examples/quillmarsh-clinic.plan.yaml", import.meta.url), "utf8");
 
+const figures = /opening-answer-[^/]*\.js$/;
+
 /** Text and place of all that both the page as built and the page itself show. */
 function shown(page: Page) {
   return page.evaluate(() =>
@@ -42,8 +44,12 @@ describe("the answer that comes with the page", () => {
     it(`is read before the page's script is there, and stands where the page shows the same, ${width} wide`, async () => {
       const page = await served.browser.newPage({ viewport: { width, height: 900 } });
       const go = await held(page);
+      const asked: string[] = [];
+      page.on("request", (request) => asked.push(request.url()));
       await page.goto(served.built.address, { waitUntil: "commit" });
       await page.locator(".opening .sentence strong").first().waitFor();
+      // Its figures are on their way by then, before the page's script asks for them.
+      await expect.poll(() => asked.some((address) => figures.test(address))).toBe(true);
       await page.evaluate(() => document.fonts.ready);
       const before = await shown(page);
       expect(before.length).toBeGreaterThan(20);
@@ -83,6 +89,8 @@ describe("the answer that comes with the page", () => {
     // Not the words of the example, which say the same of what is going to be changed.
     await page.locator("#safety", { hasText: /^\s*Kept in this browser/ }).waitFor();
     const go = await held(page);
+    const asked: string[] = [];
+    page.on("request", (request) => asked.push(request.url()));
     let seen = false;
     await page.exposeFunction("seen", () => {
       seen = true;
@@ -100,6 +108,9 @@ describe("the answer that comes with the page", () => {
     await settled(page);
     expect(seen).toBe(false);
     expect(await page.locator(".sentence").count()).toBe(1);
+    // Nor are its figures fetched, for which there is no use then: a browser would warn of that.
+    expect(asked.some((address) => /\/assets\/main-/.test(address))).toBe(true);
+    expect(asked.filter((address) => figures.test(address))).toEqual([]);
     await page.close();
   });
 

@@ -1,7 +1,10 @@
 import type { Plugin } from "vite";
 
 /** Chunks that every visit needs: each would otherwise be asked for only when the one before it has been read. */
-const scripts = /(^|\/)(main|all|_virtual_opening-answer)-[^/]*\.js$/;
+const scripts = /(^|\/)(main|all)-[^/]*\.js$/;
+/** Who has a plan here has no use for the answer to the example: it is fetched with what a first visit alone shows. */
+const firstVisit = /(^|\/)_virtual_opening-answer-[^/]*\.js$/;
+const shownFirst = '<template id="opening">';
 /** The two types that every page is set in; they would be asked for when the first text is laid out. */
 const type = /(^|\/)source-(sans-3-latin-wght|serif-4-latin-opsz)-normal-[^/]*\.woff2$/;
 
@@ -27,13 +30,17 @@ export function fetchAheadPlugin(): Plugin {
           if (scripts.test(name)) add(name);
           else if (type.test(name)) files.set(name, "font");
         }
-        return [...files]
+        const tags = [...files]
           .filter(([name]) => !html.includes(name))
           .map(([name, as]) => ({
             tag: "link",
             attrs: { rel: "preload", as, crossorigin: true, href: `./${name}` },
             injectTo: "head" as const,
           }));
+        const answer = Object.keys(bundle).find((name) => firstVisit.test(name));
+        if (answer === undefined) return tags;
+        const link = `<link rel="preload" as="script" crossorigin href="./${answer}">`;
+        return { html: html.replace(shownFirst, `$&${link}`), tags };
       },
     },
   };

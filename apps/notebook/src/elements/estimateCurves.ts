@@ -4,6 +4,7 @@ import { estimateAt } from "../plan/estimateAt.ts";
 import { statedAt } from "../plan/stated.ts";
 import { typedEstimate } from "../plan/typedEstimate.ts";
 import { CurvePlace } from "./curvePlace.ts";
+import { isGivenUp, isTyped } from "./field.ts";
 import { LeewayEstimateCurve } from "./leewayEstimateCurve.ts";
 
 interface Knows {
@@ -25,6 +26,7 @@ export class EstimateCurves implements ReactiveController {
   #place = new CurvePlace(this.#cell);
   #path = "";
   #closing = false;
+  #givesUp = false;
 
   /** @param knows  The plan as it stands, and as it is stated. */
   constructor(host: LitElement, knows: () => Knows | undefined) {
@@ -40,6 +42,7 @@ export class EstimateCurves implements ReactiveController {
     this.#host.addEventListener("focusin", this.#enter);
     this.#host.addEventListener("focusout", this.#leave);
     this.#host.addEventListener("input", this.#show);
+    this.#host.addEventListener("keydown", this.#before, true);
     this.#host.addEventListener("keydown", this.#keys);
   }
 
@@ -47,6 +50,7 @@ export class EstimateCurves implements ReactiveController {
     this.#host.removeEventListener("focusin", this.#enter);
     this.#host.removeEventListener("focusout", this.#leave);
     this.#host.removeEventListener("input", this.#show);
+    this.#host.removeEventListener("keydown", this.#before, true);
     this.#host.removeEventListener("keydown", this.#keys);
     this.#close();
   }
@@ -102,8 +106,18 @@ export class EstimateCurves implements ReactiveController {
     this.#curve.estimate = typedEstimate({ low, likely, high }, before, statedAt(stated, "estimates"));
   };
 
+  /** Heard before the cell hears it, which then shows again what the plan says. */
+  #before = ({ key, target }: KeyboardEvent): void => {
+    this.#givesUp = key === "Escape" && isTyped(target) && isGivenUp(target);
+  };
+
+  /** One thing for each Escape: what was typed is given up first, and the curve shows so; the next one takes the curve away. */
   #keys = (event: KeyboardEvent): void => {
     if (event.key !== "Escape" || !this.#cell.isConnected) return;
+    if (this.#givesUp) {
+      this.#show();
+      return;
+    }
     // Whoever is in it goes back to the estimate.
     if (this.#cell.contains(document.activeElement))
       this.#host.querySelector<HTMLElement>(`input[data-estimate="${CSS.escape(this.#path)}"]`)?.focus();

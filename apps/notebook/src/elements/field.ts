@@ -46,6 +46,12 @@ export function isTyped(target: unknown): target is Typed {
   return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
 }
 
+/** Escape gives something up in it: what is typed, or an entry that could not be read. */
+export function isGivenUp(input: Typed): boolean {
+  const { shown } = input.dataset;
+  return (shown !== undefined && input.value !== shown) || input.matches("[aria-invalid=true]");
+}
+
 /**
  * One labelled input. What is being typed lives in the input alone; it becomes state when the reader leaves it
  * or presses Enter, so a page that redraws while someone types never takes their text away.

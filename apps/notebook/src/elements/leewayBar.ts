@@ -1,9 +1,10 @@
 import { formatDate } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { type NotebookState, type Progress, staleWords } from "../store/state.ts";
-import { committedLevel, committedSum, type Spoken, spends, withSum } from "../words/answerWords.ts";
+import { committedLevel, committedSum, type Spoken, spends } from "../words/answerWords.ts";
 import { readingOf, spokenOf } from "../words/levelWords.ts";
 import { moved } from "../words/movedWords.ts";
+import { unbroken } from "../words/unbroken.ts";
 import { send } from "./events.ts";
 import { KeptFocus } from "./keptFocus.ts";
 import { PageElement } from "./pageElement.ts";
@@ -48,7 +49,7 @@ export class LeewayBar extends PageElement {
                 staleWords(state) === undefined
                   ? was === undefined
                     ? nothing
-                    : html`<span class="quiet was">was ${withSum(was, formatDate(was.committed.date), { between: ", " })}</span>`
+                    : html`<span class="quiet was">was ${unbroken(formatDate(was.committed.date))}${spends(was) ? html`<span class="was-sum">, ${committedSum(was)}</span>` : nothing}</span>`
                   : html`<span class="stale-mark">not up to date</span>`
               }`
         }

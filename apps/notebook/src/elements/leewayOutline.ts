@@ -44,14 +44,14 @@ export class LeewayOutline extends PageElement {
                 entry.waiting === 0
                   ? nothing
                   : html` <span class="waiting"
-                      ><span aria-hidden="true">${entry.waiting}</span
+                      ><span aria-hidden="true">${entry.waiting}<span class="counts"> to put right</span></span
                       ><span class="unseen">, ${entry.waiting} to put right</span></span
                     >`
               }${
                 entry.looks === undefined || entry.looks === 0
                   ? nothing
                   : html` <span class="looks"
-                      ><span aria-hidden="true">${entry.looks}</span
+                      ><span aria-hidden="true">${entry.looks}<span class="counts"> worth a look</span></span
                       ><span class="unseen">, ${entry.looks} worth a look</span></span
                     >`
               }</a
@@ -62,6 +62,11 @@ export class LeewayOutline extends PageElement {
       ${
         this.entries.some(({ looks = 0 }) => looks > 0)
           ? html`<p class="outline-note" aria-hidden="true">Small figures: findings worth a look</p>`
+          : nothing
+      }
+      ${
+        this.entries.some(({ waiting }) => waiting > 0)
+          ? html`<p class="outline-note" aria-hidden="true">In a box: entries to put right</p>`
           : nothing
       }
       <p class="outline-keys" id="outline-keys">${keyWords}</p>
@@ -102,9 +107,14 @@ export class LeewayOutline extends PageElement {
     if (link instanceof HTMLElement) link.focus();
   };
 
-  /** Where the outline is a bar, it goes along with the reader. */
+  /** Where the outline is a bar, it goes along with the reader, and with what is said behind the section they are at. */
   protected override updated(changed: PropertyValues<this>): void {
-    if (!changed.has("current")) return;
+    const said = (entries: readonly OutlineEntry[] | undefined) => {
+      const at = entries?.find(({ id }) => id === this.current);
+      return `${at?.waiting} ${at?.looks}`;
+    };
+    const grown = changed.has("entries") && said(changed.get("entries")) !== said(this.entries);
+    if (!changed.has("current") && !grown) return;
     const bar = this.querySelector(".outline");
     const link = bar?.querySelector("[aria-current]");
     if (bar == null || link == null || bar.scrollWidth <= bar.clientWidth) return;

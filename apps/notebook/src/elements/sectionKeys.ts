@@ -1,4 +1,4 @@
-import { isTyped } from "./field.ts";
+import { isGivenUp, isTyped } from "./field.ts";
 
 /** What the keys do, in a few words beside the heading that has the focus. */
 export const sectionKeyWords = "↑ ↓ go to other sections, Escape comes back here.";
@@ -51,13 +51,12 @@ const heading = "section[id] > h1, section[id] > h2 > button";
 function hasToGiveUp(target: EventTarget | null): boolean {
   if (!(target instanceof Element)) return true;
   if (target.closest("[popover], .new-row, .curve-cell") !== null) return true;
-  if (target.ownerDocument.querySelector(":popover-open") !== null) return true;
+  if (target.ownerDocument.querySelector(":popover-open:not(.curve-cell)") !== null) return true;
   if (target instanceof HTMLTextAreaElement && target.dataset.shown === undefined)
     return target.closest("leeway-texts") !== null || target.dataset.typing === "true";
   if (!isTyped(target)) return false;
-  const { shown } = target.dataset;
-  if (shown !== undefined && target.value !== shown) return true;
-  if (target.matches("[aria-invalid=true], [role=combobox][aria-expanded=true]")) return true;
-  // The curve of an estimate lies over other rows: the first Escape takes it away.
-  return target.closest("tr")?.querySelector(".curve-cell") != null;
+  if (isGivenUp(target) || target.matches("[role=combobox][aria-expanded=true]")) return true;
+  // The curve of an estimate lies over other rows: an Escape takes it away. One that is not seen takes none.
+  const curve = target.closest("tr")?.querySelector(".curve-cell");
+  return curve?.checkVisibility({ visibilityProperty: true }) === true;
 }

@@ -4,16 +4,21 @@ import { html, nothing, svg, type TemplateResult } from "lit";
 import type { TimeScale } from "../words/timeScale.ts";
 import { unbroken } from "../words/unbroken.ts";
 
+/** Names of months that a telephone held upright has room for. */
+const slimNames = 6;
+
 /** Months above the bars. */
 export function timeAxis(scale: TimeScale): TemplateResult {
+  const every = Math.ceil(scale.months.length / slimNames);
+  // One that begins at the end of a slim axis would stand beyond the page.
+  const onSlim = (place: string, at: number) => at % every === 0 && Number.parseFloat(place) < 90;
   return html`<span class="unseen">When, from P10 of its start to P90 of its finish</span
     ><svg class="time-axis" aria-hidden="true">
-      ${scale.months.map(
-        (
-          month,
-        ) => svg`<line class="tick" x1=${scale.at(month.day)} x2=${scale.at(month.day)} y1="14" y2="22" />
-          <text x=${scale.at(month.day)} dx="3" y="13">${month.name}</text>`,
-      )}
+      ${scale.months.map(({ day, name }, at) => {
+        const place = scale.at(day);
+        return svg`<line class="tick" x1=${place} x2=${place} y1="14" y2="22" />
+          <text class=${onSlim(place, at) ? nothing : "broad-only"} x=${place} dx="3" y="13">${name}</text>`;
+      })}
     </svg>`;
 }
 

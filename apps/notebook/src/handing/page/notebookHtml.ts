@@ -1,7 +1,8 @@
-import { formatDate, formatMoney, formatPercent, groupDigits, palette, plainName } from "@leeway/charts";
+import { formatDate, formatMoney, formatPercent, groupDigits, plainName } from "@leeway/charts";
 import { briefSheet, escapeHtml, type PageFonts, pageStyle, sectionHtml } from "@leeway/charts/brief";
 import type { Brief, Forecast, PageSection, Plan, Table } from "@leeway/core";
 import { committedLevel, committedSum, contingencyWords, spends, withSum } from "../../words/answerWords.ts";
+import { darkDrawings } from "./darkDrawings.ts";
 import { levelScript, levelScriptHash } from "./levelScript.ts";
 import type { Levels } from "./levels.ts";
 import { tableHtml } from "./tableHtml.ts";
@@ -62,7 +63,7 @@ ${responses(of("responses"), figures.responses)}${of("assumptions")}${prose("res
 <footer class="stamp">${of("run")}<p>Seed ${escapeHtml(plainName(String(forecast.seed)))} · ${groupDigits(forecast.iterations)} futures · engine ${escapeHtml(forecast.version)} · plan ${escapeHtml(forecast.plan.sha256)}</p></footer>`;
   const data = JSON.stringify(levels).replaceAll("<", "\\u003c");
   return `<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escapeHtml(sheet.title)}</title><style>${pageStyle(fonts)}${style()}</style></head>
+<html lang="en"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${policy}"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="color-scheme" content="light dark"><title>${escapeHtml(sheet.title)}</title><style>${pageStyle(fonts)}${style()}</style></head>
 <body><main>${main}</main><script type="application/json" id="levels">${data}</script><script>${levelScript}</script></body></html>
 `;
 }
@@ -144,11 +145,9 @@ function register({ risks, assumptions, people, stakeholders }: Plan): Table {
   };
 }
 
-/** Light, as its drawings are, on every screen. */
+/** As the brief's, light or dark as the reader's screen is. */
 function style(): string {
-  const { paper, ink, inkQuiet, hairline, committed, asWritten, rangeEdge, rangeWide } = palette("light");
   return `
-@media screen{:root{color-scheme:light;--paper:${paper};--ink:${ink};--quiet:${inkQuiet};--hairline:${hairline};--committed:${committed};--written:${asWritten};--edge:${rangeEdge};--tint:${rangeWide}}}
 main>section{border-top:1px solid var(--hairline);padding:.75rem 0 1rem}
 main>header+section{border-top:0}
 section:not(.decision)>h2{font-size:1.4rem}
@@ -167,6 +166,7 @@ summary{min-height:24px;font-family:var(--sans);cursor:pointer}
 .listed tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(7rem,1fr));gap:.1rem .75rem;border-bottom:1px solid var(--hairline);padding:.35rem 0}
 .listed th,.listed td{border:0;padding:0}.listed th,.listed .long{grid-column:1/-1}.listed th{font-weight:650}
 .listed td::before{content:attr(data-head) " ";color:var(--quiet);margin-inline-end:.25rem}}
+${darkDrawings()}
 @media print{.mover,.line,details:not([open]){display:none}.answer{font-size:15pt}}
 `;
 }
