@@ -1,5 +1,7 @@
 import type { Comparison } from "@leeway/core";
 import { moneyUnit } from "../axes/roundTicks.ts";
+import { daysMeasure } from "../measure/daysMeasure.ts";
+import { moneyMeasure } from "../measure/moneyMeasure.ts";
 import type { Measure } from "../measure/types.ts";
 import { columnDays } from "../words/columnDays.ts";
 import { formatDays } from "../words/formatDays.ts";
@@ -7,9 +9,16 @@ import { formatMoney } from "../words/formatMoney.ts";
 import { groupDigits } from "../words/groupDigits.ts";
 import { roundMove } from "../words/roundMove.ts";
 
-/** How far changes moved a date or a sum, rounded as the sentences about them round it: one move is one figure everywhere. */
+/**
+ * How far changes moved a date or a sum. One that moved it alone is rounded as the sentences about it round it, and so is the
+ * same figure everywhere; several stand on one place, so that they are seen to add up.
+ */
 export function moveMeasure({ moves, difference, plan }: Comparison, of: "days" | "money"): Measure {
-  if (of === "days")
+  const several = (sizes: readonly number[], least: number): boolean =>
+    sizes.filter((size) => Math.abs(size) >= least).length > 1;
+  if (of === "days") {
+    const each = moves.map(({ workingDays }) => workingDays);
+    if (several(each, 0.05)) return daysMeasure([difference.workingDays, ...each]);
     return {
       amount: (effect) => effect.workingDays,
       what: "date",
@@ -21,8 +30,12 @@ export function moveMeasure({ moves, difference, plan }: Comparison, of: "days" 
       column: (value) => columnDays(value, true),
       say: (value) => formatDays(Math.abs(value)),
     };
+  }
   const { currency } = plan;
-  const sizes = [difference, ...moves].map(({ money }) => Math.abs(money)).filter(Number.isFinite);
+  const each = moves.map(({ money }) => money);
+  const amounts = [difference.money, ...each];
+  if (several(each, 0.5)) return moneyMeasure(amounts, currency);
+  const sizes = amounts.map(Math.abs).filter(Number.isFinite);
   const unit = moneyUnit(Math.max(0, ...sizes), currency);
   return {
     amount: (effect) => effect.money,

@@ -41,6 +41,16 @@ describe("what a change moved", () => {
     },
   );
 
+  // What an approver does with a column: adds it up.
+  it("by several changes is seen to add up", () => {
+    const sample = sampleComparison();
+    const { rows } = movesMoney(sample, { document: newDocument() }).table;
+    const figures = rows.map((row) => Number(row[2]?.replace("−", "-").replace(/[+,\s]/g, "")));
+    const whole = figures.pop() ?? Number.NaN;
+    expect(figures.length).toBeGreaterThan(2);
+    expect(figures.reduce((sum, one) => sum + one, 0)).toBe(whole);
+  });
+
   it("says cents where the move is smaller than them", () => {
     const comparison = moved(1, 3.46);
     expect(movesMoney(comparison, { document: newDocument() }).table.rows[0]?.[2]).toBe("+3.50");

@@ -154,7 +154,7 @@ describe("movesDays(comparison), movesMoney(comparison)", () => {
       "The committed date moves 8.8 working days later, to 14 Nov 2027, most by “Permit decided”, 8.3 working days",
     );
     expect(movesMoney(sampleComparison(), { document }).title).toBe(
-      "The committed sum rises by EUR 1,500, to EUR 656,900, most by “Risk “Quay wall needs pinning” closed”, EUR 14,000 cheaper",
+      "The committed sum rises by EUR 1,500, to EUR 656,900, most by “Risk “Quay wall needs pinning” closed”, EUR 14,300 cheaper",
     );
   });
   it.each([
