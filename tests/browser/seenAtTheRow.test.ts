@@ -50,10 +50,10 @@ describe.each([1280, 390])("a row of a table at %i px", (width) => {
   it("has the panel of its estimate say whose it is, and lie over no row that has the focus", async () => {
     await cell(page, "Dig the trench: low, in working days").focus();
     const names = ["Dig the trench", "Pour the floor", "Raise the frame", "Lay the tiles", "Paint the walls"];
-    for (const [at, name] of names.entries()) {
+    for (const name of names) {
       const own = page.locator(".curve-cell .curve-of");
       await expect.poll(() => own.textContent()).toBe(name);
-      expect(await own.isVisible()).toBe(true);
+      expect(await own.isVisible(), name).toBe(true);
       expect(
         await page.evaluate(() => {
           const row = document.activeElement?.closest("tr")?.getBoundingClientRect();
@@ -62,7 +62,9 @@ describe.each([1280, 390])("a row of a table at %i px", (width) => {
           return Math.min(row.bottom, panel.bottom) - Math.max(row.top, panel.top) > 0 ? "covered" : "free";
         }),
       ).toBe("free");
-      await page.keyboard.type(String(at + 1));
+      // A low that fits every row, in place of the old one: beside an entry that waits the panel may stay away.
+      await page.keyboard.press("ControlOrMeta+a");
+      await page.keyboard.type("1");
       await page.keyboard.press("Enter");
     }
     await page.keyboard.press("Escape");
