@@ -291,13 +291,8 @@ describe("the store", () => {
     };
     answer("first");
 
-    const before = asked.length;
-    store.foresee([{ ...edit, value: 1 }]);
     store.foresee([edit]);
-    // Between the keys of a number nothing is begun with.
     await new Promise((resolve) => setTimeout(resolve, 5));
-    expect(asked).toHaveLength(before);
-    while (asked.length === before) await new Promise((resolve) => setTimeout(resolve, 1));
     answer("foreseen");
     expect(store.state.answer?.forecast.plan.title).toBe("first");
     store.edit("tasks[0].duration", { likely: "9" }, [edit]);

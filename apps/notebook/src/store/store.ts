@@ -39,12 +39,6 @@ export interface Store {
   startTornado(): void;
 }
 
-/**
- * Ms without a key before what is being typed is computed ahead: between the keys of one number it would be computed in vain,
- * and just when Enter follows at once.
- */
-const foreseeAfter = 30;
-
 /** Texts kept as they were read. */
 const readsKept = 24;
 
@@ -126,20 +120,6 @@ export function createStore(
 
   /** What the plan would be by the entry that was typed last, and of which text and edits that was said. */
   let foreseen: { of: string; plan: Plan } | undefined;
-  let foreseeing: ReturnType<typeof setTimeout> | undefined;
-
-  function foresee(edits: readonly Edit[]): void {
-    if (state.reading || state.computing) return;
-    const { present } = history;
-    reader.try(present, edits).then(
-      (plan) => {
-        if (plan === undefined || state.reading) return;
-        foreseen = { of: asText(present, edits), plan };
-        answering.foresee(plan);
-      },
-      () => {}, // the entry itself, once it is made, says what is wrong
-    );
-  }
 
   let queue: Promise<void> = Promise.resolve();
   let queued = 0;
@@ -207,7 +187,6 @@ export function createStore(
       return () => listeners.delete(listener);
     },
     edit(field, cells, edits, waits = new Map()) {
-      clearTimeout(foreseeing);
       inTurn(async () => {
         const before = state.plan;
         const foreknown = foreseen?.of === asText(history.present, edits) ? foreseen.plan : undefined;
@@ -235,10 +214,17 @@ export function createStore(
       });
     },
     foresee(edits) {
-      clearTimeout(foreseeing);
       if (state.reading || state.computing) return;
       answering.giveWay();
-      foreseeing = setTimeout(() => foresee(edits), foreseeAfter);
+      const { present } = history;
+      reader.try(present, edits).then(
+        (plan) => {
+          if (plan === undefined || state.reading) return;
+          foreseen = { of: asText(present, edits), plan };
+          answering.foresee(plan);
+        },
+        () => {}, // the entry itself, once it is made, says what is wrong
+      );
     },
     refuse: (field, pending) => set({ pending: pendingWith(field, pending) }),
     drop(field) {
