@@ -14,6 +14,6 @@ export function skipLinks(plan: Plan | undefined): TemplateResult {
     return finished === undefined && estimate !== undefined && estimateCells(estimate) !== undefined;
   });
   return html`<a class="skip" href="#answer">Skip to the answer</a>
-    <a class="skip" href=${first === undefined ? "#work" : `#task-${first.id}`}>Skip to the estimates</a>
+    <a class="skip" href="#${first === undefined ? "work" : `task-${first.id}`}">Skip to the estimates</a>
     <a class="skip" href="#work">Skip to the work</a>`;
 }
