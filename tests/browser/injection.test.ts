@@ -5,8 +5,11 @@ import { bare } from "../hostile/injection/shape.ts";
 import { settled } from "./support/notebook.ts";
 import { servedPage } from "./support/servedPage.ts";
 
-/** Says, without a value, that a section still shows the answer to the plan before: there or not as the moment is. */
-const ownState = /^leeway-[a-z-]+ older$/;
+/**
+ * Says, without a value, that a section still shows the answer to the plan before: there or not as the moment is. And which
+ * cell of a row mends what was found: by the kind of finding, in the page's own words.
+ */
+const ownState = /^leeway-[a-z-]+ older$|^a data-within$/;
 /** What Markdown may become where the plan's own free text is shown (words/markdown.ts lists it); and what comes with findings and answers, which differ. */
 const markdown =
   /^(?:p|h[3-6]|ul|ol|li|blockquote|pre|code|em|strong|s|br|hr|table|thead|tbody|tr|th|td)(?: dir| start)?$|^a(?: href| target| rel)?$|^leeway-[a-z-]+ answered$|^li class$/;

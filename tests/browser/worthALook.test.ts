@@ -33,12 +33,11 @@ describe("what is worth a look", () => {
     expect(await line.locator("a").allTextContents()).toEqual(names);
     expect(await line.textContent()).toContain("“Waits for”");
     const notes = await work.locator(":scope > ul > li").count();
-    expect(await page.locator('.outline a[href="#work"] .looks span').first().textContent()).toBe(
-      String(notes),
-    );
+    const counted = await page.locator('.outline a[href="#work"] .looks span').first().textContent();
+    expect(Number.parseInt(counted ?? "", 10)).toBe(notes);
     const at = () => page.evaluate(() => document.activeElement?.getAttribute("aria-label"));
     await line.getByRole("link", { name: "Walls" }).press("Enter");
-    await expect.poll(at, slow).toBe("Walls: waits for these tasks, by id or name");
+    await expect.poll(at, slow).toBe("Walls: waits for these tasks, by name or id");
     const basis = work.locator("li", { hasText: "does not say what it rests on" });
     await basis.getByRole("link", { name: "Floor" }).press("Enter");
     await expect.poll(at, slow).toBe("Floor: low, in working days");

@@ -87,7 +87,7 @@ function placeOf({ ids, path }: ToldFinding): string | undefined {
 
 /** Where in its row the finding is mended, if that is not where a link to the row leads anyway. */
 function cellOf({ code, path }: ToldFinding): string | undefined {
-  if (path.includes(".after") || code === "open-start") return ".after input";
+  if (path.includes(".after") || code === "open-start") return ".after .field";
   return /^(entry-(without-owner|expired)|signpost-missing|review-overdue)$/.test(code)
     ? ".more summary"
     : undefined;
