@@ -4,7 +4,6 @@ import { daysMeasure } from "../measure/daysMeasure.ts";
 import { moneyMeasure } from "../measure/moneyMeasure.ts";
 import type { Measure } from "../measure/types.ts";
 import { columnDays } from "../words/columnDays.ts";
-import { formatDays } from "../words/formatDays.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { groupDigits } from "../words/groupDigits.ts";
 import { roundMove } from "../words/roundMove.ts";
@@ -18,32 +17,20 @@ export function moveMeasure({ moves, difference, plan }: Comparison, of: "days" 
     sizes.filter((size) => Math.abs(size) >= least).length > 1;
   if (of === "days") {
     const each = moves.map(({ workingDays }) => workingDays);
-    if (several(each, 0.05)) return daysMeasure([difference.workingDays, ...each]);
-    return {
-      amount: (effect) => effect.workingDays,
-      what: "date",
-      unit: "working days",
-      currency: "",
-      less: "earlier",
-      more: "later",
-      least: 0.05,
-      column: (value) => columnDays(value, true),
-      say: (value) => formatDays(Math.abs(value)),
-    };
+    const measure = daysMeasure([difference.workingDays, ...each]);
+    if (several(each, 0.05)) return measure;
+    return { ...measure, least: 0.05, column: (value) => columnDays(value, true) };
   }
   const { currency } = plan;
   const each = moves.map(({ money }) => money);
   const amounts = [difference.money, ...each];
-  if (several(each, 0.5)) return moneyMeasure(amounts, currency);
+  const measure = moneyMeasure(amounts, currency);
+  if (several(each, 0.5)) return measure;
   const sizes = amounts.map(Math.abs).filter(Number.isFinite);
   const unit = moneyUnit(Math.max(0, ...sizes), currency);
   return {
-    amount: (effect) => effect.money,
-    what: "sum",
+    ...measure,
     unit: unit.name,
-    currency,
-    less: "cheaper",
-    more: "dearer",
     least: 0.5,
     column: (value) => {
       const rounded = roundMove(value);
