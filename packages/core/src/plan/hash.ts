@@ -82,16 +82,23 @@ function without(value: Json, keys: readonly string[]): Json {
   return result;
 }
 
+/** The value with its lists of objects in order; itself, and any part of it, where that is how it stands. */
 function sorted(value: Json): Json {
   if (Array.isArray(value)) {
     const items = value.map(sorted);
-    const keyed = items.map((item) => (isObject(item) && typeof item.id === "string" ? item.id : undefined));
-    if (items.length < 2 || keyed.includes(undefined)) return items;
-    const order = items.map((item, index) => ({ item, id: keyed[index] ?? "" }));
+    const ids = items.map((item) => (isObject(item) && typeof item.id === "string" ? item.id : undefined));
+    const stay = ids.includes(undefined) || ids.every((id = "", i) => i === 0 || (ids[i - 1] ?? "") <= id);
+    if (stay) return items.every((item, i) => item === value[i]) ? value : items;
+    const order = items.map((item, index) => ({ item, id: ids[index] ?? "" }));
     return order.sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)).map(({ item }) => item);
   }
   if (!isObject(value)) return value;
-  const result: JsonObject = Object.create(null);
-  for (const [key, item] of Object.entries(value)) result[key] = sorted(item);
+  let result = value;
+  for (const [key, item] of Object.entries(value)) {
+    const inside = sorted(item);
+    if (inside === item) continue;
+    if (result === value) result = Object.assign(Object.create(null), value);
+    result[key] = inside;
+  }
   return result;
 }
