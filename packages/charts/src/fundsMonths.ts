@@ -1,9 +1,10 @@
-import type { Budget, MonthMoney } from "@leeway/core";
+import type { Budget } from "@leeway/core";
 import { dayMs, isoToMs } from "./dates/dayToIso.ts";
 import { emptyDrawing } from "./draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
 import { fundsFinding } from "./fundsMonths/fundsFinding.ts";
 import { monthName } from "./fundsMonths/monthName.ts";
+import { monthsToShow } from "./fundsMonths/monthsToShow.ts";
 import { drawSpending, type SpendMonth } from "./spending/drawSpending.ts";
 import { formatMoney } from "./words/formatMoney.ts";
 import { formatPercent } from "./words/formatPercent.ts";
@@ -20,7 +21,9 @@ export function fundsMonths(budget: Budget, options: ChartOptions): Figure {
   const { currency } = plan;
   const place = limitStep(total.committed, total.low, total.high);
   const sum = (value: number) => formatMoney(roundToStep(value, place), "");
-  const shown = months.slice(0, lastToShow(months, place, funds?.firstShort?.month));
+  const sums = months.map(({ byEnd }) => [byEnd.p50, byEnd.p80, byEnd.committed]);
+  const marked = months.findIndex(({ month }) => month === funds?.firstShort?.month);
+  const shown = months.slice(0, Math.max(monthsToShow(sums, place), marked + 2));
   const day = (iso: string) => (isoToMs(iso) - isoToMs(plan.start)) / dayMs;
   const view = shown.map(({ month, byEnd, spent, released }): SpendMonth => {
     const from = day(`${month}-01`);
@@ -99,15 +102,6 @@ export function fundsMonths(budget: Budget, options: ChartOptions): Figure {
             options,
           ),
   };
-}
-
-/** How many months to draw: to the last that still moves the band by a digit shown, and to the shortfall. */
-function lastToShow(months: readonly MonthMoney[], place: number, short: string | undefined): number {
-  const end = months.at(-1)?.byEnd.p80 ?? 0;
-  let reached = months.length - 1;
-  while (reached > 0 && Math.abs(end - (months[reached - 1]?.byEnd.p80 ?? 0)) < place) reached--;
-  const marked = months.findIndex(({ month }) => month === short);
-  return Math.min(months.length, Math.max(reached + 1, marked + 2, 1));
 }
 
 function daysIn(month: string): number {

@@ -24,6 +24,7 @@ export type { Chart, ChartOptions, Figure, FigureTable, Theme } from "./figure/t
 export { finishCurve } from "./finishCurve.ts";
 export { fundsCureWords, fundsFinding } from "./fundsMonths/fundsFinding.ts";
 export { monthName } from "./fundsMonths/monthName.ts";
+export { monthsToShow } from "./fundsMonths/monthsToShow.ts";
 export { fundsMonths } from "./fundsMonths.ts";
 export { futureBars } from "./futureBars.ts";
 export { jointDensity } from "./jointDensity.ts";

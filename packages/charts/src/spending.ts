@@ -2,6 +2,7 @@ import type { Forecast } from "@leeway/core";
 import { dayMs, isoToMs } from "./dates/dayToIso.ts";
 import { emptyDrawing } from "./draw/emptyDrawing.ts";
 import type { ChartOptions, Figure } from "./figure/types.ts";
+import { monthsToShow } from "./fundsMonths/monthsToShow.ts";
 import { drawSpending, type SpendMonth } from "./spending/drawSpending.ts";
 import { formatDate } from "./words/formatDate.ts";
 import { formatMoney } from "./words/formatMoney.ts";
@@ -24,7 +25,9 @@ export function spending(forecast: Forecast, options: ChartOptions): Figure {
   const place = limitStep(committed.cost, committed.costLow, committed.costHigh);
   const sum = (value: number) => formatMoney(roundToStep(value, place), "");
   const funded = months.some((month) => month.released !== undefined);
-  const shown = months.slice(0, lastToShow(months, place, firstShortfall?.month));
+  const sums = months.map(({ cumulative }) => [cumulative.p50, cumulative.p80]);
+  const marked = months.findIndex(({ month }) => month === firstShortfall?.month);
+  const shown = months.slice(0, Math.max(monthsToShow(sums, place), marked + 2));
   const day = (iso: string) => (isoToMs(iso) - isoToMs(plan.start)) / dayMs;
   const view: SpendMonth[] = shown.map((month) => ({
     from: day(`${month.month}-01`),
@@ -91,17 +94,6 @@ export function spending(forecast: Forecast, options: ChartOptions): Figure {
             options,
           ),
   };
-}
-
-/** How many months to draw: to the last that still moves the band by a digit shown, and to the shortfall. */
-function lastToShow(months: readonly Month[], place: number, short: string | undefined): number {
-  const end = months[months.length - 1];
-  if (end === undefined) return 0;
-  let reached = months.length - 1;
-  while (reached > 0 && Math.abs(end.cumulative.p80 - (months[reached - 1]?.cumulative.p80 ?? 0)) < place)
-    reached--;
-  const marked = months.findIndex(({ month }) => month === short);
-  return Math.min(months.length, Math.max(reached + 1, marked + 2, 1));
 }
 
 function nextMonth(month: string): string {

@@ -1,4 +1,4 @@
-import { formatDate, formatPercent, fundsFinding, monthName } from "@leeway/charts";
+import { formatDate, formatPercent, fundsFinding, monthName, monthsToShow } from "@leeway/charts";
 import type { Budget } from "@leeway/core";
 import { sumsOf } from "./budgetSums.ts";
 import { type Column, table, wrap } from "./page.ts";
@@ -11,7 +11,9 @@ export function monthLines(budget: Budget, width: number): string[][] {
   if (months.length === 0 || total.committed === 0) return [];
   const { column, statedColumn, step, say } = sumsOf(budget);
   const level = formatPercent(confidence);
-  const shown = months.slice(0, 1 + lastMoving(budget, step));
+  const sums = months.map(({ byEnd }) => [byEnd.p50, byEnd.p80]);
+  const inIt = months.map(({ spent }) => spent.p80);
+  const shown = months.slice(0, monthsToShow(sums, step, inIt));
   const head = [
     { heading: "", align: "left" } as Column,
     right("in it P50"),
@@ -48,12 +50,4 @@ export function monthLines(budget: Budget, width: number): string[][] {
       ),
     ],
   ];
-}
-
-/** The last month in which a digit shown moves. */
-function lastMoving({ months }: Budget, step: number): number {
-  return months.findLastIndex(({ spent, byEnd }, m) => {
-    const before = months[m - 1]?.byEnd.p80 ?? 0;
-    return m === 0 || Math.abs(spent.mean) >= step / 2 || Math.abs(byEnd.p80 - before) >= step / 2;
-  });
 }

@@ -4,6 +4,7 @@ import {
   fundsFinding,
   limitStep,
   monthName,
+  monthsToShow,
   roundTogether,
   roundToStep,
 } from "@leeway/charts";
@@ -125,11 +126,9 @@ function apartTable({ contingency, reserve, asked, plan }: Budget, sum: (value: 
 function monthTables(budget: Budget, sum: (value: number) => string, step: number) {
   const { months, funds, plan, components } = budget;
   if (months.length === 0) return nothing;
-  const last = months.findLastIndex(({ spent, byEnd }, m) => {
-    const before = months[m - 1]?.byEnd.p80 ?? 0;
-    return m === 0 || spent.mean >= step / 2 || Math.abs(byEnd.p80 - before) >= step / 2;
-  });
-  const shown = months.slice(0, last + 1);
+  const sums = months.map(({ byEnd }) => [byEnd.p50, byEnd.p80]);
+  const inIt = months.map(({ spent }) => spent.p80);
+  const shown = months.slice(0, monthsToShow(sums, step, inIt));
   const used = components.map(({ kind }) => kind);
   return html`${table(
     `When it is needed${funds === undefined ? "" : ", against what is released by then"}, ${plan.currency}`,
