@@ -1,6 +1,6 @@
 // Each check on a plan that brings it about and on one that nearly does. The expectations are the rules of the table
 // themselves (sources beside them in packages/core/src/findings/rules), worked out by hand for this plan of eight tasks.
-import { checkRules, findingFamilies } from "@leeway/core";
+import { checkRules, findingFamilies, planFromData } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { cases } from "./cases.ts";
 import { cleanPlan, edited, findingsOf, TODAY } from "./cleanPlan.ts";
@@ -35,6 +35,21 @@ describe.each(checkRules)("$code", ({ code, severity, source, what, why, advice,
     expect(["error", "warning", "note"]).toContain(severity);
   });
 });
+
+// Whoever reads it knows tasks by their names. Common practice, no source.
+it.each(["lead", "lag", "redundant-link", "no-effect-on-finish"] as const)(
+  "names in %s what a task hangs together with",
+  (code) => {
+    const { found, today } = cases[code];
+    const document = edited(found);
+    const [first] = findingsOf(document, today, 0).filter((each) => each.code === code);
+    const quoted = [...(first?.message ?? "").matchAll(/“([^”]+)”/g)].map(([, name]) => name);
+    const { plan } = planFromData(document);
+    expect(quoted).not.toEqual([]);
+    expect(plan?.tasks.map(({ name }) => name)).toEqual(expect.arrayContaining(quoted));
+    expect(first?.message).not.toContain("`");
+  },
+);
 
 it("lists families one after the other, grave findings first", () => {
   const all = findingsOf(

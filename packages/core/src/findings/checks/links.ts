@@ -7,6 +7,8 @@ import { daysText, percentText } from "../words.ts";
 
 /** How tasks hang together: open ends, free ends, leads, lags, the kinds of links, links too many. */
 export const checkLinks: Check = (context) => {
+  const names = new Map(context.plan.tasks.map(({ id, name }) => [id, `“${name}”`]));
+  const named = (id: string) => names.get(id) ?? id;
   const ends = openEnds(context);
   const open = (code: "open-start" | "open-end", says: string) => (each: PlacedTask) => ({
     code,
@@ -18,14 +20,14 @@ export const checkLinks: Check = (context) => {
     ...ends.starts.map(open("open-start", "waits for nothing")),
     ...ends.ends.map(open("open-end", "is awaited by nothing")),
     ...dangling(context),
-    ...lagsFound(context),
+    ...lagsFound(context, named),
     ...mixFound(context),
     ...redundantLinks(context.plan).map(
       ({ redundant, over }): Found => ({
         code: "redundant-link",
         path: redundant.path,
         ids: [redundant.task.id, redundant.link.task],
-        says: `${redundant.task.name} waits for \`${redundant.link.task}\` already by way of \`${over}\`.`,
+        says: `${redundant.task.name} waits for ${named(redundant.link.task)} already by way of ${named(over)}.`,
       }),
     ),
   ];
@@ -50,7 +52,7 @@ function dangling({ plan, work }: CheckContext): Found[] {
   });
 }
 
-function lagsFound({ plan }: CheckContext): Found[] {
+function lagsFound({ plan }: CheckContext, named: (id: string) => string): Found[] {
   return linksOf(plan).flatMap(({ link, task, path, lag }): Found[] => {
     const open = task.started === undefined && task.finished === undefined;
     if (lag === 0 || !open) return [];
@@ -58,10 +60,10 @@ function lagsFound({ plan }: CheckContext): Found[] {
     const amount =
       link.lag.unit === "weeks" ? `${Math.abs(lag)} weeks` : daysText(Math.abs(lag)).replace("working ", "");
     if (lag < 0) {
-      return [{ code: "lead", path, ids, says: `${task.name} overlaps \`${link.task}\` by ${amount}.` }];
+      return [{ code: "lead", path, ids, says: `${task.name} overlaps ${named(link.task)} by ${amount}.` }];
     }
     if (task.note !== undefined) return [];
-    return [{ code: "lag", path, ids, says: `${task.name} comes ${amount} after \`${link.task}\`.` }];
+    return [{ code: "lag", path, ids, says: `${task.name} comes ${amount} after ${named(link.task)}.` }];
   });
 }
 

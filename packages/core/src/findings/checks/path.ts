@@ -73,6 +73,7 @@ function asideFound({ plan }: CheckContext, placed: readonly PlacedWork[]): Foun
   if (finishOf === undefined) return [];
   const successors = successorsOf(plan);
   const later = downstreamOf(finishOf, successors);
+  const promised = plan.tasks.find(({ id }) => id === finishOf)?.name ?? finishOf;
   return placed
     .filter(
       ({ task, at }) =>
@@ -82,7 +83,7 @@ function asideFound({ plan }: CheckContext, placed: readonly PlacedWork[]): Foun
       code: "no-effect-on-finish" as const,
       path,
       ids: [task.id],
-      says: `Nothing ${task.name} does moves the finish of \`${finishOf}\`.`,
+      says: `Nothing ${task.name} does moves the finish of “${promised}”.`,
     }));
 }
 
