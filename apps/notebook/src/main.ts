@@ -93,11 +93,19 @@ addEventListener("drop", (event) => {
 });
 
 // A copy of the page's own files, so that it opens and computes without a network next time. It can wait: the page
-// itself goes first.
+// itself goes first, and so does a reader who types; taking files in compiles them, which would be felt.
 if (import.meta.env.PROD && bound === undefined && "serviceWorker" in navigator) {
-  setTimeout(() => {
+  const typing = ["keydown", "pointerdown"];
+  const later = (): void => {
+    clearTimeout(due);
+    due = setTimeout(register, 3000);
+  };
+  const register = (): void => {
+    for (const type of typing) removeEventListener(type, later, true);
     navigator.serviceWorker.register(new URL("./offline.js", document.baseURI)).catch(() => {
       // Not a secure context, or storage refused: the page works as it is, with a network.
     });
-  }, 3000);
+  };
+  let due = setTimeout(register, 3000);
+  for (const type of typing) addEventListener(type, later, true);
 }

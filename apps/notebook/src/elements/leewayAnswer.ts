@@ -20,6 +20,7 @@ import { moved, movedWords } from "../words/movedWords.ts";
 import type { SourceKey } from "../words/sourceWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { send } from "./events.ts";
+import { KeptHeight } from "./keptHeight.ts";
 import { LeewaySource } from "./leewaySource.ts";
 import { PageElement } from "./pageElement.ts";
 
@@ -42,6 +43,19 @@ export class LeewayAnswer extends PageElement {
   protected override willUpdate(): void {
     const { plan } = this.state ?? {};
     if (plan !== undefined) this.#calendars.note(plan);
+  }
+
+  #heights = new KeptHeight();
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#heights.end();
+  }
+
+  protected override updated(): void {
+    // Of another plan: what was said of the one before needs no room.
+    if (this.state?.previous === undefined) this.#heights.forget();
+    this.#heights.watch(this.querySelectorAll<HTMLElement>(".sentence, .aside-line"));
   }
 
   protected override render() {
