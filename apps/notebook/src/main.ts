@@ -96,9 +96,10 @@ addEventListener("drop", (event) => {
 // itself goes first, and so does a reader who types; taking files in compiles them, which would be felt.
 if (import.meta.env.PROD && bound === undefined && "serviceWorker" in navigator) {
   const typing = ["keydown", "pointerdown"];
+  const quietFor = 5000;
   const later = (): void => {
     clearTimeout(due);
-    due = setTimeout(register, 3000);
+    due = setTimeout(register, quietFor);
   };
   const register = (): void => {
     for (const type of typing) removeEventListener(type, later, true);
@@ -106,6 +107,6 @@ if (import.meta.env.PROD && bound === undefined && "serviceWorker" in navigator)
       // Not a secure context, or storage refused: the page works as it is, with a network.
     });
   };
-  let due = setTimeout(register, 3000);
+  let due = setTimeout(register, quietFor);
   for (const type of typing) addEventListener(type, later, true);
 }
