@@ -33,6 +33,8 @@ export class EstimateCurves implements ReactiveController {
   /** The row it goes to when its turn comes; undefined where it stays. */
   #next: HTMLElement | undefined;
   #shown: Knows | undefined;
+  /** Tables are redrawn in turns of their own, after the page that hands them the plan. */
+  #cells = new MutationObserver(() => this.#soon());
   #closing = false;
   #givesUp = false;
 
@@ -106,9 +108,11 @@ export class EstimateCurves implements ReactiveController {
   #show = (): void => {
     const row = this.#next;
     this.#next = undefined;
-    if (row !== undefined && row.isConnected && this.#cell.parentElement !== row) {
+    if (row?.isConnected === true && this.#cell.parentElement !== row) {
       row.append(this.#cell);
       this.#place.open(row);
+      this.#cells.disconnect();
+      this.#cells.observe(row, { subtree: true, attributeFilter: ["data-shown"] });
     }
     if (!this.#cell.isConnected) return;
     const knows = this.#knows();
@@ -155,6 +159,7 @@ export class EstimateCurves implements ReactiveController {
     if (this.#closing) return;
     this.#closing = true;
     this.#next = undefined;
+    this.#cells.disconnect();
     pageTurns.drop(this.#host);
     this.#place.close();
     this.#cell.remove();
