@@ -1,5 +1,6 @@
 import { stated, text } from "virtual:opening-plan";
 import { createAsker } from "./asking/asker.ts";
+import { afterFrame } from "./elements/pageTurns.ts";
 import { boundName } from "./keeping/boundName.ts";
 import { diskShelf } from "./keeping/diskShelf.ts";
 import { createKeeper, recall } from "./keeping/keeper.ts";
@@ -33,10 +34,13 @@ const kept = disk === undefined ? await recall(openShelf) : await disk.latest();
 const known =
   kept === undefined && disk === undefined ? (await import("virtual:opening-answer")).default : undefined;
 
+const reader = createReader(startPlanWorker());
+
 // The workers begin with the answer while the page itself is still loading.
 const store = createStore(
   kept?.text ?? text,
-  createReader(startPlanWorker()),
+  // Once the answer is on the screen: the text would take a processor from it.
+  { ...reader, hurry: () => afterFrame(reader.hurry) },
   (kind, reply) =>
     kind === "forecast"
       ? createRunner(startForecastWorker, reply, patience)
