@@ -47,6 +47,15 @@ describe("an edit and its answer", () => {
       now.forEach((height, at) => void expect(height).toBeGreaterThanOrEqual(before[at] ?? 0));
       return now;
     });
+    // On paper no room is kept.
+    await page.emulateMedia({ media: "print" });
+    const least = await page.evaluate(() =>
+      [...document.querySelectorAll("#answer .sentence, #answer .aside-line")].map(
+        (line) => getComputedStyle(line).minHeight,
+      ),
+    );
+    await page.emulateMedia({ media: null });
+    expect(least).toEqual(["0px", "0px"]);
     expect(notebook.troubles).toEqual([]);
   });
 

@@ -1,6 +1,7 @@
 /**
  * Lines that take turns with shorter ones keep the room of the longest, as long as their width stays: what is below them
- * does not move, and need not be painted anew, each time one gives way to another.
+ * does not move, and need not be painted anew, each time one gives way to another. The style sheet makes `--kept` their least
+ * height, on the screen.
  */
 export class KeptHeight {
   /** Undefined until its size is told. */
@@ -12,10 +13,10 @@ export class KeptHeight {
       const kept = this.#kept.get(target);
       if (kept !== undefined && kept.width !== width) {
         // What it needs at another width is told anew.
-        target.style.minHeight = "";
+        target.style.removeProperty("--kept");
         this.#kept.set(target, { width, height: 0 });
       } else if (kept === undefined || kept.height < height) {
-        target.style.minHeight = `${height}px`;
+        target.style.setProperty("--kept", `${height}px`);
         this.#kept.set(target, { width, height });
       }
     }
@@ -45,6 +46,6 @@ export class KeptHeight {
   #drop(one: HTMLElement): void {
     this.#kept.delete(one);
     this.#sizes.unobserve(one);
-    one.style.minHeight = "";
+    one.style.removeProperty("--kept");
   }
 }
