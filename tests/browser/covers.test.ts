@@ -129,8 +129,9 @@ describe("what is shown while a row is worked in", () => {
             if (message === null || next == null || next.contains(message))
               return ["the focus is not in the next row"];
             const over = document.querySelector<HTMLElement>(".curve-cell");
-            const shown = over !== null && over.style.visibility !== "hidden";
-            const { top = 0, bottom = 0 } = shown ? over.getBoundingClientRect() : {};
+            // Not shown it covers nothing, what stands across the window's upper edge neither.
+            if (over === null || over.style.visibility === "hidden") return [];
+            const { top, bottom } = over.getBoundingClientRect();
             const told = [message, ...(message.closest("tr")?.querySelectorAll("[aria-invalid]") ?? [])];
             const covered = [...told, document.activeElement].filter((one) => {
               const box = one?.getBoundingClientRect();
