@@ -129,8 +129,18 @@ describe("what is shown while a row is worked in", () => {
             if (message === null || next == null || next.contains(message))
               return ["the focus is not in the next row"];
             const over = document.querySelector<HTMLElement>(".curve-cell");
-            // Not shown it covers nothing, what stands across the window's upper edge neither.
-            if (over === null || over.style.visibility === "hidden") return [];
+            // Not shown it covers nothing: then what is said can be read, below the line and the head that stay.
+            if (over === null || over.style.visibility === "hidden") {
+              const staying = [
+                document.querySelector("leeway-bar"),
+                message.closest("table")?.querySelector("thead"),
+              ];
+              const ends = staying.map((one) => one?.getBoundingClientRect()).map((box) => box?.bottom ?? 0);
+              const said = message.getBoundingClientRect();
+              return said.top < Math.max(...ends) - 1 || said.bottom > innerHeight
+                ? ["what is said is out of sight"]
+                : [];
+            }
             const { top, bottom } = over.getBoundingClientRect();
             const told = [message, ...(message.closest("tr")?.querySelectorAll("[aria-invalid]") ?? [])];
             const covered = [...told, document.activeElement].filter((one) => {

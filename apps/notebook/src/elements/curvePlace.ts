@@ -60,7 +60,7 @@ export class CurvePlace {
   #settle(): void {
     this.#cell.style.visibility = "";
     const missing = this.#put();
-    if (missing <= 0) return;
+    if (missing === 0 || (missing < 0 && this.#cell.style.visibility !== "hidden")) return;
     scrollBy({ top: missing, behavior: "instant" });
     this.#follow();
   }
@@ -96,6 +96,12 @@ export class CurvePlace {
     return Math.max(0, document.querySelector("leeway-bar")?.getBoundingClientRect().bottom ?? 0);
   }
 
+  /** Where the table's head ends that stays below that line. */
+  #headBelow(top: number): number {
+    const head = this.#row?.closest("table")?.querySelector("thead")?.getBoundingClientRect();
+    return head === undefined || head.top > top + 1 ? top : Math.max(top, head.bottom);
+  }
+
   /** Returns by how much the page has to be scrolled for the row and what is below it to be seen. */
   #put(): number {
     const cell = this.#cell;
@@ -124,6 +130,10 @@ export class CurvePlace {
     const hides = !freeBelow || (waiting.length > 0 && row.bottom > bottom - height);
     if (hides && !cell.contains(document.activeElement)) this.#show(false);
     const first = Math.min(row.top, ...waiting.map((one) => one.top));
+    // Where it is away, what is said stands clear of the lines that stay above, as far as the row allows.
+    const away = cell.style.visibility === "hidden";
+    const head = this.#headBelow(top);
+    if (away && first < head + 8) return Math.max(first - head - 8, row.bottom + 8 - bottom);
     return Math.min(row.bottom + spare - (bottom - height), first - top - 8);
   }
 
