@@ -44,7 +44,7 @@ describe("the whole job by keyboard", () => {
 
     // A milestone, and a task that is linked by name, each in a new row at the end.
     await section("Work");
-    await tabTo("Name of task dig");
+    await tabTo("Dig the trench: name");
     await press("ArrowDown", 3);
     await press("Enter");
     await arrives("New task: name");
@@ -73,8 +73,8 @@ describe("the whole job by keyboard", () => {
 
     // Three points for what was there already.
     await section("Work");
-    await tabTo(/^Name of task/);
-    while ((await focused(page)) !== "Name of task pour") await press("ArrowUp");
+    await tabTo(/^(Dig|Pour|Raise|Lay|Keys|Paint).*: name$/);
+    while ((await focused(page)) !== "Pour the floor: name") await press("ArrowUp");
     for (const days of ["3", "5", "11"]) {
       await press("ArrowRight");
       await type(days);

@@ -91,13 +91,13 @@ describe("somebody who sees the page for the first time", () => {
       }
       throw new Error(`No ${to} within 60 stops after ${from}: ${names.join("; ")}`);
     };
-    expect(await stops("Work", "Register")).not.toContain("Name of task frame");
-    await cell(page, "Name of task frame").focus();
+    expect(await stops("Work", "Register")).not.toContain("Raise the frame: name");
+    await cell(page, "Raise the frame: name").focus();
     const then = await stops("Work", "Register");
     // The row with all its controls, its phase, and nothing of the other rows and phases.
     expect(then.slice(0, 12)).toEqual([
       "Name of the phase Roof",
-      "Name of task frame",
+      "Raise the frame: name",
       "Raise the frame: low, in working days",
       "Raise the frame: likely, in working days",
       "Raise the frame: high, in working days",
@@ -110,13 +110,15 @@ describe("somebody who sees the page for the first time", () => {
       "Add a task to Roof",
     ]);
     // The arrows lead to every row, and so to the controls of each.
-    await cell(page, "Name of task dig").focus();
+    await cell(page, "Dig the trench: name").focus();
     const seen: string[] = [];
     for (let row = 0; row < 4; row++) {
       seen.push(await focused(page));
       await page.keyboard.press("ArrowDown");
     }
-    expect(seen).toEqual(["dig", "pour", "frame", "tiles"].map((id) => `Name of task ${id}`));
+    expect(seen).toEqual(
+      ["Dig the trench", "Pour the floor", "Raise the frame", "Lay the tiles"].map((name) => `${name}: name`),
+    );
     const register = await stops("Register", "Add a text below Register");
     expect(register).toContain("A week of rain: chance, in per cent");
     expect(register).toContain("Add a risk");

@@ -208,7 +208,7 @@ describe("rows on the page", () => {
     const { page } = notebook;
     const told = page.locator("leeway-tasks .rows-told");
     const before = await plan(page);
-    await cell(page, "Name of task opening-day").focus();
+    await cell(page, "Opening day: name").focus();
     await page.keyboard.press("Enter");
     await page.locator(".new-row").waitFor();
     await page.keyboard.type("Thank everybody");
@@ -227,11 +227,11 @@ describe("rows on the page", () => {
       duration: 3,
     });
 
-    const added = cell(page, "Name of task thank-everybody");
+    const added = cell(page, "Thank everybody: name");
     await added.focus();
     await page.keyboard.press("Alt+ArrowUp");
     await told.filter({ hasText: "Moved “Thank everybody” up" }).waitFor();
-    expect(await focused(page)).toBe("Name of task thank-everybody");
+    expect(await focused(page)).toBe("Thank everybody: name");
     await settled(page);
     expect(parse(await plan(page)).tasks.at(-2).id).toBe("thank-everybody");
 

@@ -26,6 +26,8 @@ interface OneField {
   of: string;
   committed: string;
   kind?: "text" | "number" | "date";
+  /** It goes on in further lines where it is longer than its field. */
+  wraps?: true;
   read: (text: string) => Reading;
 }
 
@@ -38,6 +40,7 @@ export function entryField(on: FieldsOf, { path, label, of, ...one }: OneField):
     shown: waits?.cells.value,
     message: waits === undefined ? undefined : messageId(path),
     kind: one.kind ?? "text",
+    wraps: one.wraps === true,
     readonly: on.readonly,
     commit: (text) => {
       const cells = { value: text };

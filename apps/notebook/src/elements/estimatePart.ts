@@ -68,6 +68,14 @@ export function estimatePart(options: EstimatePart): TemplateResult {
     ${fieldMessage(messageId(path), waits)}</div>`;
 }
 
+/** A line with the shape of an estimate whose figures stand elsewhere; nothing where it has none. */
+export function shapePart(options: EstimatePart): TemplateResult | typeof nothing {
+  if (options.estimate?.kind !== "range") return nothing;
+  const said = `${options.of}: ${options.label.replace(/,.*/, "").toLowerCase()}`;
+  return html`<div class="part"><span class="part-label form-label">${options.label.replace(/,.*/, "")}</span>
+    ${shapes(options, said)}</div>`;
+}
+
 /** How the range is shaped, and what its ends are; a certain value has neither. */
 function shapes({ estimate, path, stated, host, readonly }: EstimatePart, said: string) {
   if (estimate?.kind !== "range") return nothing;

@@ -29,6 +29,8 @@ export interface FieldOptions {
   wraps?: boolean;
   /** What is named in it, so that names are suggested. */
   suggest?: Suggests;
+  /** An entry without what means nothing in it. */
+  tidy?: (text: string) => string;
   /** The estimate it is a part of: its path, its unit in words, and what it is of. */
   estimate?: { path: string; unit: string; of: string };
   /** The reader finished an entry that differs from what was there. */
@@ -127,6 +129,8 @@ function wrapping(options: FieldOptions): TemplateResult {
       if (!(target instanceof HTMLTextAreaElement) || target.dataset.taken === target.value) return;
       target.dataset.taken = target.value;
       changed(event, options);
+      // Tidied, it is the same entry.
+      target.dataset.taken = target.value;
     }}
     @keydown=${(event: KeyboardEvent) => {
       if (event.key !== "Enter" || event.isComposing) {
@@ -145,8 +149,9 @@ function typed({ target }: Event, { committed, foresee }: FieldOptions): void {
   if (isTyped(target) && target.value.trim() !== committed) foresee?.(target.value);
 }
 
-function changed({ target }: Event, { committed, commit, drop }: FieldOptions): void {
+function changed({ target }: Event, { committed, tidy, commit, drop }: FieldOptions): void {
   if (!isTyped(target)) return;
+  if (tidy !== undefined) target.value = tidy(target.value);
   // Typed back to what the plan says: nothing to change, and an entry that waited is withdrawn.
   if (target.value.trim() === committed) {
     target.value = committed;

@@ -328,7 +328,7 @@ const registerNote = html`Low, likely and high are the delay in working days. A 
 
 function workNote(state: NotebookState): string {
   const bounds = state.plan === undefined ? "" : boundsWords(state.plan);
-  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the middle start to the middle finish of all futures (the medians); its fine line holds the finish of 8 futures in 10 (P10 to P90). A diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for. Arrow keys and Enter go from row to row.`;
+  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the middle start to the middle finish of all futures (the medians); its fine line holds the finish of 8 futures in 10 (P10 to P90). A diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for. Arrow keys and Enter go from row to row; the Details of a row hold who works on it, what it costs, its dates and how far it is.`;
 }
 
 function outline(state: NotebookState, findings: readonly ToldFinding[] | undefined): OutlineEntry[] {

@@ -23,6 +23,7 @@ import { saysOther } from "./openEnds.ts";
 import { RowStops } from "./rowStops.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
+import { taskDetails } from "./taskDetails.ts";
 import { taskFollows, timeAxis } from "./taskFollows.ts";
 
 /** The unit the section's heading names; a row says so when its own is another. */
@@ -58,6 +59,7 @@ export class LeewayTasks extends LongElement {
     ends: { attribute: false, hasChanged: saysOther },
     told: { state: true },
     draft: { state: true },
+    open: { state: true },
   };
   plan: Plan | undefined;
   stated: unknown;
@@ -72,6 +74,8 @@ export class LeewayTasks extends LongElement {
   told = "";
   /** A new row: where it is to go, and what is missing in it. It is part of the plan once it can be read. */
   draft: { at: number; phase: string | undefined; words?: string } | undefined;
+  /** Ids of the tasks whose details are open. */
+  open: ReadonlySet<string> = new Set();
   #rows = rowsAtOnce;
   #tools = new RowTools(this, {
     move: (path, by) => this.#move(placeOf(path), by),
@@ -85,6 +89,11 @@ export class LeewayTasks extends LongElement {
       choices: () => ["", ...phasesIn(this.stated)],
       at: (path) => this.plan?.tasks[placeOf(path)]?.phase ?? "",
       move: (path, to) => this.#moveInto(placeOf(path), to === "" ? undefined : to),
+    },
+    more: {
+      label: "Details",
+      isOpen: (path) => this.#isOpen(path),
+      turn: (path) => this.#turn(path),
     },
   });
 
@@ -272,7 +281,7 @@ export class LeewayTasks extends LongElement {
     const waits = [namePath, estimatePath, linksPath].some((field) => this.pending.has(field));
     return html`<tr role="row" class="${waits ? "waits" : ""}" id="task-${task.id}" data-item=${path}>
       <th role="rowheader" scope="row" class="name" data-text=${task.name}>${field({
-        label: `Name of task ${task.id}`,
+        label: `${shown.get(task.id) ?? task.name}: name`,
         committed: task.name,
         shown: this.pending.get(namePath)?.cells.value,
         message: this.pending.has(namePath) ? `message-${task.id}-name` : undefined,
@@ -295,6 +304,7 @@ export class LeewayTasks extends LongElement {
           readonly: this.readonly,
           wraps: true,
           suggest: { of: "tasks", not: task.id },
+          tidy: (text) => text.replace(/[\s,;]+$/, ""),
           commit: (text) => this.#commitLinks(linksPath, stated, text, known, task.id),
           drop: () => send(this, "plan-drop", { field: linksPath }),
         })}</span>
@@ -302,6 +312,7 @@ export class LeewayTasks extends LongElement {
         ${loose === undefined ? nothing : html`<span class="loose" id="loose-${task.id}">${loose}</span>`}
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
+      ${this.#details(plan, task, path)}
       ${
         waits
           ? html`<td role="cell" class="messages">
@@ -312,6 +323,33 @@ export class LeewayTasks extends LongElement {
           : nothing
       }
     </tr>`;
+  }
+
+  /** Made only while they are open: a long table does not carry a form for each of its rows. */
+  #details(plan: Plan, task: Task, path: string) {
+    if (!this.#isOpen(path)) return nothing;
+    const { stated, pending, readonly } = this;
+    return html`<td role="cell" class="more">${taskDetails({ host: this, plan, stated, pending, readonly, task, path })}</td>`;
+  }
+
+  /** What was entered there and waits is not hidden. */
+  #isOpen(path: string): boolean {
+    const task = this.plan?.tasks[placeOf(path)];
+    if (task === undefined) return false;
+    if (this.open.has(task.id)) return true;
+    const ofRow = ["name", task.effort === undefined ? "duration" : "effort", "after"];
+    return [...this.pending.keys()].some(
+      (field) =>
+        field.startsWith(`${path}.`) && !ofRow.some((key) => field === `${path}.${key}`) && !isPhase(field),
+    );
+  }
+
+  #turn(path: string): void {
+    const id = this.plan?.tasks[placeOf(path)]?.id;
+    if (id === undefined) return;
+    const open = new Set(this.open);
+    if (!open.delete(id)) open.add(id);
+    this.open = open;
   }
 
   #newRow(draft: NonNullable<LeewayTasks["draft"]>) {
@@ -479,6 +517,11 @@ export class LeewayTasks extends LongElement {
 function emptyPhases(plan: Plan): string[] {
   const used = new Set(plan.tasks.map(({ phase }) => phase));
   return plan.phases.flatMap(({ name }) => (used.has(name) ? [] : [name]));
+}
+
+/** The name of a phase, which is written over at its heading. */
+function isPhase(field: string): boolean {
+  return field.endsWith(".phase");
 }
 
 function placeOf(path: string): number {

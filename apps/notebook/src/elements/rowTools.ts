@@ -34,6 +34,8 @@ interface Does {
     at: (path: string) => string;
     move: (path: string, to: string) => RowAction | undefined;
   };
+  /** What else a row holds, shown below it on request. */
+  more?: { label: string; isOpen: (path: string) => boolean; turn: (path: string) => void };
 }
 
 const waitsAt = "rows";
@@ -51,6 +53,7 @@ export class RowTools implements ReactiveController {
   #strip = document.createElement("span");
   #buttons: { up: HTMLButtonElement; down: HTMLButtonElement; remove: HTMLButtonElement };
   #into: HTMLSelectElement | undefined;
+  #more: HTMLButtonElement | undefined;
   #queue: (() => void)[] = [];
   #under: { plan: unknown; done: () => void } | undefined;
   #path = "";
@@ -68,6 +71,13 @@ export class RowTools implements ReactiveController {
       this.#strip.append(made);
       return made;
     };
+    const { more } = does;
+    if (more !== undefined) {
+      this.#more = button(more.label, () => {
+        more.turn(this.#path);
+        this.#sayOpen();
+      });
+    }
     this.#buttons = {
       up: button("Up", () => this.#move(this.#path, -1)),
       down: button("Down", () => this.#move(this.#path, 1)),
@@ -84,7 +94,10 @@ export class RowTools implements ReactiveController {
     const select = document.createElement("select");
     const unseen = document.createElement("span");
     unseen.className = "unseen";
-    holder.append(`${label} `, unseen, select);
+    const word = document.createElement("span");
+    word.className = "into-word";
+    word.textContent = `${label} `;
+    holder.append(word, unseen, select);
     select.addEventListener("change", () => {
       const { value } = select;
       let to = this.#path;
@@ -119,8 +132,17 @@ export class RowTools implements ReactiveController {
       select.replaceChildren(...choices.map((name) => new Option(name === "" ? "none" : name, name)));
     select.value = into.at(this.#path);
     select.disabled = this.#host.readonly;
-    const unseen = holder?.querySelector("span");
+    const unseen = holder?.querySelector(".unseen");
     if (unseen) unseen.textContent = `of ${this.#does.name(this.#path)}`;
+  }
+
+  /** Whether what else the row holds is shown. */
+  #sayOpen(): void {
+    const { more } = this.#does;
+    if (more === undefined || this.#more === undefined) return;
+    this.#more.setAttribute("aria-expanded", more.isOpen(this.#path) ? "true" : "false");
+    const label = this.#more.querySelector("span");
+    if (label !== null) label.textContent = ` of ${this.#does.name(this.#path)}`;
   }
 
   hostConnected(): void {
@@ -136,6 +158,7 @@ export class RowTools implements ReactiveController {
   }
 
   hostUpdated(): void {
+    this.#sayOpen();
     const under = this.#under;
     if (under !== undefined) {
       const refused = this.#host.pending.get(waitsAt);
@@ -210,6 +233,7 @@ export class RowTools implements ReactiveController {
       button.disabled = this.#host.readonly;
     }
     this.#fillInto();
+    this.#sayOpen();
     if (this.#strip.parentElement !== place) place?.append(this.#strip);
   }
 

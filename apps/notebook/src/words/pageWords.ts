@@ -36,7 +36,21 @@ const fields: Readonly<Record<string, string>> = {
   due: "By when",
   cost: "Costs",
   approvesUpTo: "Approves up to",
+  people: "Who works on it",
+  estimatedBy: "Estimated by",
+  basis: "Why they would know",
+  notBefore: "Not before",
+  statusDate: "Plan recorded up to",
+  started: "Started",
+  finished: "Finished",
+  remaining: "What remains",
+  spent: "Spent so far",
 };
+
+/** What the page calls a key of the document; undefined where it has no field for it. */
+export function fieldName(key: string): string | undefined {
+  return Object.hasOwn(fields, key) ? fields[key] : undefined;
+}
 
 /** What is done on the page otherwise than by a call of the command or in the text; `{id|title}` leads there, and a key after `=` stands as it is. */
 const turns: readonly (readonly [from: string | RegExp, to: string])[] = [
@@ -67,14 +81,16 @@ const turns: readonly (readonly [from: string | RegExp, to: string])[] = [
   ["Set `status: occurred` or `closed`", "Choose another `status`"],
   ["Set its `status`: `occurred` or `closed`", "Choose another `status`"],
   ["Give a `rate`", "Give the cost of a day of theirs"],
-  ["Name who does it in `people`", "Name who does it in the task's `people`"],
+  ["Name who does it in `people`", "Name who does it under the task's Details, in `people`"],
+  ["Set `statusDate` and record", "Under the Details of a task fill in `statusDate`, and record"],
+  ["and write `remaining`", "and write it under the task's Details, in `remaining`"],
   [
     "Write in `basis` what was measured, asked or compared",
-    "Say what was measured, asked or compared: by “Ask somebody for their estimate” below, or in `basis`",
+    "Say what was measured, asked or compared: by “Ask somebody for their estimate” below, or under the task's Details, in `basis`",
   ],
   [
     "Write in `estimatedBy` who said so",
-    "Say who said so: by “Ask somebody for their estimate” below, or in `estimatedBy`",
+    "Say who said so: by “Ask somebody for their estimate” below, or under the task's Details, in `estimatedBy`",
   ],
 ];
 

@@ -1,0 +1,108 @@
+import type { Task } from "@leeway/core";
+import { html, nothing, type TemplateResult } from "lit";
+import { readNumber } from "../plan/readNumber.ts";
+import { delayUnit, taskUnit } from "../plan/unitWords.ts";
+import {
+  dateText,
+  entryField,
+  type FieldsOf,
+  optionalChance,
+  optionalDate,
+  optionalText,
+  percentText,
+  whoField,
+} from "./entryFields.ts";
+import { estimatePart, shapePart } from "./estimatePart.ts";
+import type { Reading } from "./listsElement.ts";
+import { peoplePicker } from "./peoplePicker.ts";
+
+interface TaskDetails extends FieldsOf {
+  task: Task;
+  path: string;
+}
+
+/** All of a task that its row has no room for: who works on it, what it costs, its dates, how far it is, who says so. */
+export function taskDetails(on: TaskDetails): TemplateResult {
+  const { task, path, plan } = on;
+  const of = task.name;
+  const remains = task.remaining === undefined ? "working days" : delayUnit(task.remaining);
+  const point = task.milestone !== false;
+  const own = (
+    key: string,
+    label: string,
+    committed: string,
+    read: (text: string) => Reading,
+    kind: "text" | "number" | "date" = "text",
+  ) => entryField(on, { path: `${path}.${key}`, label, of, committed, kind, read });
+  const sentence = (key: "basis" | "note", label: string, committed = "") =>
+    entryField(on, { path: `${path}.${key}`, label, of, committed, wraps: true, read: optionalText });
+  const date = (key: "notBefore" | "target" | "started" | "finished", label: string) =>
+    own(key, label, dateText(task[key]), optionalDate, "date");
+  const part = (key: "cost" | "costPerDay" | "remaining", label: string, unit: string) =>
+    estimatePart({ ...on, label, of, estimate: task[key], path: `${path}.${key}`, unit });
+  return html`<div class="entry-form">
+    ${
+      point
+        ? nothing
+        : html`<h3>Who works on it</h3>
+          ${peoplePicker(on)}`
+    }
+    <h3>What it costs</h3>
+    ${part("cost", `Cost, ${plan.currency}`, plan.currency)}
+    ${point ? nothing : part("costPerDay", `Cost each working day, ${plan.currency}`, plan.currency)}
+    <h3>Dates, and whether it is needed</h3>
+    <div class="entry-fields">
+      ${date("notBefore", "Not before")}
+      ${date("target", "Target")}
+      ${own("chance", "Chance it is needed, %", task.chance === 1 ? "" : percentText(task.chance), optionalChance, "number")}
+    </div>
+    <h3>How far it is</h3>
+    <div class="entry-fields">
+      ${entryField(on, {
+        path: "statusDate",
+        label: "Plan recorded up to",
+        of,
+        committed: dateText(plan.statusDate),
+        kind: "date",
+        read: optionalDate,
+      })}
+      ${point ? nothing : date("started", "Started")}
+      ${date("finished", "Finished")}
+      ${own("spent", `Spent so far, ${plan.currency}`, task.spent === undefined ? "" : String(task.spent), optionalMoney, "number")}
+    </div>
+    ${point ? nothing : part("remaining", `What remains, ${remains}`, remains)}
+    <h3>Why these figures</h3>
+    ${shapePart({ ...on, ...durationOf(on), of })}
+    <div class="entry-fields">
+      ${
+        task.estimatedBy.length > 1
+          ? nothing
+          : whoField(on, {
+              path: `${path}.estimatedBy`,
+              label: "Estimated by",
+              of,
+              committed: task.estimatedBy[0] ?? "",
+            })
+      }
+      ${sentence("basis", "Why they would know", task.basis)}
+      ${
+        /[\r\n]/.test(task.note ?? "")
+          ? html`<p class="quiet">Its note has several lines: it is edited in the <a href="#text">plan text</a>.</p>`
+          : sentence("note", "Note", task.note)
+      }
+    </div>
+  </div>`;
+}
+
+function durationOf({ task, path }: TaskDetails) {
+  const key = task.effort === undefined ? "duration" : "effort";
+  return {
+    label: `Between low and high, ${taskUnit(task)}`,
+    estimate: task[key],
+    path: `${path}.${key}`,
+    unit: taskUnit(task),
+  };
+}
+
+const optionalMoney = (text: string): Reading =>
+  text.trim() === "" ? { value: undefined } : readNumber(text, "a sum of money", "12,000");
