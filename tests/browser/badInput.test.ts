@@ -96,7 +96,7 @@ describe("input that cannot be right", () => {
   it("shows text from a plan as text, never as markup", async () => {
     const notebook = await served.open();
     const { page } = notebook;
-    const name = cell(page, "Lease terms agreed: name");
+    const name = page.locator("#task-lease-terms .name .field");
     await name.fill('<img src=x onerror="document.title=1"><b>terms</b>');
     await name.press("Enter");
     await settled(page);

@@ -95,7 +95,7 @@ describe("somebody who sees the page for the first time", () => {
     await cell(page, "Raise the frame: name").focus();
     const then = await stops("Work", "Register");
     // The row with all its controls, its phase, and nothing of the other rows and phases.
-    expect(then.slice(0, 12)).toEqual([
+    expect(then.slice(0, 13)).toEqual([
       "Name of the phase Roof",
       "Raise the frame: name",
       "Raise the frame: low, in working days",
@@ -103,6 +103,7 @@ describe("somebody who sees the page for the first time", () => {
       "Raise the frame: high, in working days",
       "Raise the frame: waits for these tasks, by name or id",
       "Phase of Raise the frame",
+      "Details of Raise the frame",
       "Up: Raise the frame",
       "Down: Raise the frame",
       "Remove: Raise the frame",

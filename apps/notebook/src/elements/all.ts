@@ -15,6 +15,7 @@ import "./leewayInterview.ts";
 import "./leewayLevel.ts";
 import "./leewayLevelCurve.ts";
 import "./leewayMoney.ts";
+import "./leewayBudget.ts";
 import "./leewayOneFuture.ts";
 import "./leewayOutline.ts";
 import "./leewayPeople.ts";

@@ -243,7 +243,12 @@ export class LeewayPage extends PageElement {
           ${this.#part("responses", "Responses", html`<leeway-worth .asker=${this.asker} .plan=${state.plan} ?readonly=${errors} current=${current} theme=${theme}></leeway-worth>`)}
           ${this.#section("commitment", "Commitment", "", errors)}
           ${this.#part("level", "Why this level", html`<leeway-level .asker=${this.asker} current=${current} theme=${theme}></leeway-level>`)}
-          ${this.#part("money", "Money", html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>`)}
+          ${this.#part(
+            "money",
+            "Money",
+            html`<leeway-money .asker=${this.asker} current=${current} theme=${theme}></leeway-money>
+            <leeway-budget .plan=${state.plan} .stated=${state.stated} .pending=${state.pending} ?readonly=${errors}></leeway-budget>`,
+          )}
           ${this.#part("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} current=${current} theme=${theme}></leeway-reach>`)}
           ${this.#part("one-future", "One future", html`<leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>`)}
           ${this.#part("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} .origin=${state.origin} .lastText=${state.previousText} current=${current} theme=${theme}></leeway-changes>`)}
@@ -321,7 +326,7 @@ export class LeewayPage extends PageElement {
 
 /** Said on paper only. */
 const leftOut =
-  "Left out on paper, and to be found on the page: the plan text, the tables behind the charts, owner, dates and effects under each row of the register, who answers for single tasks, earlier versions, and what is for handing over.";
+  "Left out on paper, and to be found on the page: the plan text, the tables behind the charts, the details of tasks, owner, dates and effects under each row of the register, who answers for single tasks, earlier versions, and what is for handing over.";
 
 const registerNote = html`Low, likely and high are the delay in working days. A ticked response is paid for, and its
   effect counts; what each is worth stands under <a href="#responses">Responses</a>.`;
@@ -340,15 +345,30 @@ function outline(state: NotebookState, findings: readonly ToldFinding[] | undefi
     { id: "futures", name: "Futures", waiting: 0 },
     { id: "drivers", name: "Drivers", waiting: 0 },
     { id: "contingency", name: "Contingency", waiting: 0 },
-    { id: "purpose", name: "Purpose", waiting: waiting("purpose", "benefits") },
-    { id: "people", name: "People", waiting: waiting("people", "stakeholders", "phases") },
+    { id: "purpose", name: "Purpose", waiting: waiting("title", "start", "purpose", "benefits") },
+    { id: "people", name: "People", waiting: waiting("people", "respectCapacity", "stakeholders", "phases") },
     { id: "calendar", name: "Calendar", waiting: waiting("calendar") },
-    { id: "work", name: "Work", waiting: waiting("tasks") },
+    { id: "work", name: "Work", waiting: waiting("tasks", "statusDate") },
     { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
     { id: "responses", name: "Responses", waiting: 0 },
-    { id: "commitment", name: "Commitment", waiting: waiting("commitment") },
+    {
+      id: "commitment",
+      name: "Commitment",
+      waiting: waiting("commitment.confidence", "commitment.finishBy", "commitment.budget"),
+    },
     { id: "level", name: "Why this level", waiting: 0 },
-    { id: "money", name: "Money", waiting: 0 },
+    {
+      id: "money",
+      name: "Money",
+      waiting: waiting(
+        "overheads",
+        "lateness",
+        "commitment.funds",
+        "commitment.reserve",
+        "commitment.holder",
+        "commitment.releaseRule",
+      ),
+    },
     { id: "reach", name: "What it takes", waiting: 0 },
     { id: "one-future", name: "One future", waiting: 0 },
     { id: "changes", name: "Changes", waiting: 0 },

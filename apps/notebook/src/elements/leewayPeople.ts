@@ -17,6 +17,7 @@ import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { roundMoney, withSum } from "../words/answerWords.ts";
 import { unbroken } from "../words/unbroken.ts";
+import { send } from "./events.ts";
 import { ListsElement, needed, type Reading, whoChoices } from "./listsElement.ts";
 import { roleColumns } from "./roleColumns.ts";
 
@@ -94,9 +95,22 @@ export class LeewayPeople extends ListsElement {
           ? { cell: "name", words: "Write a name." }
           : { item: { id: id(name), name: name.trim() } },
     })}
+      ${plan.people.length === 0 ? nothing : this.#capacity(plan)}
       <div class="worth ${this.fading ? "settling" : ""}">${limited(plan, this.forecast)}</div>
       ${this.#stakeholders(plan, sum)} ${this.#informed(plan)} ${this.#phases(plan)} ${this.#byTask(plan)}
       ${this.toldLine()}`;
+  }
+
+  /** Whether there are only so many of them. */
+  #capacity(plan: Plan) {
+    const field = "respectCapacity";
+    return html`<label class="response"><input type="checkbox" .checked=${plan.respectCapacity} ?disabled=${this.readonly}
+      @change=${(event: Event) => {
+        if (!(event.target instanceof HTMLInputElement)) return;
+        const value = event.target.checked;
+        const edits = [{ path: field, value }];
+        send(this, "plan-edit", { field, cells: { value: String(value) }, edits });
+      }} /> ${free}</label>`;
   }
 
   #stakeholders(plan: Plan, sum: (text: string) => Reading) {
@@ -263,6 +277,8 @@ export class LeewayPeople extends ListsElement {
   }
 }
 
+const free = "A task waits until its people are free";
+
 function faultWords({ code, name }: RoleFault): string {
   if (code === "no-accountable") return `Nobody answers for “${name}” yet: exactly one has to.`;
   if (code === "no-responsible") return `Nobody does “${name}” yet.`;
@@ -273,7 +289,7 @@ function faultWords({ code, name }: RoleFault): string {
 function limited(plan: Plan, forecast: Forecast | undefined) {
   if (plan.people.length === 0) return nothing;
   if (!plan.respectCapacity)
-    return html`<p class="quiet">The plan does not count how much of its people there is (respectCapacity is false).</p>`;
+    return html`<p class="quiet">Everybody counts as there whenever needed. Tick “${free}” to count how much of them there is.</p>`;
   if (forecast?.people === undefined) return html`<p class="quiet">Not computed yet.</p>`;
   const { workingDays, money } = forecast.people;
   const level = formatPercent(forecast.committed.confidence);

@@ -5,6 +5,7 @@ import { findTasks } from "../plan/findTasks.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { unbroken } from "../words/unbroken.ts";
+import { entryField } from "./entryFields.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
 import { fieldMessage } from "./fieldMessage.ts";
@@ -25,12 +26,21 @@ export class LeewayPurpose extends ListsElement {
   protected override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
-    return html`${this.#problem(plan)}${this.#goals(plan)}
+    return html`${this.#frame(plan)}${this.#problem(plan)}${this.#goals(plan)}
       <div class="cell halves">${this.#scopeIn(plan)}${this.#scopeOut(plan)}</div>
       ${this.list(qualityList(plan))}
       ${this.#benefits(plan)}
       <div class="worth ${this.fading ? "settling" : ""}">${worth(plan, this.forecast)}</div>
       ${this.toldLine()}`;
+  }
+
+  /** What it is called, and from when on there can be work. */
+  #frame(plan: Plan) {
+    const on = { host: this, plan, stated: this.stated, pending: this.pending, readonly: this.readonly };
+    return html`<div class="entry-form plain entry-fields">
+      ${entryField(on, { path: "title", label: "Title", of: "The plan", committed: plan.title, read: needed("A plan needs a title.") })}
+      ${entryField(on, { path: "start", label: "Work can begin on", of: "The plan", committed: formatDate(plan.start), kind: "date", read: readDate })}
+    </div>`;
   }
 
   #problem(plan: Plan) {
