@@ -2,6 +2,9 @@ import { readPlan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { namedBy } from "../../apps/notebook/src/plan/namedBy.ts";
 import { awayCell, readAway } from "../../apps/notebook/src/plan/readAway.ts";
+import { fillPlan } from "./support/fillPlan.ts";
+import { servedPage } from "./support/servedPage.ts";
+import { smallPlan } from "./support/smallPlan.ts";
 
 // Rules of this project's own, common practice, no source.
 describe("absences in a cell", () => {
@@ -40,5 +43,49 @@ describe("where somebody is named", () => {
     };
     expect(namedBy(stated, "ada")).toBe("tasks (2), risks (1)");
     expect(namedBy(stated, "eve")).toBeUndefined();
+  });
+});
+
+// Common practice, no source: what stands in one row of a table stands on one line.
+describe("a row of a list", () => {
+  const served = servedPage();
+
+  it("has its texts, figures and choices, and the rules below them, level", async () => {
+    const { page, close } = await served.open();
+    await fillPlan(page, smallPlan);
+    const found = await page.evaluate(() => {
+      /** Where the rule of a field is, and the middle of the line of its words. */
+      const measure = (one: Element): { rule: number; middle: number } => {
+        const { top, bottom } = one.getBoundingClientRect();
+        const [above, below, line] = ["padding-top", "padding-bottom", "line-height"].map((name) =>
+          Number.parseFloat(getComputedStyle(one).getPropertyValue(name)),
+        );
+        // A text begins at the top of its field, in a field of one line the words stand in its middle.
+        const middle =
+          one instanceof HTMLTextAreaElement
+            ? top + (above ?? 0) + (line ?? 0) / 2
+            : (top + (above ?? 0) + bottom - 1 - (below ?? 0)) / 2;
+        return { rule: bottom, middle };
+      };
+      return [...document.querySelectorAll("#people .list-table tbody tr[data-item]")].flatMap((row) => {
+        const fields = [...row.querySelectorAll("td:not(.of) > :is(.field, select)")];
+        if (!fields.some((one) => one.matches(".number"))) return [];
+        const all = fields.map(measure);
+        const apart = (values: number[]): number => Math.max(...values) - Math.min(...values);
+        return [
+          {
+            kinds: new Set(fields.map(({ localName }) => localName)).size,
+            rules: apart(all.map(({ rule }) => rule)),
+            middles: apart(all.map(({ middle }) => middle)),
+          },
+        ];
+      });
+    });
+    expect(found.map(({ kinds }) => kinds)).toEqual([2, 2, 3]);
+    for (const { rules, middles } of found) {
+      expect(rules).toBeLessThan(0.25);
+      expect(middles).toBeLessThan(0.25);
+    }
+    await close();
   });
 });

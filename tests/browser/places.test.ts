@@ -70,6 +70,22 @@ describe("where things stand", () => {
       expect(await was.evaluate((element) => element.scrollWidth - element.clientWidth)).toBeLessThan(1);
       expect(own.right).toBeLessThanOrEqual((await boxOf(page.locator(".bar-why"))).left);
       expect(await uncovered(was), `uncovered at ${width} px`).toBe(true);
+      // WCAG 2.2, 1.4.10 (reflow) and 2.5.8 (24 px): date and sum are read whole beside what can be pressed.
+      const line = page.locator("leeway-bar .bar-answer");
+      const cut = await line.evaluate((element) => element.scrollWidth - element.clientWidth);
+      expect(cut, `cut at ${width} px`).toBeLessThan(1);
+      const [whole, sum] = [await boxOf(line), await boxOf(page.locator("leeway-bar .sum"))];
+      expect(sum.right).toBeLessThanOrEqual(whole.right);
+      expect(sum.top).toBeCloseTo((await boxOf(page.locator("leeway-bar .date"))).top, 0);
+      for (const press of await page.locator("leeway-bar :is(.bar-why, button)").all()) {
+        expect(await uncovered(press), `${await press.textContent()} at ${width} px`).toBe(true);
+        const { height, width: broad } = await boxOf(press);
+        expect(Math.min(height, broad)).toBeGreaterThanOrEqual(24);
+        expect((await boxOf(press)).left).toBeGreaterThanOrEqual(
+          (await press.evaluate((one) => one.matches(".bar-why"))) ? own.right : sum.right,
+        );
+      }
+      expect(bar.height).toBeCloseTo(42.5, 0);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
     }
     expect(await violations(page, "leeway-bar")).toEqual([]);

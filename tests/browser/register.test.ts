@@ -162,6 +162,52 @@ describe("the register on the page, by keyboard", () => {
     await close();
   });
 
+  // Common practice, no source: what belongs together stands together, whatever the width.
+  it("has the button that adds a response close below the last, and what is done with a response beside it", async () => {
+    const notebook = await served.open();
+    const { page } = notebook;
+    await fillPlan(page, smallPlan);
+    const response = page.locator("#entry-rain .response-line");
+    const adds = page.locator("#entry-rain .adds-button");
+    const boxOf = (one: Locator) => one.evaluate((found) => found.getBoundingClientRect().toJSON());
+    const gaps: number[] = [];
+    for (const width of [1280, 390, 320]) {
+      await page.setViewportSize({ width, height: 844 });
+      await adds.evaluate((one) => one.scrollIntoView({ block: "center", behavior: "instant" }));
+      // From the row's own top: sections above may still grow.
+      const place = async (): Promise<number> =>
+        (await boxOf(adds)).top - (await boxOf(page.locator("#entry-rain"))).top;
+      const before = await place();
+      gaps.push((await boxOf(adds)).top - (await boxOf(response.locator(".response span"))).bottom);
+      await response.getByRole("checkbox").focus();
+      const tools = response.locator(".row-tools");
+      await tools.waitFor();
+      const [strip, words, button] = [
+        await boxOf(tools),
+        await boxOf(response.locator(".response span")),
+        await boxOf(adds),
+      ];
+      expect(Math.abs((await place()) - before), `moved at ${width} px`).toBeLessThan(1.5);
+      expect(strip.top >= words.bottom || strip.left >= words.right, `over the words at ${width} px`).toBe(
+        true,
+      );
+      expect(strip.left >= button.right || strip.bottom <= button.top, `over the button at ${width} px`).toBe(
+        true,
+      );
+      // Each can be pressed: nothing lies over its middle.
+      for (const one of await tools.getByRole("button").all())
+        expect(
+          await one.evaluate((found) => {
+            const { left, top, width: broad, height } = found.getBoundingClientRect();
+            return found.contains(document.elementFromPoint(left + broad / 2, top + height / 2));
+          }),
+        ).toBe(true);
+    }
+    const [wide = 0, ...narrow] = gaps;
+    for (const gap of narrow) expect(Math.abs(gap - wide)).toBeLessThan(6);
+    await notebook.close();
+  });
+
   it("leads from no response to where one is written, and says below the risks what was done to them", async () => {
     const notebook = await served.open();
     const { page } = notebook;

@@ -3,8 +3,11 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { createAsker } from "../../apps/notebook/src/asking/asker.ts";
 import type { AskRequest } from "../../apps/notebook/src/asking/questions.ts";
+import { fillPlan } from "./support/fillPlan.ts";
 import { cell, settled } from "./support/notebook.ts";
 import { servedPage } from "./support/servedPage.ts";
+import { smallPlan } from "./support/smallPlan.ts";
+import { violations } from "./support/violations.ts";
 
 /** Scrolls to a section, and from then on notes how far its top strays, in px. */
 async function stay(page: Page, section: string): Promise<void> {
@@ -67,6 +70,116 @@ describe("while answers come", () => {
     }
     const told = await page.evaluate(() => Reflect.get(window, "told"));
     expect(Array.isArray(told) && told.length <= 2).toBe(true);
+    expect(troubles).toEqual([]);
+    await close();
+  });
+});
+
+/** Below the heading of a section: where its first words begin, and what its status covers or is covered by. */
+function belowHeading(page: Page, id: string): Promise<{ words: number; over: string[] }> {
+  return page.locator(`#${id}`).evaluate((section) => {
+    section.scrollIntoView({ block: "start", behavior: "instant" });
+    const box = (one: Element | null): DOMRect => {
+      if (one === null) throw new Error(`something is missing in ${section.id}`);
+      return one.getBoundingClientRect();
+    };
+    const heading = section.querySelector("h2");
+    const first = section.querySelector(".asking-line + *") ?? section.querySelector(".fold-body .note");
+    const status = section.querySelector(".asking");
+    const over: string[] = [];
+    for (const other of [section.querySelector(".fold"), first]) {
+      if (status === null || other === null) continue;
+      const [a, b] = [box(status), box(other)];
+      if (a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom)
+        over.push(other.className);
+    }
+    for (const press of section.querySelectorAll(".fold, .asking button")) {
+      const { left, top, width, height } = box(press);
+      if (!press.contains(document.elementFromPoint(left + width / 2, top + height / 2)))
+        over.push(`nobody can press ${press.textContent}`);
+    }
+    return { words: box(first).top - box(heading).bottom, over };
+  });
+}
+
+describe("how far a question is", () => {
+  const served = servedPage();
+
+  it("stands beside the heading: first words stay, as close below it as elsewhere, and all can be pressed", async () => {
+    const { page, troubles, close } = await served.open();
+    const ids = ["level", "money"];
+    const widths = [1280, 704, 390];
+    const at = async (width: number): Promise<void> => {
+      await page.setViewportSize({ width, height: 900 });
+      await settled(page);
+    };
+    /** By section and width. */
+    const look = async (): Promise<Map<string, number>> => {
+      const found = new Map<string, number>();
+      for (const width of widths) {
+        await at(width);
+        for (const id of ids) {
+          const { words, over } = await belowHeading(page, id);
+          expect(over, `${id} at ${width} px`).toEqual([]);
+          found.set(`${id} at ${width} px`, words);
+        }
+      }
+      return found;
+    };
+    await fillPlan(page, smallPlan);
+    for (const id of ids) {
+      await page.locator(`#${id}`).evaluate((section) => section.scrollIntoView());
+      await page.locator(`leeway-${id}[answered]:not(:has(.asking))`).waitFor();
+    }
+    const still = await look();
+    for (const width of widths) {
+      await at(width);
+      const { words: elsewhere } = await belowHeading(page, "work");
+      for (const id of ids)
+        expect(still.get(`${id} at ${width} px`), `${id} at ${width} px`).toBeLessThan(
+          elsewhere + (width > 700 ? 2 : 20),
+        );
+    }
+
+    // Stopped as soon as it is under way: what is said then stays.
+    await at(1280);
+    await page.evaluate((sections) => {
+      const under: Record<string, number> = {};
+      Reflect.set(window, "under", under);
+      new MutationObserver(() => {
+        for (const id of sections) {
+          const section = document.querySelector(`#${id}`);
+          const stop = section?.querySelector<HTMLElement>(
+            ".asking progress ~ button, .asking label + button",
+          );
+          const first = section?.querySelector(".asking-line + *");
+          if (!stop || !first || under[id] !== undefined) continue;
+          const heading = section?.querySelector("h2")?.getBoundingClientRect().bottom ?? Number.NaN;
+          under[id] = first.getBoundingClientRect().top - heading;
+          stop.click();
+        }
+      }).observe(document.body, { subtree: true, childList: true });
+    }, ids);
+    await page.locator("#plan-text").fill(smallPlan.replace("iterations: 2048", "iterations: 200000"));
+    await page.locator("#plan-text").blur();
+    for (const id of ids) {
+      await page.locator(`#${id}`).evaluate((section) => section.scrollIntoView());
+      await page
+        .locator(`#${id} .asking`, { hasText: "before your last change" })
+        .getByRole("button")
+        .waitFor();
+      expect(await page.evaluate((one) => Reflect.get(window, "under")[one], id)).toBeCloseTo(
+        still.get(`${id} at 1280 px`) ?? Number.NaN,
+        0,
+      );
+    }
+    const said = await look();
+    for (const [where, words] of still) expect(said.get(where), where).toBeCloseTo(words, 0);
+    // Two lines there: they move what is below, and cover nothing.
+    await at(320);
+    for (const id of ids) expect((await belowHeading(page, id)).over).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    for (const id of ids) expect(await violations(page, `#${id}`)).toEqual([]);
     expect(troubles).toEqual([]);
     await close();
   });

@@ -100,7 +100,7 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
     return asked?.answer !== undefined && asked.plan !== this.current;
   }
 
-  /** How far the work is, with a way to stop it; what went wrong; or nothing. */
+  /** How far the work is, with a way to stop it; what went wrong, at whatever length; or nothing. */
   protected status(): TemplateResult | typeof nothing {
     const { asked, doing } = this;
     if (asked?.progress !== undefined) {
@@ -109,10 +109,11 @@ export abstract class AskingElement<K extends Kind> extends LongElement {
         <button type="button" @click=${() => this.#stop(true)}>Stop<span class="unseen">: ${doing}</span></button>
       </p>`;
     }
-    if (asked?.failed !== undefined) return html`<p class="asking stale-mark">It failed: ${asked.failed}</p>`;
+    if (asked?.failed !== undefined)
+      return html`<p class="asking at-length stale-mark">It failed: ${asked.failed}</p>`;
     const [problem] = asked?.answer === undefined || this.older ? (asked?.problems ?? []) : [];
     if (problem !== undefined)
-      return html`<p class="asking quiet">${`${problem.rule} ${problem.remedy}`.trim()}</p>`;
+      return html`<p class="asking at-length quiet">${`${problem.rule} ${problem.remedy}`.trim()}</p>`;
     if (this.stopped) {
       return html`<p class="asking quiet">
         ${this.older ? "This belongs to the plan before your last change." : "You stopped it."}

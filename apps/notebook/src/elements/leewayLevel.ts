@@ -16,7 +16,7 @@ export class LeewayLevel extends AskingElement<"confidence"> {
     const answer = this.asked?.answer;
     const { theme } = this;
     const money = answer !== undefined && levelsSpend(answer);
-    return html`<div class="asking-line">${this.status()}</div>${
+    return html`<div class="asking-line beside-heading">${this.status()}</div>${
       answer === undefined
         ? nothing
         : html`<div class=${this.older ? "settling" : ""}>

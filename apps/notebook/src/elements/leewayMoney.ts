@@ -18,7 +18,7 @@ export class LeewayMoney extends AskingElement<"budget"> {
   protected override render() {
     const answer = this.asked?.answer;
     const money = answer !== undefined && (answer.components.length > 0 || answer.asked !== undefined);
-    return html`<div class="asking-line">${this.status()}</div>${
+    return html`<div class="asking-line beside-heading">${this.status()}</div>${
       answer === undefined
         ? nothing
         : html`<div class=${this.older ? "settling" : ""}>
