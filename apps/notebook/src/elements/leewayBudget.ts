@@ -151,7 +151,7 @@ export class LeewayBudget extends ListsElement {
     const { reserve, holder, releaseRule } = plan.commitment;
     const on = { host: this, plan, stated: this.stated, pending: this.pending, readonly: this.readonly };
     const of = "The plan";
-    return html`<div class="list"><h3>What is set aside</h3>
+    return html`<div class="list held"><h3>What is set aside</h3>
       <div class="entry-form plain entry-fields">
         ${entryField(on, {
           path: "commitment.reserve",
