@@ -26,15 +26,15 @@ describe("what the plan is built on, by keyboard", () => {
       const type = (label: string, words: string) => typeOver(page, label, words);
       const sum = page.locator(".sentence .sum");
       const before = await sum.textContent();
-      expect(await page.locator("leeway-budget").textContent()).toContain("No running cost yet");
+      expect(await page.locator("leeway-budget").textContent()).toContain("No overhead yet");
 
-      await page.getByRole("button", { name: "Add a running cost" }).press("Enter");
+      await page.getByRole("button", { name: "Add an overhead" }).press("Enter");
       await page.keyboard.type("Rent of the yard");
       await page.keyboard.press("Tab");
       await page.keyboard.type("dear");
       await page.keyboard.press("Enter");
       await page.locator("leeway-budget .message", { hasText: "“dear” is not a number" }).waitFor();
-      await cell(page, "New running cost: each working day, EUR").fill("120");
+      await cell(page, "New overhead: each working day, EUR").fill("120");
       await page.keyboard.press("Enter");
       await expect
         .poll(async () => (await written()).overheads, slow)
@@ -42,10 +42,12 @@ describe("what the plan is built on, by keyboard", () => {
       await page.keyboard.press("Escape");
       // Every working day costs it: what is committed to is dearer.
       await expect.poll(() => sum.textContent(), slow).not.toBe(before);
-      await type("running cost “Rent of the yard”: from the start of", "frame");
-      await type("running cost “Rent of the yard”: to the finish of", "nothing of the kind");
-      await page.locator("leeway-budget .message", { hasText: "No task has “nothing of the kind”" }).waitFor();
-      await type("running cost “Rent of the yard”: to the finish of", "tiles");
+      await type("overhead “Rent of the yard”: from the start of", "frame");
+      await type("overhead “Rent of the yard”: to the finish of", "nothing of the kind");
+      await page
+        .locator("leeway-budget .message", { hasText: "No task has “nothing of the kind”" })
+        .waitFor();
+      await type("overhead “Rent of the yard”: to the finish of", "tiles");
       await expect
         .poll(async () => (await written()).overheads[0], slow)
         .toMatchObject({ from: "frame", to: "tiles" });

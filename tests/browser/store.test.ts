@@ -1,6 +1,8 @@
 import type { Forecast, Plan } from "@leeway/core";
 import { readPlan } from "@leeway/core";
 import { describe, expect, it, vi } from "vitest";
+import { applyEdits } from "../../apps/notebook/src/plan/applyEdits.ts";
+import type { Edit } from "../../apps/notebook/src/plan/edit.ts";
 import { record, redo, startHistory, undo } from "../../apps/notebook/src/store/history.ts";
 import { staleWords } from "../../apps/notebook/src/store/state.ts";
 import { createStore } from "../../apps/notebook/src/store/store.ts";
@@ -168,12 +170,10 @@ function bench(text: string) {
   const asked: Request[] = [];
   const replies: ((message: Reply) => void)[] = [];
   const stops: number[] = [];
-  const read = async (from: string, edits: readonly { value: unknown }[]): Promise<PlanRead> => {
-    const next = edits.reduce<string>(
-      (before, edit) => before.replace(/duration: [^ }]+/, `duration: ${edit.value}`),
-      from,
-    );
-    const { plan: found, problems } = readPlan(next);
+  const read = async (from: string, edits: readonly Edit[]): Promise<PlanRead> => {
+    const { text: next, problems: unmade } = applyEdits(from, edits);
+    const { plan: found, problems } =
+      unmade.length > 0 ? { plan: undefined, problems: unmade } : readPlan(next);
     return { text: next, problems, stated: undefined, ...(found === undefined ? {} : { plan: found }) };
   };
   const nothing = async (): Promise<undefined> => undefined;
@@ -236,6 +236,47 @@ describe("the store", () => {
     await quiet();
     expect(store.state.pending.size).toBe(0);
     expect(store.state.text).toBe(plan);
+  });
+
+  it("takes an entry in that waited for another, once that is there, and both are one step of undo", async () => {
+    const { store, quiet } = bench(plan);
+    await quiet();
+    const put = (path: string, value: unknown): void =>
+      store.edit(path, { value: String(value) }, [{ path, value }]);
+    put("tasks[0].finished", "2027-02-02");
+    put("tasks[0].started", "2027-02-01");
+    put("tasks[0].cost", "dear");
+    await quiet();
+    expect([...store.state.pending.keys()]).toEqual([
+      "tasks[0].finished",
+      "tasks[0].started",
+      "tasks[0].cost",
+    ]);
+    expect(store.state.text).toBe(plan);
+    put("statusDate", "2027-02-03");
+    await quiet();
+    // What cannot be whatever the day goes on waiting.
+    expect([...store.state.pending.keys()]).toEqual(["tasks[0].cost"]);
+    expect(readPlan(store.state.text).plan?.tasks[0]).toMatchObject({
+      started: "2027-02-01",
+      finished: "2027-02-02",
+    });
+    store.undo();
+    store.undo();
+    await quiet();
+    expect(store.state.text).toBe(plan);
+  });
+
+  it("tries no row that was refused again: it would be another row by then", async () => {
+    const { store, quiet } = bench(plan);
+    await quiet();
+    const row = { id: "dig", name: "Dig again", duration: 2 };
+    store.edit("rows", {}, [{ path: "tasks", value: row, add: "last" }]);
+    await quiet();
+    expect(store.state.pending.has("rows")).toBe(true);
+    store.edit("tasks[0].id", { value: "delve" }, [{ path: "tasks[0].id", value: "delve" }]);
+    await quiet();
+    expect(readPlan(store.state.text).plan?.tasks).toHaveLength(1);
   });
 
   it("takes edits in turn: undo asked for right after an edit takes that edit back", async () => {

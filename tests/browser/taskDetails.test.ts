@@ -114,10 +114,14 @@ describe("the details of a task, by keyboard", () => {
     const row = page.locator("#task-dig");
     await cell(page, "Dig the trench: name").focus();
     await row.getByRole("button", { name: /^Details/ }).press("Enter");
-    await type("Dig the trench: plan recorded up to", "3 Feb 2027");
-    await expect.poll(async () => (await document()).statusDate, slow).toBe("2027-02-03");
+    // What was entered first waits for what it needs, and no longer.
     await type("Dig the trench: started", "1 Feb 2027");
     await type("Dig the trench: what remains: likely, in working days", "2");
+    await expect.poll(() => row.locator(".entry-form .message").count(), slow).toBe(1);
+    expect((await document()).tasks[0].started).toBeUndefined();
+    await type("Dig the trench: whole plan as of", "3 Feb 2027");
+    await expect.poll(async () => (await document()).statusDate, slow).toBe("2027-02-03");
+    await expect.poll(() => row.locator(".entry-form .message").count(), slow).toBe(0);
     await type("Dig the trench: spent so far, EUR", "450");
     await expect
       .poll(async () => (await document()).tasks[0], slow)
@@ -148,7 +152,7 @@ describe("the details of a task, by keyboard", () => {
     await message(/a sum of money/).waitFor();
     // Finished, and nothing recorded: read, and refused by the plan's own rules, in the page's names for its fields.
     await typeOver(page, "Dig the trench: finished", "1 Feb 2027");
-    await message(/“Finished” needs the plan's “Plan recorded up to”/).waitFor();
+    await message(/“Finished” needs the plan's “Whole plan as of”/).waitFor();
     expect(await cell(page, "Dig the trench: finished").getAttribute("aria-invalid")).toBe("true");
     expect(await violations(page, "#work")).toEqual([]);
     expect(readPlan(await text.inputValue()).problems).toEqual([]);

@@ -47,7 +47,7 @@ export class LeewayBar extends PageElement {
               <span class="quiet">at ${committedLevel(forecast)}</span>
               ${
                 staleWords(state) === undefined
-                  ? was === undefined
+                  ? was === undefined || !moved(forecast, was)
                     ? nothing
                     : html`<span class="quiet was">was ${unbroken(formatDate(was.committed.date))}${spends(was) ? html`<span class="was-sum">, ${committedSum(was)}</span>` : nothing}</span>`
                   : html`<span class="stale-mark">not up to date</span>`

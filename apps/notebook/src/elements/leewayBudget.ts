@@ -16,7 +16,7 @@ export class LeewayBudget extends ListsElement {
   protected override render() {
     const { plan } = this;
     if (plan === undefined) return html``;
-    return html`<div class="budget">${this.#runs(plan)}
+    return html`<div class="budget" id="budget">${this.#runs(plan)}
       <div class="cell halves">${this.#funds(plan)}${this.#held(plan)}</div>
       ${this.#late(plan)}${this.toldLine()}</div>`;
   }
@@ -47,7 +47,7 @@ export class LeewayBudget extends ListsElement {
           estimate: overhead.perDay,
           path: own,
           stated: this.stated,
-          of: `running cost “${overhead.name}”`,
+          of: `overhead “${overhead.name}”`,
           unit: plan.currency,
           pending: this.pending.get(own),
           message: `message-${own.replace(/[^a-z0-9]+/gi, "-")}`,
@@ -62,19 +62,19 @@ export class LeewayBudget extends ListsElement {
     };
     return this.list<Overhead>({
       path: "overheads",
-      one: "running cost",
-      title: "What costs money as long as the work lasts",
+      one: "overhead",
+      title: "Overheads: what costs money as long as the work lasts",
       empty:
-        "No running cost yet: rent, a site office, a licence by the day. Each working day more costs it once more.",
+        "No overhead yet: rent, a site office, a licence by the day. Each working day more costs it once more.",
       items: plan.overheads,
       name: ({ name }) => name,
       columns: [
         {
           key: "name",
-          heading: "Running cost",
+          heading: "Overhead",
           size: "main",
           committed: ({ name }) => name,
-          read: needed("A running cost needs a name."),
+          read: needed("An overhead needs a name."),
         },
         perDay,
         {
@@ -93,12 +93,12 @@ export class LeewayBudget extends ListsElement {
         },
       ],
       asks: [
-        { key: "name", label: "Running cost" },
+        { key: "name", label: "Overhead" },
         { key: "perDay", label: `Each working day, ${plan.currency}`, kind: "number" },
       ],
       make: (cells, id) => {
         const name = (cells.name ?? "").trim();
-        if (name === "") return { cell: "name", words: "A running cost needs a name." };
+        if (name === "") return { cell: "name", words: "An overhead needs a name." };
         const found = this.#sum(plan, "120")(cells.perDay ?? "");
         if ("words" in found) return { cell: "perDay", words: found.words };
         return { item: { id: id(name), name, perDay: "value" in found ? found.value : 0 } };

@@ -24,6 +24,7 @@ export class LeewayMoney extends AskingElement<"budget"> {
         : html`<div class=${this.older ? "settling" : ""}>
             ${money ? html`<p class="finding">${unbroken(costsWords(answer))}</p>` : moneyTables(answer)}
             ${heldWords(answer).map((sentence) => html`<p class="note">${unbroken(sentence)}</p>`)}
+            <p class="note no-paper">Overheads, when money is released, what is set aside and what being late costs are <a href="#budget">stated below</a>.</p>
             ${
               money
                 ? html`<div class="figures">

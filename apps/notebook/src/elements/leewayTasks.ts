@@ -90,11 +90,6 @@ export class LeewayTasks extends LongElement {
       at: (path) => this.plan?.tasks[placeOf(path)]?.phase ?? "",
       move: (path, to) => this.#moveInto(placeOf(path), to === "" ? undefined : to),
     },
-    more: {
-      label: "Details",
-      isOpen: (path) => this.#isOpen(path),
-      turn: (path) => this.#turn(path),
-    },
   });
 
   constructor() {
@@ -310,6 +305,8 @@ export class LeewayTasks extends LongElement {
         })}</span>
         <span class="by">${[unit === usual ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
         ${loose === undefined ? nothing : html`<span class="loose" id="loose-${task.id}">${loose}</span>`}
+        <button type="button" class="more-turn" aria-expanded=${this.#isOpen(path) ? "true" : "false"}
+          @click=${() => this.#turn(path)}>Details<span class="unseen"> of ${task.name}</span></button>
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
       ${this.#details(plan, task, path)}

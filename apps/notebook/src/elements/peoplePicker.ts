@@ -66,7 +66,11 @@ export function peoplePicker(on: FieldsOf & { task: Task; path: string }): Templ
 
 function personWords(plan: Plan, { id, share, along }: Task["people"][number]): string {
   const name = plan.people.find((person) => person.id === id)?.name ?? id;
-  return [name, share === 1 ? "" : `${formatPercent(share)} of their time`, along ? "comes along" : ""]
+  return [
+    name,
+    share === 1 ? "" : `${formatPercent(share)} of their time`,
+    along ? "absences do not count" : "",
+  ]
     .filter((part) => part !== "")
     .join(", ");
 }

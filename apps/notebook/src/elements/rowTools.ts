@@ -34,8 +34,6 @@ interface Does {
     at: (path: string) => string;
     move: (path: string, to: string) => RowAction | undefined;
   };
-  /** What else a row holds, shown below it on request. */
-  more?: { label: string; isOpen: (path: string) => boolean; turn: (path: string) => void };
 }
 
 const waitsAt = "rows";
@@ -53,7 +51,6 @@ export class RowTools implements ReactiveController {
   #strip = document.createElement("span");
   #buttons: { up: HTMLButtonElement; down: HTMLButtonElement; remove: HTMLButtonElement };
   #into: HTMLSelectElement | undefined;
-  #more: HTMLButtonElement | undefined;
   #queue: (() => void)[] = [];
   #under: { plan: unknown; done: () => void } | undefined;
   #path = "";
@@ -71,13 +68,6 @@ export class RowTools implements ReactiveController {
       this.#strip.append(made);
       return made;
     };
-    const { more } = does;
-    if (more !== undefined) {
-      this.#more = button(more.label, () => {
-        more.turn(this.#path);
-        this.#sayOpen();
-      });
-    }
     this.#buttons = {
       up: button("Up", () => this.#move(this.#path, -1)),
       down: button("Down", () => this.#move(this.#path, 1)),
@@ -136,15 +126,6 @@ export class RowTools implements ReactiveController {
     if (unseen) unseen.textContent = `of ${this.#does.name(this.#path)}`;
   }
 
-  /** Whether what else the row holds is shown. */
-  #sayOpen(): void {
-    const { more } = this.#does;
-    if (more === undefined || this.#more === undefined) return;
-    this.#more.setAttribute("aria-expanded", more.isOpen(this.#path) ? "true" : "false");
-    const label = this.#more.querySelector("span");
-    if (label !== null) label.textContent = ` of ${this.#does.name(this.#path)}`;
-  }
-
   hostConnected(): void {
     this.#host.addEventListener("focusin", this.#follow);
     this.#host.addEventListener("pointerover", this.#follow);
@@ -158,7 +139,6 @@ export class RowTools implements ReactiveController {
   }
 
   hostUpdated(): void {
-    this.#sayOpen();
     const under = this.#under;
     if (under !== undefined) {
       const refused = this.#host.pending.get(waitsAt);
@@ -233,7 +213,6 @@ export class RowTools implements ReactiveController {
       button.disabled = this.#host.readonly;
     }
     this.#fillInto();
-    this.#sayOpen();
     if (this.#strip.parentElement !== place) place?.append(this.#strip);
   }
 

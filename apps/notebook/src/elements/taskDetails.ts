@@ -57,10 +57,11 @@ export function taskDetails(on: TaskDetails): TemplateResult {
       ${own("chance", "Chance it is needed, %", task.chance === 1 ? "" : percentText(task.chance), optionalChance, "number")}
     </div>
     <h3>How far it is</h3>
+    <p class="quiet">The whole plan is as of one day: what is neither started nor finished by then begins after it.${point ? "" : " Of what remains the likely figure will do."}</p>
     <div class="entry-fields">
       ${entryField(on, {
         path: "statusDate",
-        label: "Plan recorded up to",
+        label: "Whole plan as of",
         of,
         committed: dateText(plan.statusDate),
         kind: "date",

@@ -1,4 +1,5 @@
 import type { Forecast, Plan, Problem } from "@leeway/core";
+import type { Edit } from "../plan/edit.ts";
 import type { Stage } from "../worker/messages.ts";
 
 /** An answer and the plan it answers. */
@@ -22,6 +23,8 @@ export interface Pending {
   /** Text by cell of the field: `low`, `likely`, `high`, or `value` where there is one cell. */
   cells: Readonly<Record<string, string>>;
   words: string;
+  /** What it would change, where it could be read and the plan's rules refused it. */
+  edits?: readonly Edit[];
 }
 
 export interface TornadoState {

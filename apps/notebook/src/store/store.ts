@@ -1,4 +1,4 @@
-import { describeProblem, type Forecast, type Plan, type Problem } from "@leeway/core";
+import type { Forecast, Plan } from "@leeway/core";
 import type { Edit } from "../plan/edit.ts";
 import { movedPending } from "../plan/movedPending.ts";
 import type { PlanRead } from "../worker/planMessages.ts";
@@ -7,6 +7,7 @@ import { createAnswering, firstFutures, merged, type StartRunner } from "./answe
 import { type History, record, redo, startHistory, undo } from "./history.ts";
 import { sharesWork } from "./sharesWork.ts";
 import type { NotebookState, Pending } from "./state.ts";
+import { refusedWords, takeInWaiting } from "./takeInWaiting.ts";
 
 export interface Store {
   readonly state: NotebookState;
@@ -203,12 +204,20 @@ export function createStore(
         const read = await reader.read(history.present, edits, begin, undefined, first);
         const error = read.problems.find((problem) => problem.severity === "error");
         if (error === undefined && read.text !== history.present) {
-          const pending = movedPending(pendingWith(field, undefined), edits);
-          take(record(history, read.text), read, new Map([...pending, ...waits]));
+          const stay = pendingWith(field, undefined);
+          const pending = movedPending(stay, edits);
+          // Places in lists are true for one plan only.
+          const placed = pending === stay ? pending : withoutEdits(pending);
+          const again = (text: string, more: readonly Edit[]) => reader.read(text, more);
+          const all = await takeInWaiting(again, read, placed);
+          take(record(history, all.now.text), all.now, new Map([...all.pending, ...waits]));
           return;
         }
         if (isAhead && before !== undefined) answering.begin(before);
-        const entry = error === undefined ? undefined : { cells, words: problemWords(error) };
+        const entry =
+          error === undefined
+            ? undefined
+            : { cells, words: refusedWords(error), ...(edits.every(isValue) ? { edits } : {}) };
         const pending = pendingWith(field, entry);
         set({ pending: error === undefined ? new Map([...pending, ...waits]) : pending });
       });
@@ -249,6 +258,11 @@ function asText(text: string, edits: readonly Edit[]): string {
   return JSON.stringify([text, edits]);
 }
 
-function problemWords(problem: Problem): string {
-  return `${problem.rule} ${problem.remedy}`.trim() || describeProblem(problem);
+/** It says what stands somewhere; it brings no row of a list, and moves and removes none. */
+function isValue({ path, value, add, swap }: Edit): boolean {
+  return add === undefined && swap === undefined && !(value === undefined && path.endsWith("]"));
+}
+
+function withoutEdits(pending: ReadonlyMap<string, Pending>): ReadonlyMap<string, Pending> {
+  return new Map([...pending].map(([field, { cells, words }]) => [field, { cells, words }]));
 }

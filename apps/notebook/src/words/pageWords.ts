@@ -40,7 +40,7 @@ const fields: Readonly<Record<string, string>> = {
   estimatedBy: "Estimated by",
   basis: "Why they would know",
   notBefore: "Not before",
-  statusDate: "Plan recorded up to",
+  statusDate: "Whole plan as of",
   started: "Started",
   finished: "Finished",
   remaining: "What remains",
