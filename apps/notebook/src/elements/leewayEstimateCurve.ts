@@ -49,7 +49,7 @@ export class LeewayEstimateCurve extends PageElement {
 
   protected override render() {
     const name = this.about?.name ?? "";
-    return html`<div class="curve-head"><p class="curve-of" dir="auto" title=${name}>${name}</p>
+    return html`<div class="curve-head"><p class="curve-of" dir="auto" title=${name}>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</p>
       <p class="curve-keys">${this.typed ? "Not in the plan yet: Enter or leaving the cell takes it in, Escape gives it up." : "Arrow keys and Enter go on, Escape closes this."}</p></div>
       <div class="curve-place ${this.estimate === undefined ? "settling" : ""}"></div>
       ${this.estimate === undefined ? html`<p class="quiet">Low, likely and high, in this order, say what it may take.</p>` : nothing}
