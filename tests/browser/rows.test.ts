@@ -396,8 +396,8 @@ describe("rows on the page", () => {
     // By keyboard the buttons do the same, and Escape on them discards.
     await kinds[0]?.opens.press("Enter");
     await page.getByRole("button", { name: "Add the new task" }).press("Escape");
-    expect(await page.locator(".new-row").count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.matches("[data-adds]"))).toBe(true);
+    await page.locator(".new-row").waitFor({ state: "detached" });
+    await expect.poll(() => page.evaluate(() => document.activeElement?.matches("[data-adds]"))).toBe(true);
     expect(notebook.troubles).toEqual([]);
     await notebook.close();
   });

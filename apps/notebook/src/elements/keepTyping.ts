@@ -29,7 +29,12 @@ class KeepTyping extends Directive {
     if (!(input instanceof HTMLInputElement || input instanceof HTMLTextAreaElement)) return noChange;
     const typing =
       document.activeElement === input && this.#shown !== undefined && input.value !== this.#shown;
-    if (!typing && input.value !== value) input.value = value;
+    if (!typing && input.value !== value) {
+      // Who has gone to the field and types next replaces what comes, as what was there would have been.
+      const whole = input.selectionStart === 0 && input.selectionEnd === input.value.length;
+      input.value = value;
+      if (whole && document.activeElement === input) input.select();
+    }
     this.#shown = value;
     return noChange;
   }
