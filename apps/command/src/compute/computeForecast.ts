@@ -1,7 +1,8 @@
 import { type Forecast, type ForecastOptions, type Problem, readPlan, scenarioNotes } from "@leeway/core";
 import { forecastInParallel } from "@leeway/parallel";
 import { nodePool } from "@leeway/parallel/node";
-import { longText } from "../start/helpAhead.ts";
+import { manyTasks } from "../start/helpAhead.ts";
+import { roughTasks } from "../start/roughTasks.ts";
 import { takeUp } from "../start/takeUp.ts";
 import { memoryProblem } from "./memoryProblem.ts";
 import { takePieces } from "./pieces.ts";
@@ -52,8 +53,8 @@ export async function computeForecast({ text, options, workers }: ForecastJob): 
   const begun = seconds();
   takePieces();
   const pool = nodePool(worker, takeUp());
-  // A plan this long will want help; a thread starts while it is read.
-  if (text.length > longText && workers !== 1) pool.prepare(1, roughRoom(text, options.iterations));
+  // A plan this large will want help; a thread starts while it is read.
+  if (roughTasks(text) >= manyTasks && workers !== 1) pool.prepare(1, roughRoom(text, options.iterations));
   const { plan, problems } = readPlan(text);
   const timing: Timing = { read: seconds() - begun, compile: 0, simulate: 0, summarise: 0 };
   if (plan === undefined) return { responses: false, problems, timing };

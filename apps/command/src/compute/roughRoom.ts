@@ -1,3 +1,5 @@
+import { roughTasks } from "../start/roughTasks.ts";
+
 /** More is left to be asked for when it is known to be needed. */
 const most = 160e6;
 const usual = 10_000;
@@ -9,8 +11,7 @@ const besides = 20_000;
  * named. A wrong guess costs time or memory, never a figure.
  */
 export function roughRoom(text: string, iterations = stated(text)): number {
-  const tasks = text.match(/\b(?:duration|effort)"?:/g)?.length ?? 0;
-  return Math.min(most, tasks * (8 * iterations + besides));
+  return Math.min(most, roughTasks(text) * (8 * iterations + besides));
 }
 
 function stated(text: string): number {
