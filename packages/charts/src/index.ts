@@ -50,6 +50,7 @@ export {
 } from "./sentences/movedSentences.ts";
 export { nothingMoves } from "./sentences/nothingMoves.ts";
 export { otherSentences, reachSentence, samplingSentence } from "./sentences/reachSentences.ts";
+export { approverStands, signOffSentence } from "./sentences/signOffSentence.ts";
 export { forecastSpends, levelsSpend, reachSpends, responsesSpend } from "./sentences/speaksOfMoney.ts";
 export { statedSum } from "./sentences/statedSum.ts";
 export {

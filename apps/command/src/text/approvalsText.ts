@@ -1,4 +1,12 @@
-import { enumerated, formatDate, movedSentence, plainName, standsSentences, statedSum } from "@leeway/charts";
+import {
+  approverStands,
+  formatDate,
+  movedSentence,
+  plainName,
+  signOffSentence,
+  standsSentences,
+  statedSum,
+} from "@leeway/charts";
 import type { ApprovalsState, ApproverState, Comparison, Finding, Forecast, Plan } from "@leeway/core";
 import { commitSentence } from "./answer.ts";
 import { moveLines } from "./compareMoves.ts";
@@ -31,7 +39,7 @@ export function approvalsText(answer: ApprovalsAnswer, page: Page, planWord: str
   const stamp = { ...forecast, sha256: forecast.plan.sha256 };
   const blocks = [
     [explanationHead(plainName(plan.title), stamp, page)],
-    wrap(overallSentence(state), width).map(strong),
+    wrap(signOffSentence(state), width).map(strong),
     state.approvers.length === 0 ? [] : approverLines(state, hasMoney(forecast), width),
     inTheWay(answer, planWord, width),
     wrap(`The plan as it is now: ${commitSentence(forecast)}`, width),
@@ -46,61 +54,12 @@ export function approvalsText(answer: ApprovalsAnswer, page: Page, planWord: str
     .join("\n\n")}\n`;
 }
 
-/** Where the sign-off stands, in one sentence. */
-export function overallSentence({ overall, approvers }: ApprovalsState): string {
-  const names = (...states: ApproverState["state"][]) =>
-    enumerated(approvers.filter(({ state }) => states.includes(state)).map(({ name }) => plainName(name)));
-  switch (overall) {
-    case "not-asked":
-      return "Nobody has been asked to approve this plan.";
-    case "waiting":
-      return [waitingSentence(names("pending")), missingSentence(approvers)]
-        .filter((one) => one !== "")
-        .join(" ");
-    case "approved":
-      return "Approved by all, as the plan is now.";
-    case "on-conditions":
-      return "Approved by all as the plan is now, on conditions.";
-    case "outdated":
-      return `The plan has changed since ${names("stale")} signed: ${approvers.filter(({ state }) => state === "stale").length === 1 ? "this approval no longer covers" : "these approvals no longer cover"} it.`;
-    case "lapsed": {
-      const who = enumerated(approvers.filter(({ lapsed }) => lapsed).map(({ name }) => plainName(name)));
-      return `Not approved any more: the day by which the condition of ${who} was to be met has passed.`;
-    }
-    case "rework":
-      return `Sent back by ${names("rework")}.`;
-  }
-}
-
-function waitingSentence(names: string): string {
-  return names === "" ? "" : `Waiting for ${names}.`;
-}
-
-/** Nobody who was asked may approve the sum: all who may, of whom one will do. */
-function missingSentence(approvers: readonly ApproverState[]): string {
-  const able = approvers.filter(({ state }) => state === "missing").map(({ name }) => plainName(name));
-  if (able.length === 0) return "";
-  const who =
-    able.length === 1
-      ? `${able[0]} may`
-      : `${able.slice(0, -1).join(", ")} or ${able.at(-1)} may, one of them`;
-  return `Nobody who was asked may approve this sum: ${who}.`;
-}
-
-const STATES: Record<ApproverState["state"], string> = {
-  covers: "signed this plan",
-  stale: "signed another version",
-  pending: "has not decided",
-  missing: "may approve the sum, not asked",
-  rework: "sent it back",
-};
-
 function approverLines({ approvers, plan }: ApprovalsState, spends: boolean, width: number): string[] {
   // A limit on money says something only where there is money, or a limit.
   const money = spends || approvers.some(({ limit }) => limit !== undefined);
   const rows = approvers.map((one) => [
     plainName(one.name),
-    STATES[one.state],
+    approverStands(one),
     one.date === undefined ? "" : formatDate(one.date),
     ...(!money
       ? []

@@ -23,6 +23,7 @@ import "./leewayPlanText.ts";
 import "./leewayPurpose.ts";
 import "./leewayReach.ts";
 import "./leewayRegister.ts";
+import "./leewaySignOff.ts";
 import "./leewayStamp.ts";
 import "./leewaySuggest.ts";
 import "./leewayTasks.ts";

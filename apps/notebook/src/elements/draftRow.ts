@@ -14,12 +14,11 @@ export interface DraftRow<C extends string> {
  * Inputs carry `data-cell`; what is typed lives in them alone. The row has the class `new-row`.
  */
 export function draftRow<C extends string>(cells: readonly C[], { add, drop }: DraftRow<C>) {
-  const inputs = (row: Element): Map<string, HTMLInputElement> =>
+  const inputs = (row: Element): Map<string, HTMLInputElement | HTMLSelectElement> =>
     new Map(
-      [...row.querySelectorAll<HTMLInputElement>("input[data-cell]")].map((input) => [
-        input.dataset.cell ?? "",
-        input,
-      ]),
+      [...row.querySelectorAll<HTMLInputElement | HTMLSelectElement>(":is(input, select)[data-cell]")].map(
+        (input) => [input.dataset.cell ?? "", input],
+      ),
     );
   const texts = (row: Element): Record<C, string> => {
     const found = inputs(row);

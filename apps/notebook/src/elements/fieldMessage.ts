@@ -9,7 +9,7 @@ export function fieldMessage(id: string, pending: Pending | undefined): Template
 }
 
 /** Keys of the document by what the page calls their fields; those it has no field for stand as they are written. */
-function namedFields(words: string): (string | TemplateResult)[] {
+export function namedFields(words: string): (string | TemplateResult)[] {
   return words.split("`").map((part, at) => {
     if (at % 2 === 0) return part;
     const name = fieldName(part);

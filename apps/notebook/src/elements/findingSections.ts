@@ -17,6 +17,11 @@ const byKey: Record<string, string> = {
   stakeholders: "people",
   risks: "register",
   assumptions: "register",
+  decision: "sign-off",
+  approvals: "sign-off",
+  objections: "sign-off",
+  returnTriggers: "sign-off",
+  changes: "sign-off",
 };
 
 /** Findings without a place in the document, by their code. */
@@ -52,7 +57,7 @@ const wholePlan: Record<string, string> = {
   "runs-past-calendar": "work",
 };
 
-/** The section that a finding is put right in; money, promise and sign-off belong to the commitment. */
+/** The section that a finding is put right in; money and promise belong to the commitment. */
 export function sectionOf({ path, code }: Finding): string {
   const key = /^[a-z]+/i.exec(path)?.[0] ?? "";
   return byKey[key] ?? wholePlan[code] ?? "commitment";

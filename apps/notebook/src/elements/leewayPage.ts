@@ -251,6 +251,7 @@ export class LeewayPage extends PageElement {
           )}
           ${this.#part("reach", "What it would take", html`<leeway-reach .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} current=${current} theme=${theme}></leeway-reach>`)}
           ${this.#part("one-future", "One future", html`<leeway-one-future .asker=${this.asker} .plan=${state.plan} current=${current} theme=${theme}></leeway-one-future>`)}
+          ${this.#section("sign-off", "Sign-off", "", errors)}
           ${this.#part("changes", "Changes", html`<leeway-changes .asker=${this.asker} .keeper=${this.keeper} .opening=${this.opening} .origin=${state.origin} .lastText=${state.previousText} current=${current} theme=${theme}></leeway-changes>`)}
           ${this.#part("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
           ${this.#part("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
@@ -268,7 +269,7 @@ export class LeewayPage extends PageElement {
   }
 
   #section(
-    id: "purpose" | "people" | "work" | "register" | "commitment",
+    id: "purpose" | "people" | "work" | "register" | "commitment" | "sign-off",
     title: string,
     note: string | TemplateResult,
     errors: boolean,
@@ -290,6 +291,10 @@ export class LeewayPage extends PageElement {
       commitment:
         () => html`<leeway-commitment .plan=${state.plan} .forecast=${forecast} .trying=${this.trying}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-commitment>`,
+      "sign-off":
+        () => html`<leeway-sign-off .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
+        .pending=${state.pending} .findings=${this.findings} .keeper=${this.keeper} ?current=${isCurrent(state)}
+        ?readonly=${errors} ?fading=${fading}></leeway-sign-off>`,
     }[id];
     return this.#part(
       id,
@@ -371,6 +376,11 @@ function outline(state: NotebookState, findings: readonly ToldFinding[] | undefi
     },
     { id: "reach", name: "What it takes", waiting: 0 },
     { id: "one-future", name: "One future", waiting: 0 },
+    {
+      id: "sign-off",
+      name: "Sign-off",
+      waiting: waiting("decision", "approvals", "objections", "returnTriggers", "changes"),
+    },
     { id: "changes", name: "Changes", waiting: 0 },
     { id: "hand-over", name: "Hand over", waiting: 0 },
     {

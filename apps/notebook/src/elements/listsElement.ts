@@ -35,6 +35,8 @@ export interface Column<T> {
   suggest?: Suggests;
   /** Value and words; then it is chosen, not typed. */
   choices?: readonly (readonly [string, string])[];
+  /** The same, where they depend on the item. */
+  choicesOf?: (item: T) => readonly (readonly [string, string])[];
   /** The cells themselves, where one field does not do; as many as `span` says. */
   cells?: (item: T, path: string, row: number, column: number) => readonly TemplateResult[];
   span?: number;
@@ -56,7 +58,13 @@ export interface ListSpec<T> {
   name: (item: T) => string;
   columns: readonly Column<T>[];
   /** The inputs of a new row: the first is its name. */
-  asks: readonly { key: string; label: string; kind?: "number"; suggest?: "who" }[];
+  asks: readonly {
+    key: string;
+    label: string;
+    kind?: "number";
+    suggest?: "who";
+    choices?: readonly (readonly [string, string])[];
+  }[];
   /** The new item, or what is missing in which input. */
   make: (
     cells: Record<string, string>,
@@ -114,8 +122,15 @@ export abstract class ListsElement extends LongElement {
     const [list, at] = placeIn(path);
     const item = listAt(this.stated, list)[at];
     return String(
-      typeof item === "string" ? item : (data(item).name ?? data(item).statement ?? data(item).id ?? ""),
+      typeof item === "string"
+        ? item
+        : (data(item).name ?? data(item).statement ?? this.nameOf(list, at) ?? data(item).id ?? ""),
     );
+  }
+
+  /** What an item without a name is called. */
+  protected nameOf(_list: string, _at: number): string | undefined {
+    return undefined;
   }
 
   protected toldLine(): TemplateResult {
@@ -179,8 +194,9 @@ export abstract class ListsElement extends LongElement {
       const said = one.heading.slice(0, 1).toLowerCase() + one.heading.slice(1);
       const unique = `${spec.one} “${name}”: ${/^[A-Z]{3}/.test(one.heading) ? one.heading : said}`;
       const read = one.read ?? ((text: string) => ({ value: text.trim() === "" ? undefined : text.trim() }));
+      const choices = one.choicesOf?.(item) ?? one.choices;
       const input =
-        one.choices === undefined
+        choices === undefined
           ? field({
               label: unique,
               committed: one.committed(item),
@@ -198,7 +214,7 @@ export abstract class ListsElement extends LongElement {
           : html`<select aria-label=${unique} ?disabled=${this.readonly} @change=${(event: Event) => {
               if (event.target instanceof HTMLSelectElement)
                 this.commit(own, event.target.value, (typed, at) => read(typed, at, item));
-            }}>${one.choices.map(
+            }}>${choices.map(
               ([value, words]) =>
                 html`<option value=${value} .selected=${one.committed(item) === value}>${words}</option>`,
             )}</select>`;
@@ -240,12 +256,19 @@ export abstract class ListsElement extends LongElement {
     });
     return html`<div class="new-row new-item" role="group" aria-label="New ${one}" @keydown=${keydown} @focusout=${focusout}>
       ${asks.map(
-        ({ key, label, kind, suggest }) => html`<label><span>${label}</span>
-          <input class="field ${kind ?? "text"}" type="text" autocomplete="off" spellcheck="false" data-cell=${key}
+        ({ key, label, kind, suggest, choices }) => html`<label><span>${label}</span>
+          ${
+            choices === undefined
+              ? html`<input class="field ${kind ?? "text"}" type="text" autocomplete="off" spellcheck="false" data-cell=${key}
             role=${suggest === undefined ? nothing : "combobox"} aria-autocomplete=${suggest === undefined ? nothing : "list"}
             aria-expanded=${suggest === undefined ? nothing : "false"} aria-controls=${suggest === undefined ? nothing : "suggestions"} data-suggest=${suggest ?? nothing}
             aria-label="New ${one}: ${label.slice(0, 1).toLowerCase()}${label.slice(1)}"
-            aria-describedby=${words === undefined ? nothing : "message-new-item"} /></label>`,
+            aria-describedby=${words === undefined ? nothing : "message-new-item"} />`
+              : html`<select data-cell=${key} aria-label="New ${one}: ${label.slice(0, 1).toLowerCase()}${label.slice(1)}"
+            aria-describedby=${words === undefined ? nothing : "message-new-item"}>${choices.map(
+              ([value, name]) => html`<option value=${value}>${name}</option>`,
+            )}</select>`
+          }</label>`,
       )}
       ${buttons(`new ${one}`)}
       ${words === undefined ? nothing : html`<p class="message" id="message-new-item" role="alert">${words}</p>`}
@@ -256,7 +279,7 @@ export abstract class ListsElement extends LongElement {
     this.draft = { path };
     this.told = "";
     this.drawNow();
-    this.querySelector<HTMLInputElement>(".new-item input")?.focus();
+    this.querySelector<HTMLElement>(".new-item [data-cell]")?.focus();
   }
 
   #add<T>(spec: ListSpec<T>, cells: Record<string, string>): string | undefined {
@@ -273,10 +296,12 @@ export abstract class ListsElement extends LongElement {
     this.#tools.act(() => {
       const again = make();
       if ("words" in again) return { refused: again.words };
-      const first = spec.asks[0]?.key ?? "";
+      const [first] = spec.asks;
+      const said = cells[first?.key ?? ""]?.trim() ?? "";
+      const words = first?.choices?.find(([value]) => value === said)?.[1] ?? said;
       return {
         edits: "edits" in again ? again.edits : [{ path: spec.path, value: again.item, add: "last" }],
-        told: `Added “${cells[first]?.trim()}”.`,
+        told: `Added “${words}”.`,
       };
     });
     return undefined;
@@ -289,9 +314,9 @@ export abstract class ListsElement extends LongElement {
 }
 
 /** What stands in the place of a field on paper, where a field would cut it. */
-function printed<T>({ choices, committed }: Column<T>, item: T): string {
+function printed<T>({ choices, choicesOf, committed }: Column<T>, item: T): string {
   const value = committed(item);
-  const chosen = value === "" ? "" : choices?.find(([key]) => key === value)?.[1];
+  const chosen = value === "" ? "" : (choicesOf?.(item) ?? choices)?.find(([key]) => key === value)?.[1];
   return chosen ?? value;
 }
 

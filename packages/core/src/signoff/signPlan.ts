@@ -1,30 +1,13 @@
-import type { Finding } from "../findings/types.ts";
 import { addToPlan, removeFromPlan, setInPlan } from "../plan/edit/editPlan.ts";
 import type { Problem } from "../plan/problem.ts";
-import type { Approval, Id, IsoDate, Plan } from "../plan/types.ts";
-import type { Money } from "../units.ts";
-import { isAbove, limitOf, personOf } from "./approvalsState.ts";
+import type { Plan } from "../plan/types.ts";
 import { atApproval } from "./atApproval.ts";
+import { OF_A_DECISION, type Signature, signatureEntry } from "./signatureEntry.ts";
+import { signatureRefusals } from "./signatureRefusals.ts";
 import type { Refusal } from "./types.ts";
 
-/** What an approver decides, and when. */
-export interface Signature {
-  /** Who decides. */
-  who: Id;
-  /** Who signs in their place; they must be the delegate the plan names. */
-  by?: Id;
-  decision: Exclude<Approval["decision"], "pending">;
-  conditions?: string;
-  /** The day by which the conditions have to be met. */
-  conditionsBy?: IsoDate;
-  /** Ids of open objections that the signer accepts as they stand. */
-  accepts: readonly Id[];
-  date: IsoDate;
-  /** Money they sign for: the committed cost, else the budget. */
-  sum?: Money;
-  /** Findings that keep it from being approved (`errorsInTheWay`); left out where it is signed despite them. */
-  errors?: readonly Finding[];
-}
+export type { Signature } from "./signatureEntry.ts";
+
 /** A plan's text with a decision in it, or why it was refused. */
 export interface Signed {
   /** The plan's text with the signature in it; absent where it was refused. */
@@ -40,19 +23,13 @@ export interface Signed {
  * its way.
  */
 export function signPlan(text: string, plan: Plan, signature: Signature): Signed {
-  const refusals = refusalsOf(plan, signature);
+  const refusals = signatureRefusals(plan, signature);
   if (refusals.length > 0) return { refusals, problems: [] };
-  const { who, by, decision, conditions, conditionsBy, date, accepts } = signature;
+  const { who, by, accepts } = signature;
   const at = plan.approvals.findIndex((approval) => approval.who === who);
   const { note, was } = plan.approvals[at] ?? {};
   const entry = {
-    who,
-    ...(by === undefined ? {} : { by }),
-    decision,
-    date,
-    ...(conditions === undefined ? {} : { conditions }),
-    ...(conditionsBy === undefined ? {} : { conditionsBy }),
-    plan: plan.approvalSha256,
+    ...signatureEntry(plan, signature),
     ...(note === undefined ? {} : { note }),
     ...(was === undefined ? {} : { was }),
   };
@@ -98,104 +75,4 @@ function replaced(
     }
     return last;
   });
-}
-const OF_A_DECISION = ["by", "conditions", "conditionsBy", "conditionsMet"] as const;
-
-function refusalsOf(
-  plan: Plan,
-  { who, by, decision, conditions, conditionsBy, accepts, sum, date, errors = [] }: Signature,
-): Refusal[] {
-  const found: Refusal[] = [];
-  const known = [...plan.stakeholders, ...plan.people].map(({ id }) => id);
-  for (const id of [who, ...(by === undefined ? [] : [by])]) {
-    if (known.includes(id)) continue;
-    const remedy =
-      known.length === 0 ? "Add them to `stakeholders`." : `Name one of: ${[...known].sort().join(", ")}.`;
-    found.push({
-      code: "unknown-person",
-      received: id,
-      rule: "There is nobody of that id in the plan.",
-      remedy,
-    });
-  }
-  if (found.length > 0) return found;
-  const { name, delegate } = personOf(plan, who);
-  const limit = limitOf(plan, who);
-  const isAsked = plan.approvals.some((approval) => approval.who === who);
-  if (!isAsked && limit === undefined) {
-    const rule = `${name} approves nothing in this plan: no entry of \`approvals\` asks them and they have no \`approvesUpTo\`.`;
-    found.push({
-      code: "not-an-approver",
-      received: who,
-      rule,
-      remedy: "Add an entry to `approvals`, or name another.",
-    });
-  }
-  if (by !== undefined && by !== who && by !== delegate) {
-    const rule = `${personOf(plan, by).name} does not sign in place of ${name}.`;
-    const remedy =
-      delegate === undefined
-        ? "Name a `delegate` of theirs in the plan."
-        : `Their delegate is ${personOf(plan, delegate).name} (${delegate}).`;
-    found.push({ code: "not-an-approver", received: by, rule, remedy });
-  }
-  if (decision === "approve-subject-to" && (conditions ?? "").trim() === "") {
-    const rule = "To approve subject to conditions, they must be said.";
-    found.push({ code: "no-conditions", received: decision, rule, remedy: "Add the conditions." });
-  }
-  if (conditionsBy !== undefined && decision !== "approve-subject-to") {
-    const rule = "Only an approval subject to conditions has a day by which they are met.";
-    const remedy = "Leave the day out, or approve subject to conditions.";
-    found.push({ code: "no-conditions", received: conditionsBy, rule, remedy });
-  }
-  if (conditionsBy !== undefined && conditionsBy < date) {
-    const rule = `The conditions would have lapsed before they are said, on ${date}.`;
-    found.push({ code: "date-before", received: conditionsBy, rule, remedy: "Name a later day." });
-  }
-  const ids = plan.objections.map(({ id }) => id);
-  for (const id of accepts) {
-    if (ids.includes(id)) continue;
-    const remedy = ids.length === 0 ? "The plan has none." : `Name one of: ${ids.join(", ")}.`;
-    found.push({
-      code: "unknown-objection",
-      received: id,
-      rule: "There is no objection of that id.",
-      remedy,
-    });
-  }
-  if (decision !== "rework") {
-    const money = (value: number) => `${plan.currency} ${Math.round(value).toLocaleString("en-GB")}`;
-    // A percentile is no surer than three digits, whatever it is of: no more of them are said.
-    const asks = (above: number) => {
-      const rounded = Number((sum ?? 0).toPrecision(3));
-      return rounded > above ? money(rounded) : "a little more";
-    };
-    if (isAbove(sum, limit)) {
-      const rule = `${name} may approve up to ${money(limit ?? 0)}; this plan asks for ${asks(limit ?? 0)}.`;
-      const remedy = "Ask somebody with a higher limit, or change the plan or the limit.";
-      found.push({ code: "above-limit", received: who, rule, remedy });
-    }
-    // Who stands in decides no more than they might themselves.
-    const own = by === undefined || by === who ? undefined : limitOf(plan, by);
-    if (by !== undefined && isAbove(sum, own)) {
-      const rule = `${personOf(plan, by).name}, who signs in their place, may approve up to ${money(own ?? 0)}; this plan asks for ${asks(own ?? 0)}.`;
-      const remedy = `Ask ${name}, or change the plan or the limit.`;
-      found.push({ code: "above-limit", received: by, rule, remedy });
-    }
-    for (const { id, text, state } of plan.objections) {
-      if (state !== "open" || accepts.includes(id)) continue;
-      const rule = `The objection "${text ?? id}" is open.`;
-      found.push({ code: "open-objection", received: id, rule, remedy: "Answer it, or accept it by name." });
-    }
-    for (const { code, message, advice } of errors) {
-      const rule = `The check finds an error. ${message}`;
-      found.push({ code: "error-found", received: code, rule, remedy: advice });
-    }
-  }
-  const before = plan.approvals.find((approval) => approval.who === who)?.date;
-  if (before !== undefined && before > date) {
-    const rule = `${name} has decided on ${before} already, which is later than ${date}.`;
-    found.push({ code: "date-before", received: date, rule, remedy: "Name a later day." });
-  }
-  return found;
 }

@@ -19,6 +19,7 @@ export const PAGE_SECTIONS = [
   "money",
   "reach",
   "one-future",
+  "sign-off",
   "changes",
   "hand-over",
 ] as const;

@@ -1,0 +1,39 @@
+import type { Finding } from "../findings/types.ts";
+import type { Approval, Id, IsoDate, Plan } from "../plan/types.ts";
+import type { Money } from "../units.ts";
+
+/** What an approver decides, and when. */
+export interface Signature {
+  /** Who decides. */
+  who: Id;
+  /** Who signs in their place; they must be the delegate the plan names. */
+  by?: Id;
+  decision: Exclude<Approval["decision"], "pending">;
+  conditions?: string;
+  /** The day by which the conditions have to be met. */
+  conditionsBy?: IsoDate;
+  /** Ids of open objections that the signer accepts as they stand. */
+  accepts: readonly Id[];
+  date: IsoDate;
+  /** Money they sign for: the committed cost, else the budget. */
+  sum?: Money;
+  /** Findings that keep it from being approved (`errorsInTheWay`); left out where it is signed despite them. */
+  errors?: readonly Finding[];
+}
+
+/** Keys of an approval that belong to one decision: where the next does not say them, they go. */
+export const OF_A_DECISION = ["by", "conditions", "conditionsBy", "conditionsMet"] as const;
+
+/** The entry of `approvals` that a decision becomes, bound to the plan's hash. */
+export function signatureEntry(plan: Plan, signature: Signature): Record<string, string> {
+  const { who, by, decision, conditions, conditionsBy, date } = signature;
+  return {
+    who,
+    ...(by === undefined ? {} : { by }),
+    decision,
+    date,
+    ...(conditions === undefined ? {} : { conditions }),
+    ...(conditionsBy === undefined ? {} : { conditionsBy }),
+    plan: plan.approvalSha256,
+  };
+}
