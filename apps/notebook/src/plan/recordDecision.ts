@@ -1,7 +1,6 @@
 import {
   type ApproverState,
   type Finding,
-  OF_A_DECISION,
   type Plan,
   type Refusal,
   type Signature,
@@ -85,18 +84,11 @@ function acceptances(plan: Plan, stated: unknown, { who, by = who, accepts }: Si
   });
 }
 
-/** In place of what they decided before; what that said and this does not goes. */
+/** In place of what they decided before. */
 function entered(plan: Plan, stated: unknown, signature: Signature): Edit[] {
   const entry = signatureEntry(plan, signature);
   const at = plan.approvals.findLastIndex((approval) => approval.who === signature.who);
-  const before = plan.approvals[at];
-  if (before === undefined) return [{ path: "approvals", value: entry, add: "last" }];
+  if (at < 0) return [{ path: "approvals", value: entry, add: "last" }];
   const path = place(stated, "approvals", at);
-  return [
-    ...OF_A_DECISION.filter((key) => before[key] !== undefined && entry[key] === undefined).map((key) => ({
-      path: `${path}.${key}`,
-      value: undefined,
-    })),
-    ...Object.entries(entry).map(([key, value]) => ({ path: `${path}.${key}`, value })),
-  ];
+  return Object.entries(entry).map(([key, value]) => ({ path: `${path}.${key}`, value }));
 }

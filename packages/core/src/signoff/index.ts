@@ -10,7 +10,7 @@ export {
   logObjection,
   reopenObjection,
 } from "./objections.ts";
-export { OF_A_DECISION, type Signature, signatureEntry } from "./signatureEntry.ts";
+export { type Signature, signatureEntry } from "./signatureEntry.ts";
 export { signatureRefusals } from "./signatureRefusals.ts";
 export { type Signed, signPlan } from "./signPlan.ts";
 export type * from "./types.ts";

@@ -2,7 +2,7 @@ import { addToPlan, removeFromPlan, setInPlan } from "../plan/edit/editPlan.ts";
 import type { Problem } from "../plan/problem.ts";
 import type { Plan } from "../plan/types.ts";
 import { atApproval } from "./atApproval.ts";
-import { OF_A_DECISION, type Signature, signatureEntry } from "./signatureEntry.ts";
+import { type Signature, signatureEntry } from "./signatureEntry.ts";
 import { signatureRefusals } from "./signatureRefusals.ts";
 import type { Refusal } from "./types.ts";
 
@@ -26,13 +26,8 @@ export function signPlan(text: string, plan: Plan, signature: Signature): Signed
   const refusals = signatureRefusals(plan, signature);
   if (refusals.length > 0) return { refusals, problems: [] };
   const { who, by, accepts } = signature;
-  const at = plan.approvals.findIndex((approval) => approval.who === who);
-  const { note, was } = plan.approvals[at] ?? {};
-  const entry = {
-    ...signatureEntry(plan, signature),
-    ...(note === undefined ? {} : { note }),
-    ...(was === undefined ? {} : { was }),
-  };
+  const at = plan.approvals.findLastIndex((approval) => approval.who === who);
+  const entry = signatureEntry(plan, signature);
   let edited = text;
   for (const id of accepts) {
     for (const [key, value] of [
@@ -58,19 +53,15 @@ function replaced(
   text: string,
   plan: Plan,
   at: number,
-  entry: Record<string, string>,
+  entry: Record<string, string | undefined>,
 ): { text: string; problems: Problem[] } {
-  const before = plan.approvals[at];
-  const gone = OF_A_DECISION.filter((key) => before?.[key] !== undefined && entry[key] === undefined);
   return atApproval(text, plan, at, (path) => {
     let last: { text: string; problems: Problem[] } = { text, problems: [] };
     for (const [key, value] of Object.entries(entry)) {
-      if (key === "note" || key === "was") continue;
-      last = setInPlan(last.text, [...path, key], value);
-      if (last.problems.length > 0) return last;
-    }
-    for (const key of gone) {
-      last = removeFromPlan(last.text, [...path, key]);
+      last =
+        value === undefined
+          ? removeFromPlan(last.text, [...path, key])
+          : setInPlan(last.text, [...path, key], value);
       if (last.problems.length > 0) return last;
     }
     return last;

@@ -21,13 +21,19 @@ export interface Signature {
   errors?: readonly Finding[];
 }
 
-/** Keys of an approval that belong to one decision: where the next does not say them, they go. */
-export const OF_A_DECISION = ["by", "conditions", "conditionsBy", "conditionsMet"] as const;
+/** Keys of an approval that belong to one decision. */
+const OF_A_DECISION = ["by", "conditions", "conditionsBy", "conditionsMet"] as const;
 
-/** The entry of `approvals` that a decision becomes, bound to the plan's hash. */
-export function signatureEntry(plan: Plan, signature: Signature): Record<string, string> {
+/**
+ * What a decision puts into the entry of `approvals` of who decides, key by key, bound to the plan's hash. A key that is
+ * undefined was said by their earlier decision and is not by this one: it goes.
+ */
+export function signatureEntry(plan: Plan, signature: Signature): Record<string, string | undefined> {
   const { who, by, decision, conditions, conditionsBy, date } = signature;
+  const before = plan.approvals.findLast((approval) => approval.who === who);
+  const gone = OF_A_DECISION.filter((key) => before?.[key] !== undefined);
   return {
+    ...Object.fromEntries(gone.map((key) => [key, undefined])),
     who,
     ...(by === undefined ? {} : { by }),
     decision,
