@@ -145,6 +145,13 @@ export class LeewayPeople extends ListsElement {
           committed: ({ approvesUpTo }) => (approvesUpTo === undefined ? "" : groupDigits(approvesUpTo)),
           read: sum,
         },
+        {
+          key: "delegate",
+          heading: "Signs in their place",
+          size: "choice",
+          committed: ({ delegate }) => delegate ?? "",
+          choicesOf: ({ id }) => whoChoices(plan).filter(([who]) => who !== id),
+        },
       ],
       asks: [{ key: "name", label: "Name" }],
       make: ({ name = "" }, id) =>

@@ -37,6 +37,7 @@ const fields: Readonly<Record<string, string>> = {
   cost: "Costs",
   approvesUpTo: "Approves up to",
   approvals: "Who decides",
+  delegate: "Signs in their place",
   "decision.by": "To be decided by",
   changes: "Log of changes",
   people: "Who works on it",
