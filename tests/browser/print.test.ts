@@ -49,6 +49,9 @@ describe("the page on paper", () => {
           .map((one) => one.textContent?.trim())
           .at(-1),
         worthALook: all(".findings li").filter(shown).length,
+        links: all(".findings a")
+          .filter(shown)
+          .map((one) => one.textContent?.slice(0, 5)),
         tall: all("figure svg")
           .map((one) => one.getBoundingClientRect().height)
           .filter((height) => height > 0),
@@ -68,6 +71,11 @@ describe("the page on paper", () => {
     expect(paper.left).toMatch(/^Left out on paper.*plan text.*register.*handing over\.$/);
     expect(paper.worthALook).toBeGreaterThan(0);
     expect(paper.pressed).toEqual([]);
+    // Words about keys and buttons have no place where there are none.
+    const said = (words: RegExp) => page.locator("main").getByText(words).filter({ visible: true }).count();
+    expect(await said(/the dotted one the date asked for\./)).toBe(1);
+    expect(await said(/Arrow keys|Escape|Details of a row|Tick what|when you pin it/)).toBe(0);
+    expect(paper.links).not.toContain("Show ");
     expect(paper.lists).toEqual(["table"]);
     expect(paper.heads).toEqual(["table-header-group"]);
     expect(paper.told).toMatch(/which decision is wanted/);

@@ -131,7 +131,7 @@ export class LeewayChanges extends AskingElement<"compare"> {
 
   #versions(keeper: Keeper, versions: readonly KeptVersion[], base: number | undefined) {
     if (versions.length === 0) {
-      return html`<p class="quiet">No earlier version is kept yet. One is kept when you pin it, save to a file, and every few minutes while you work.</p>`;
+      return html`<p class="quiet no-paper">No earlier version is kept yet. One is kept when you pin it, save to a file, and every few minutes while you work.</p>`;
     }
     const shown = this.all ? versions : versions.slice(0, listed);
     return html`<table class="levels versions">
