@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { fillPlan } from "./support/fillPlan.ts";
 import { drawn } from "./support/notebook.ts";
 import { servedPage } from "./support/servedPage.ts";
+import { smallPlan } from "./support/smallPlan.ts";
 
 /** A machine that is busy takes its time. */
 const slow = { timeout: 60_000 };
@@ -81,6 +83,32 @@ describe("the page on paper", () => {
     expect(paper.told).toMatch(/which decision is wanted/);
     expect(Math.max(...paper.tall)).toBeLessThan((297 - 38) * mm);
     expect(paper.wide).toEqual([]);
+    await close();
+  });
+
+  it("says once what is set aside: in the section's words, or where it is stated while there are none", async () => {
+    const { page, close } = await served.open();
+    await fillPlan(page, smallPlan);
+    const paper = async () => {
+      await page.emulateMedia({ media: "print" });
+      const said = await page.evaluate(() => ({
+        stated: [...document.querySelectorAll(".budget .entry-value")]
+          .filter((one) => (one.closest(".entry-field")?.getBoundingClientRect().height ?? 0) > 0)
+          .map((one) => getComputedStyle(one, "::before").content),
+        late: document.querySelector(".budget .late")?.getBoundingClientRect().height,
+      }));
+      const told = page.locator("leeway-money").getByText(/held by Ann Quill|reserve of EUR\s1,500/);
+      const words = await told.filter({ visible: true }).count();
+      await page.emulateMedia({ media: "screen" });
+      return { ...said, words };
+    };
+    expect(await page.locator("leeway-money[answered]").count()).toBe(0);
+    expect(await paper()).toEqual({ stated: ['"1,500"', '"Ann Quill"'], late: 0, words: 0 });
+    await page.locator("#money").evaluate((section) => section.scrollIntoView());
+    await page.locator("leeway-money[answered]:not([older])").waitFor();
+    const { stated, words } = await paper();
+    expect(stated).toEqual([]);
+    expect(words).toBe(2);
     await close();
   });
 
