@@ -107,7 +107,7 @@ describe("how far a question is", () => {
 
   it("stands beside the heading: first words stay, as close below it as elsewhere, and all can be pressed", async () => {
     const { page, troubles, close } = await served.open();
-    const ids = ["level", "money"];
+    const ids = ["contingency", "level", "money", "reach", "changes"];
     const widths = [1280, 704, 390];
     const at = async (width: number): Promise<void> => {
       await page.setViewportSize({ width, height: 900 });

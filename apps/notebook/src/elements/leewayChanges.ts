@@ -84,8 +84,9 @@ export class LeewayChanges extends AskingElement<"compare"> {
     const { keeper, kept } = this;
     if (keeper === undefined || kept === undefined) return nothing;
     const base = this.#base();
-    return html`<p class="note changes-since">${this.#since(base)}</p>
-      ${this.status()} ${this.#moved()}
+    return html`<div class="asking-line beside-heading">${this.status()}</div>
+      <p class="note changes-since">${this.#since(base)}</p>
+      ${this.#moved()}
       <form class="pin" @submit=${this.#pin}>
         <label>Name this version <input class="field text" name="pin" autocomplete="off" maxlength="80" /></label>
         <button type="submit">Pin it</button>
