@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { fillPlan } from "./support/fillPlan.ts";
 import { drawn } from "./support/notebook.ts";
 import { servedPage } from "./support/servedPage.ts";
+import { smallPlan } from "./support/smallPlan.ts";
 
 /** A machine that is busy takes its time. */
 const slow = { timeout: 60_000 };
@@ -49,6 +51,9 @@ describe("the page on paper", () => {
           .map((one) => one.textContent?.trim())
           .at(-1),
         worthALook: all(".findings li").filter(shown).length,
+        links: all(".findings a")
+          .filter(shown)
+          .map((one) => one.textContent?.slice(0, 5)),
         tall: all("figure svg")
           .map((one) => one.getBoundingClientRect().height)
           .filter((height) => height > 0),
@@ -68,11 +73,42 @@ describe("the page on paper", () => {
     expect(paper.left).toMatch(/^Left out on paper.*plan text.*register.*handing over\.$/);
     expect(paper.worthALook).toBeGreaterThan(0);
     expect(paper.pressed).toEqual([]);
+    // Words about keys and buttons have no place where there are none.
+    const said = (words: RegExp) => page.locator("main").getByText(words).filter({ visible: true }).count();
+    expect(await said(/the dotted one the date asked for\./)).toBe(1);
+    expect(await said(/Arrow keys|Escape|Details of a row|Tick what|when you pin it/)).toBe(0);
+    expect(paper.links).not.toContain("Show ");
     expect(paper.lists).toEqual(["table"]);
     expect(paper.heads).toEqual(["table-header-group"]);
     expect(paper.told).toMatch(/which decision is wanted/);
     expect(Math.max(...paper.tall)).toBeLessThan((297 - 38) * mm);
     expect(paper.wide).toEqual([]);
+    await close();
+  });
+
+  it("says once what is set aside: in the section's words, or where it is stated while there are none", async () => {
+    const { page, close } = await served.open();
+    await fillPlan(page, smallPlan);
+    const paper = async () => {
+      await page.emulateMedia({ media: "print" });
+      const said = await page.evaluate(() => ({
+        stated: [...document.querySelectorAll(".budget .entry-value")]
+          .filter((one) => (one.closest(".entry-field")?.getBoundingClientRect().height ?? 0) > 0)
+          .map((one) => getComputedStyle(one, "::before").content),
+        late: document.querySelector(".budget .late")?.getBoundingClientRect().height,
+      }));
+      const told = page.locator("leeway-money").getByText(/held by Ann Quill|reserve of EUR\s1,500/);
+      const words = await told.filter({ visible: true }).count();
+      await page.emulateMedia({ media: "screen" });
+      return { ...said, words };
+    };
+    expect(await page.locator("leeway-money[answered]").count()).toBe(0);
+    expect(await paper()).toEqual({ stated: ['"1,500"', '"Ann Quill"'], late: 0, words: 0 });
+    await page.locator("#money").evaluate((section) => section.scrollIntoView());
+    await page.locator("leeway-money[answered]:not([older])").waitFor();
+    const { stated, words } = await paper();
+    expect(stated).toEqual([]);
+    expect(words).toBe(2);
     await close();
   });
 

@@ -105,6 +105,37 @@ describe("the details of a task, by keyboard", () => {
     },
   );
 
+  it("stand level and in columns, whether typed, chosen or several lines long", async () => {
+    const { page, close } = await served.open();
+    await fillPlan(page, plan);
+    await page.locator("#task-pour .more-turn").click();
+    const form = page.locator("#task-pour .entry-form");
+    await form.waitFor();
+    const { edges, rows } = await form.evaluate((it) => {
+      const labels = [...it.querySelectorAll(".entry-field .form-label, .part-label")];
+      const box = (one: Element | null | undefined) => one?.getBoundingClientRect() ?? new DOMRect();
+      const left = box(it).left + box(it).width / 2;
+      const behind = (label: Element) =>
+        label.parentElement?.querySelector(":is(.entry-value, .part-label + .part-shape) > *");
+      return {
+        edges: labels
+          .filter((label) => box(label).left < left)
+          .map(behind)
+          .filter((one) => one !== null && one !== undefined)
+          .map((one) => Math.round(box(one).left)),
+        // Labels stand on the first line of what is behind them: where that differs they are not level.
+        rows: labels
+          .map((label) => [box(behind(label)).top, box(label).top] as const)
+          .filter(([top]) => top !== 0)
+          .map(([top, label]) => label - top),
+      };
+    });
+    expect(new Set(edges).size, String(edges)).toBe(1);
+    expect(edges.length).toBeGreaterThan(5);
+    expect(Math.max(...rows) - Math.min(...rows), String(rows)).toBeLessThan(1.5);
+    await close();
+  });
+
   it("record how far the work is", async () => {
     const { page, troubles, close } = await served.open();
     await fillPlan(page, plan);

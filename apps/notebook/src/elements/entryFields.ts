@@ -1,6 +1,6 @@
 import { formatDate } from "@leeway/charts";
 import type { Plan } from "@leeway/core";
-import { html, nothing, type TemplateResult } from "lit";
+import { html, type TemplateResult } from "lit";
 import { readChance } from "../plan/readChance.ts";
 import { readDate } from "../plan/readDate.ts";
 import type { Pending } from "../store/state.ts";
@@ -34,26 +34,28 @@ interface OneField {
 /** A labelled input of a form, its message below it. */
 export function entryField(on: FieldsOf, { path, label, of, ...one }: OneField): TemplateResult {
   const waits = on.pending.get(path);
-  return html`<div class="entry-field"><label><span class="form-label">${label}</span>${field({
-    label: `${of}: ${label.slice(0, 1).toLowerCase()}${label.slice(1)}`,
-    committed: one.committed,
-    shown: waits?.cells.value,
-    message: waits === undefined ? undefined : messageId(path),
-    kind: one.kind ?? "text",
-    wraps: one.wraps === true,
-    readonly: on.readonly,
-    commit: (text) => {
-      const cells = { value: text };
-      const result = one.read(text);
-      if ("words" in result)
-        send(on.host, "plan-refuse", { field: path, pending: { cells, words: result.words } });
-      else {
-        const edits = "edits" in result ? result.edits : [{ path, value: result.value }];
-        send(on.host, "plan-edit", { field: path, cells, edits });
-      }
+  return html`<div class="entry-field"><label><span class="form-label">${label}</span><span class="entry-value" data-text=${one.committed}>${field(
+    {
+      label: `${of}: ${label.slice(0, 1).toLowerCase()}${label.slice(1)}`,
+      committed: one.committed,
+      shown: waits?.cells.value,
+      message: waits === undefined ? undefined : messageId(path),
+      kind: one.kind ?? "text",
+      wraps: one.wraps === true,
+      readonly: on.readonly,
+      commit: (text) => {
+        const cells = { value: text };
+        const result = one.read(text);
+        if ("words" in result)
+          send(on.host, "plan-refuse", { field: path, pending: { cells, words: result.words } });
+        else {
+          const edits = "edits" in result ? result.edits : [{ path, value: result.value }];
+          send(on.host, "plan-edit", { field: path, cells, edits });
+        }
+      },
+      drop: () => send(on.host, "plan-drop", { field: path }),
     },
-    drop: () => send(on.host, "plan-drop", { field: path }),
-  })}</label>${fieldMessage(messageId(path), waits)}</div>`;
+  )}</span></label>${fieldMessage(messageId(path), waits)}</div>`;
 }
 
 /** Somebody of the plan, chosen from a list. */
@@ -61,15 +63,17 @@ export function whoField(
   on: FieldsOf,
   { path, label, of, committed }: Pick<OneField, "path" | "label" | "of" | "committed">,
 ): TemplateResult {
-  return html`<div class="entry-field"><label><span class="form-label">${label}</span><select aria-label="${of}: ${label.toLowerCase()}" ?disabled=${on.readonly}
+  const choices = whoChoices(on.plan);
+  const name = choices.find(([value]) => value === committed)?.[1] ?? committed;
+  return html`<div class="entry-field"><label><span class="form-label">${label}</span><span class="entry-value" data-text=${committed === "" ? "" : name}><select aria-label="${of}: ${label.toLowerCase()}" ?disabled=${on.readonly}
     @change=${(event: Event) => {
       if (!(event.target instanceof HTMLSelectElement)) return;
       const { value } = event.target;
       const edits = [{ path, value: value === "" ? undefined : value }];
       send(on.host, "plan-edit", { field: path, cells: { value }, edits });
-    }}>${whoChoices(on.plan).map(
+    }}>${choices.map(
       ([value, words]) => html`<option value=${value} .selected=${committed === value}>${words}</option>`,
-    )}</select></label>${nothing}</div>`;
+    )}</select></span></label></div>`;
 }
 
 export const optionalText = (text: string): Reading => ({

@@ -187,7 +187,7 @@ export class LeewayBudget extends ListsElement {
         path: `lateness.${key}`,
         unit: plan.currency,
       });
-    return html`<div class="list"><h3>What finishing late costs, beside the plan's own money</h3>
+    return html`<div class="list late"><h3>What finishing late costs, beside the plan's own money</h3>
       <div class="entry-form plain">
         ${part("perWeek", "Each week")}${part("once", "Once")}
         <div class="entry-fields">${entryField(on, {

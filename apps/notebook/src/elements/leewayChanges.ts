@@ -84,8 +84,9 @@ export class LeewayChanges extends AskingElement<"compare"> {
     const { keeper, kept } = this;
     if (keeper === undefined || kept === undefined) return nothing;
     const base = this.#base();
-    return html`<p class="note changes-since">${this.#since(base)}</p>
-      ${this.status()} ${this.#moved()}
+    return html`<div class="asking-line beside-heading">${this.status()}</div>
+      <p class="note changes-since">${this.#since(base)}</p>
+      ${this.#moved()}
       <form class="pin" @submit=${this.#pin}>
         <label>Name this version <input class="field text" name="pin" autocomplete="off" maxlength="80" /></label>
         <button type="submit">Pin it</button>
@@ -131,7 +132,7 @@ export class LeewayChanges extends AskingElement<"compare"> {
 
   #versions(keeper: Keeper, versions: readonly KeptVersion[], base: number | undefined) {
     if (versions.length === 0) {
-      return html`<p class="quiet">No earlier version is kept yet. One is kept when you pin it, save to a file, and every few minutes while you work.</p>`;
+      return html`<p class="quiet no-paper">No earlier version is kept yet. One is kept when you pin it, save to a file, and every few minutes while you work.</p>`;
     }
     const shown = this.all ? versions : versions.slice(0, listed);
     return html`<table class="levels versions">

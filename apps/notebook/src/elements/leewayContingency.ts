@@ -6,7 +6,7 @@ import { AskingElement } from "./askingElement.ts";
 /** Why this much contingency: the gap in words, split over its causes, and walked step by step. */
 export class LeewayContingency extends AskingElement<"explain"> {
   protected readonly kind = "explain";
-  protected readonly doing = "Splitting the contingency over its causes";
+  protected readonly doing = "Splitting the contingency";
 
   protected question() {
     return { kind: "explain" as const };
@@ -17,7 +17,7 @@ export class LeewayContingency extends AskingElement<"explain"> {
     const { theme } = this;
     const money = answer !== undefined && spends(answer);
     const sizes = `figures ${money ? "two" : ""}`;
-    return html`${this.status()}${
+    return html`<div class="asking-line beside-heading">${this.status()}</div>${
       answer === undefined
         ? nothing
         : html`<div class=${this.older ? "settling" : ""}>

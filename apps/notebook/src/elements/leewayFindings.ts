@@ -66,7 +66,7 @@ function names(findings: readonly ToldFinding[]): TemplateResult {
 function shows(finding: ToldFinding) {
   const { ids, says } = finding;
   if (placeOf(finding) === undefined) return nothing;
-  return way(finding, html`Show<span class="unseen"> ${ids[0]}: ${says.slice(0, 60)}</span>`);
+  return html`<span class="no-paper">${way(finding, html`Show<span class="unseen"> ${ids[0]}: ${says.slice(0, 60)}</span>`)}</span>`;
 }
 
 /** A way to the row it is about, and there to the cell that mends it. */

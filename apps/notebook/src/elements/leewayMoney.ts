@@ -18,10 +18,12 @@ export class LeewayMoney extends AskingElement<"budget"> {
   protected override render() {
     const answer = this.asked?.answer;
     const money = answer !== undefined && (answer.components.length > 0 || answer.asked !== undefined);
+    // Where no contingency of money is told of, nobody is told to hold it.
+    const saysHolder = answer?.contingency.holder === undefined || (money && answer.contingency.money > 0);
     return html`<div class="asking-line beside-heading">${this.status()}</div>${
       answer === undefined
         ? nothing
-        : html`<div class=${this.older ? "settling" : ""}>
+        : html`<div class="${this.older ? "settling" : ""} ${saysHolder ? "says-held" : ""}">
             ${money ? html`<p class="finding">${unbroken(costsWords(answer))}</p>` : moneyTables(answer)}
             ${heldWords(answer).map((sentence) => html`<p class="note">${unbroken(sentence)}</p>`)}
             <p class="note no-paper">Overheads, when money is released, what is set aside and what being late costs are <a href="#budget">stated below</a>.</p>

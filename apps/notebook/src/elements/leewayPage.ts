@@ -256,7 +256,7 @@ export class LeewayPage extends PageElement {
           ${this.#part("hand-over", "Hand over", html`<leeway-hand-over .asker=${this.asker} .plan=${state.plan} .forecast=${forecast} .text=${state.text} current=${current} theme=${theme}></leeway-hand-over>`)}
           ${this.#part("text", "Plan text", html`<leeway-plan-text .text=${state.text} .problems=${state.problems}></leeway-plan-text>`)}
           <leeway-suggest .stated=${state.stated}></leeway-suggest>
-          <p class="unseen" id="section-keys">${sectionKeyWords}</p>
+          <p class="unseen no-paper" id="section-keys">${sectionKeyWords}</p>
         </main>
         <footer>
           <h2>Run stamp</h2>
@@ -271,7 +271,7 @@ export class LeewayPage extends PageElement {
   #section(
     id: "purpose" | "people" | "work" | "register" | "commitment" | "sign-off",
     title: string,
-    note: string | TemplateResult,
+    note: "" | TemplateResult,
     errors: boolean,
   ) {
     const { state } = this;
@@ -336,9 +336,10 @@ const leftOut =
 const registerNote = html`Low, likely and high are the delay in working days. A ticked response is paid for, and its
   effect counts; what each is worth stands under <a href="#responses">Responses</a>.`;
 
-function workNote(state: NotebookState): string {
+function workNote(state: NotebookState): TemplateResult {
   const bounds = state.plan === undefined ? "" : boundsWords(state.plan);
-  return `Durations in working days unless a row says otherwise. ${bounds} A bar runs from the middle start to the middle finish of all futures (the medians); its fine line holds the finish of 8 futures in 10 (P10 to P90). A diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for. Arrow keys and Enter go from row to row; the Details of a row hold who works on it, what it costs, its dates and how far it is.`;
+  return html`Durations in working days unless a row says otherwise. ${bounds} A bar runs from the middle start to the middle finish of all futures (the medians); its fine line holds the finish of 8 futures in 10 (P10 to P90). A diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for.
+    <span class="no-paper">Arrow keys and Enter go from row to row; the Details of a row hold who works on it, what it costs, its dates and how far it is.</span>`;
 }
 
 function outline(state: NotebookState, findings: readonly ToldFinding[] | undefined): OutlineEntry[] {

@@ -33,7 +33,7 @@ export class LeewayReach extends AskingElement<"reach"> {
   sum: Wish | undefined;
 
   protected readonly kind = "reach";
-  protected readonly doing = "Trying combinations of responses, scope and people";
+  protected readonly doing = "Trying combinations";
 
   /** What is asked for by now: the reader's wish where it can be read, else the plan's. */
   #wishes(): { finishBy?: string; sum?: number } {
@@ -66,7 +66,8 @@ export class LeewayReach extends AskingElement<"reach"> {
     };
     const none = this.question() === undefined;
     const money = wishes.sum !== undefined || this.sum !== undefined || namesMoney(plan, this.forecast);
-    return html`<div class="states wishes">
+    return html`<div class="asking-line beside-heading">${none ? nothing : this.status()}</div>
+      <div class="states wishes">
         ${this.#field("Finish by", "a date", "date", shown.by, this.by, "by", readDate)}
         ${
           money
@@ -76,7 +77,7 @@ export class LeewayReach extends AskingElement<"reach"> {
             : nothing
         }
       </div>
-      ${none ? html`<p class="quiet">Name a date${money ? " or a sum" : ""} to see what it would take.</p>` : this.status()}
+      ${none ? html`<p class="quiet">Name a date${money ? " or a sum" : ""} to see what it would take.</p>` : nothing}
       ${answer === undefined || none ? nothing : this.#answer(answer)}`;
   }
 

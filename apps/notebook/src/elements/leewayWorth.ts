@@ -73,13 +73,14 @@ export class LeewayWorth extends AskingElement<"responses"> {
       ? ({ given }: ResponseWorth) => worthWords(round(given.netWorth), currency)
       : ({ given }: ResponseWorth) => daysWords(-given.workingDays);
     return html`<fieldset class="adopt">
-        <legend>Tick what you adopt</legend>
+        <legend><span class="no-paper">Tick what you adopt</span><span class="on-paper">Adopted where ticked</span></legend>
         ${repeat(this.#ranked(answer), keyOf, (response) => this.#choice(plan, response, worth(response)))}
       </fieldset>
       ${
         responsesSpend(answer)
           ? html`<p class="note">Net is an average over all futures: money saved, days late priced in, less what the
-              response costs. A tick moves the committed date and sum by figures of their own; the answer says them.</p>`
+              response costs. <span class="no-paper">A tick moves the committed date and sum by figures of their own; the answer says
+              them.</span></p>`
           : nothing
       }`;
   }
