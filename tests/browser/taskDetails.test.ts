@@ -148,7 +148,10 @@ describe("the details of a task, by keyboard", () => {
     // What was entered first waits for what it needs, and no longer.
     await type("Dig the trench: started", "1 Feb 2027");
     await type("Dig the trench: what remains: likely, in working days", "2");
-    await expect.poll(() => row.locator(".entry-form .message").count(), slow).toBe(1);
+    await expect.poll(() => row.locator(".entry-form .message").count(), slow).toBe(2);
+    expect((await row.locator(".entry-form .message").allTextContents()).join(" ")).toContain(
+      "Fill in “Whole plan as of”",
+    );
     expect((await document()).tasks[0].started).toBeUndefined();
     await type("Dig the trench: whole plan as of", "3 Feb 2027");
     await expect.poll(async () => (await document()).statusDate, slow).toBe("2027-02-03");

@@ -10,7 +10,11 @@ export function fieldMessage(id: string, pending: Pending | undefined): Template
 
 /** Keys of the document by what the page calls their fields; those it has no field for stand as they are written. */
 export function namedFields(words: string): (string | TemplateResult)[] {
-  return words.split("`").map((part, at) => {
+  // A field of the page is there already: it is filled in, not added.
+  const said = words.replace(/\bAdd `([^`]+)`/g, (all, key) =>
+    fieldName(key) === undefined ? all : `Fill in \`${key}\``,
+  );
+  return said.split("`").map((part, at) => {
     if (at % 2 === 0) return part;
     const name = fieldName(part);
     return name === undefined ? html`<code dir="auto">${part}</code>` : `“${name}”`;
