@@ -184,6 +184,32 @@ describe("where things stand", () => {
     expect(await violations(page, ".outline")).toEqual([]);
   });
 
+  it.each([1160, 1000, 800, 640])(
+    "the buttons of a row cover none of its words, and its details can be pressed: %i px",
+    async (width) => {
+      await at(width);
+      for (const row of ["#task-finishes", "#task-strip-out", "#task-inspection-passed"]) {
+        await toMiddle(page.locator(row));
+        await page.locator(`${row} .name`).hover({ position: { x: 5, y: 10 } });
+        await page.locator(`${row} .row-tools`).waitFor();
+        const covered = await page.locator(`${row} .after`).evaluate((after) => {
+          const tools = after.querySelector(".row-tools")?.getBoundingClientRect() ?? new DOMRect();
+          return [...after.children]
+            .filter((one) => !one.matches(".row-tools") && one.textContent !== "")
+            .filter((one) => {
+              const { left, right, top, bottom } = one.getBoundingClientRect();
+              return (
+                left < tools.right && tools.left < right && top < tools.bottom - 1 && tools.top < bottom - 1
+              );
+            })
+            .map((one) => one.className);
+        });
+        expect(covered, row).toEqual([]);
+        expect(await uncovered(page.locator(`${row} .more-turn`))).toBe(true);
+      }
+    },
+  );
+
   it("what is wrong is said beside its field, and the line that stays says that it waits", async () => {
     await at(1280);
     const chance = page.locator("#register .field").first();

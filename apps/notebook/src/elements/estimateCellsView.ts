@@ -71,6 +71,13 @@ export function estimateInputs(options: EstimateCellsOptions): TemplateResult[] 
   );
 }
 
+/** What each of the three cells is, where they stand below each other; outcomes have the middle one. */
+export function lineLabels(estimate: Estimate | undefined, unit = ""): string[] {
+  return estimate?.kind === "outcomes"
+    ? ["", `Outcomes${unit}`, ""]
+    : [`Low${unit}`, `Likely${unit}`, `High${unit}`];
+}
+
 /** An estimate by outcomes in words: "3 working days (60 %), 5 working days (40 %)". */
 export function outcomesWords(estimate: Estimate, unit: string): TemplateResult | typeof nothing {
   if (estimate.kind !== "outcomes") return nothing;

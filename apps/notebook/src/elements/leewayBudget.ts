@@ -5,7 +5,7 @@ import { findTasks } from "../plan/findTasks.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { dateText, entryField, optionalDate, optionalText, whoField } from "./entryFields.ts";
-import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
+import { estimateInputs, lineLabels, outcomesWords } from "./estimateCellsView.ts";
 import { estimatePart } from "./estimatePart.ts";
 import { type Column, ListsElement, needed, type Reading } from "./listsElement.ts";
 
@@ -40,6 +40,7 @@ export class LeewayBudget extends ListsElement {
       size: "short",
       span: 3,
       committed: () => "",
+      labels: ({ perDay: estimate }) => lineLabels(estimate, `, ${plan.currency} a day`),
       cells: (overhead, path, row, column) => {
         const own = `${path}.perDay`;
         const inputs = estimateInputs({

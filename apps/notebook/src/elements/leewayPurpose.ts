@@ -6,7 +6,7 @@ import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { entryField } from "./entryFields.ts";
-import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
+import { estimateInputs, lineLabels, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { keepTyping } from "./keepTyping.ts";
@@ -152,6 +152,7 @@ export class LeewayPurpose extends ListsElement {
       size: "short",
       span: 3,
       committed: () => "",
+      labels: ({ amount, quantity }) => lineLabels(amount ?? quantity),
       cells: (benefit, path, row, column) => {
         const estimate = benefit.amount ?? benefit.quantity;
         const own = `${path}.${benefit.amount === undefined ? "quantity" : "amount"}`;

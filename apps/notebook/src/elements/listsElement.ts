@@ -40,6 +40,8 @@ export interface Column<T> {
   /** The cells themselves, where one field does not do; as many as `span` says. */
   cells?: (item: T, path: string, row: number, column: number) => readonly TemplateResult[];
   span?: number;
+  /** What each of those cells is, where it stands by itself; otherwise the heading. */
+  labels?: (item: T) => readonly string[];
 }
 
 export interface ListSpec<T> {
@@ -182,12 +184,13 @@ export abstract class ListsElement extends LongElement {
       const from = column;
       column += one.span ?? 1;
       const label = cellLabel(one.heading);
+      const labels = one.labels?.(item);
       if (one.cells !== undefined)
         return one
           .cells(item, path, at, from)
           .map(
-            (cell) =>
-              html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""}" ?data-tools=${tools}>${label}${cell}</td>`,
+            (cell, at) =>
+              html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""}" ?data-tools=${tools}>${labels === undefined ? label : cellLabel(labels[at])}${cell}</td>`,
           );
       const own = fieldOf(one.key);
       const waits = this.pending.get(own);

@@ -165,6 +165,7 @@ summary{min-height:24px;font-family:var(--sans);cursor:pointer}
 .listed,.listed tbody,.listed tr,.listed th,.listed td{display:block}.listed thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .listed tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(7rem,1fr));gap:.1rem .75rem;border-bottom:1px solid var(--hairline);padding:.35rem 0}
 .listed th,.listed td{border:0;padding:0}.listed th,.listed .long{grid-column:1/-1}.listed th{font-weight:650}
+.listed td:empty{display:none}
 .listed td::before{content:attr(data-head) " ";color:var(--quiet);margin-inline-end:.25rem}}
 ${darkDrawings()}
 @media print{.mover,.line,details:not([open]){display:none}.answer{font-size:15pt}}
