@@ -45,7 +45,11 @@ export function taskDetails(on: TaskDetails): TemplateResult {
       point
         ? nothing
         : html`<h3>Who works on it</h3>
-          ${peoplePicker(on)}`
+          ${peoplePicker(on)}
+          <p class="quiet">Where tasks need the same people at once, the higher priority goes first; empty is 0.</p>
+          <div class="entry-fields">
+            ${own("priority", "Priority", task.priority === 0 ? "" : String(task.priority), optionalPriority, "number")}
+          </div>`
     }
     <h3>What it costs</h3>
     ${part("cost", `Cost, ${plan.currency}`, plan.currency)}
@@ -107,3 +111,5 @@ function durationOf({ task, path }: TaskDetails) {
 
 const optionalMoney = (text: string): Reading =>
   text.trim() === "" ? { value: undefined } : readNumber(text, "a sum of money", "12,000");
+const optionalPriority = (text: string): Reading =>
+  text.trim() === "" ? { value: undefined } : readNumber(text, "a number", "1, or -1 for what can wait");

@@ -45,6 +45,9 @@ const fields: Readonly<Record<string, string>> = {
   finished: "Finished",
   remaining: "What remains",
   spent: "Spent so far",
+  share: "Share of their time",
+  along: "Their absences do not hold it up",
+  priority: "Priority",
 };
 
 /** What the page calls a key of the document; undefined where it has no field for it. */
