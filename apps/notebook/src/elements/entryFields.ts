@@ -33,6 +33,8 @@ interface OneField extends Labelled {
   /** It goes on in further lines where it is longer than its field. */
   wraps?: true;
   read: (text: string) => Reading;
+  /** Words below it that belong to it. */
+  note?: string;
   /** An entry as it is written down. */
   tidy?: (text: string) => string;
 }
@@ -45,6 +47,7 @@ export function entryField(on: FieldsOf, { path, label, of, ...one }: OneField):
     committed: one.committed,
     shown: waits?.cells.value,
     message: waits === undefined ? undefined : messageId(path),
+    note: one.note === undefined ? undefined : `note-${messageId(path)}`,
     kind: one.kind ?? "text",
     wraps: one.wraps === true,
     readonly: on.readonly,
@@ -60,7 +63,7 @@ export function entryField(on: FieldsOf, { path, label, of, ...one }: OneField):
       }
     },
     drop: () => send(on.host, "plan-drop", { field: path }),
-  })}</label>${fieldMessage(messageId(path), waits)}</div>`;
+  })}</label>${one.note === undefined ? nothing : html`<p class="quiet" id="note-${messageId(path)}">${one.note}</p>`}${fieldMessage(messageId(path), waits)}</div>`;
 }
 
 /** One of several, chosen from a list; its message below it where the plan refuses it. An empty value takes it out. */
@@ -72,17 +75,20 @@ export function chosenField(
     of,
     committed,
     choices,
+    said = inSentence(label),
     edits = (value) => [{ path, value: value === "" ? undefined : value }],
   }: Labelled & {
     committed: string;
     /** Value and words. */
     choices: readonly (readonly [string, string])[];
+    /** What it is, for those who listen, where the label goes on in the choice. */
+    said?: string;
     edits?: (value: string) => readonly Edit[];
   },
 ): TemplateResult {
   const waits = on.pending.get(path);
   const chosen = waits?.cells.value ?? committed;
-  return html`<div class="entry-field"><label><span class="form-label">${label}</span><select aria-label="${of}: ${inSentence(label)}"
+  return html`<div class="entry-field"><label><span class="form-label">${label}</span><select aria-label="${of}: ${said}"
     aria-invalid=${waits === undefined ? nothing : "true"} aria-describedby=${waits === undefined ? nothing : messageId(path)}
     ?disabled=${on.readonly} @change=${(event: Event) => {
       if (!(event.target instanceof HTMLSelectElement)) return;
