@@ -50,13 +50,15 @@ export interface ListSpec<T> {
   title: string;
   /** Its rows come and go elsewhere. */
   fixed?: true;
+  /** Keys of its items that are stated, and wait, outside its rows. */
+  elsewhere?: readonly string[];
   /** What such a list is for, in one sentence, while it is empty. */
   empty: string;
   items: readonly T[];
   name: (item: T) => string;
   columns: readonly Column<T>[];
   /** The inputs of a new row: the first is its name. */
-  asks: readonly { key: string; label: string; kind?: "number"; suggest?: "who" }[];
+  asks: readonly { key: string; label: string; kind?: "number"; suggest?: "who" | "tasks" }[];
   /** The new item, or what is missing in which input. */
   make: (
     cells: Record<string, string>,
@@ -110,12 +112,14 @@ export abstract class ListsElement extends LongElement {
     name: (path) => this.#nameAt(path),
   });
 
+  /** Names of the rows of a list whose items have none of their own, as they were last drawn. */
+  #named = new Map<string, readonly string[]>();
+
   #nameAt(path: string): string {
     const [list, at] = placeIn(path);
     const item = listAt(this.stated, list)[at];
-    return String(
-      typeof item === "string" ? item : (data(item).name ?? data(item).statement ?? data(item).id ?? ""),
-    );
+    const own = typeof item === "string" ? item : (data(item).name ?? data(item).statement ?? data(item).id);
+    return String(own ?? this.#named.get(list)?.[at] ?? "");
   }
 
   protected toldLine(): TemplateResult {
@@ -137,6 +141,7 @@ export abstract class ListsElement extends LongElement {
   protected list<T>(spec: ListSpec<T>): TemplateResult {
     const { path, title, items, columns, one } = spec;
     const open = this.draft?.path === path;
+    this.#named.set(path, items.map(spec.name));
     const table = html`<table class="list-table ${spec.fixed ? "" : "moves"}" role="table" @keydown=${tableKeys}>
       <thead role="rowgroup"><tr role="row">${columns.map(
         ({ heading, kind, span, size }) =>
@@ -207,10 +212,12 @@ export abstract class ListsElement extends LongElement {
         html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""} ${sole}" ?data-tools=${tools} data-text=${printed(one, item)}>${label}${input}</td>`,
       ];
     });
-    const waiting = [...this.pending].filter(([own]) =>
-      spec.columns.some(
-        ({ key, span }) => own === fieldOf(key) || (span !== undefined && own.startsWith(`${path}.`)),
-      ),
+    const waiting = [...this.pending].filter(
+      ([own]) =>
+        !spec.elsewhere?.some((key) => own === fieldOf(key)) &&
+        spec.columns.some(
+          ({ key, span }) => own === fieldOf(key) || (span !== undefined && own.startsWith(`${path}.`)),
+        ),
     );
     return html`<tr role="row" id=${spec.fixed ? nothing : rowId(path)} data-item=${spec.fixed ? nothing : path} class=${waiting.length > 0 ? "waits" : ""}>
       ${cells}
