@@ -166,6 +166,9 @@ phases:`,
     await expect.poll(() => finish.textContent(), slow).not.toBe(before);
     await choose("calendar", "");
     await expect.poll(async () => (await read(1)()).calendar, slow).toBeUndefined();
+    // Six days do not fit between two weekends: no plan could be computed, and nothing be entered any more.
+    await choose("not across a day off of", "weekdays");
+    await page.locator("#task-pour .message", { hasText: "takes up to 6 working days" }).waitFor();
     await choose("not across a day off of", "harbour");
     await choose("the cost falls due", "start");
     await choose("delivers", "hall");

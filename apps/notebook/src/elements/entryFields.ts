@@ -76,6 +76,7 @@ export function chosenField(
     committed,
     choices,
     said = inSentence(label),
+    refuses = () => undefined,
     edits = (value) => [{ path, value: value === "" ? undefined : value }],
   }: Labelled & {
     committed: string;
@@ -83,6 +84,8 @@ export function chosenField(
     choices: readonly (readonly [string, string])[];
     /** What it is, for those who listen, where the label goes on in the choice. */
     said?: string;
+    /** Why a choice cannot be, in words. */
+    refuses?: (value: string) => string | undefined;
     edits?: (value: string) => readonly Edit[];
   },
 ): TemplateResult {
@@ -93,7 +96,10 @@ export function chosenField(
     ?disabled=${on.readonly} @change=${(event: Event) => {
       if (!(event.target instanceof HTMLSelectElement)) return;
       const { value } = event.target;
+      const words = refuses(value);
       if (value === committed) send(on.host, "plan-drop", { field: path });
+      else if (words !== undefined)
+        send(on.host, "plan-refuse", { field: path, pending: { cells: { value }, words } });
       else send(on.host, "plan-edit", { field: path, cells: { value }, edits: edits(value) });
     }}>${choices.map(
       ([value, words]) => html`<option value=${value} .selected=${chosen === value}>${words}</option>`,

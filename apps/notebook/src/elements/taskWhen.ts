@@ -1,4 +1,4 @@
-import type { Plan, Task } from "@leeway/core";
+import type { CalendarDefinition, Plan, Task } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
 import { statedAt } from "../plan/stated.ts";
 import {
@@ -50,6 +50,7 @@ export function taskWhen(on: OfTask): TemplateResult {
               of,
               committed: task.unbroken ?? "",
               choices: [["", "none"], ...calendars],
+              refuses: (name) => tooLong(task, plan.calendars.get(name)),
             })
           : nothing
       }
@@ -112,4 +113,16 @@ export function costDue(on: OfTask): TemplateResult | typeof nothing {
 /** A calendar by its name; those that always exist in words. */
 function calendarName(name: Plan["calendar"]): string {
   return name === "weekdays" ? "Monday to Friday" : name === "every-day" ? "every day" : name;
+}
+
+const week = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"] as const;
+
+/** Why a task does not fit between two days off that come round each week: no plan could be computed with it. */
+function tooLong({ name, duration }: Task, calendar: CalendarDefinition | undefined): string | undefined {
+  if (calendar === undefined || duration?.unit !== "days" || calendar.workdays.length === week.length) return;
+  const days = duration.kind === "range" ? duration.high : duration.kind === "fixed" ? duration.value : 0;
+  const works = [...week, ...week].map((day) => (calendar.workdays.includes(day) ? "w" : " ")).join("");
+  const most = Math.max(...works.split(" ").map((run) => run.length));
+  if (days <= most) return;
+  return `“${name}” takes up to ${days} working days, and “${calendarName(calendar.name)}” has a day off after ${most}. Choose another calendar, or make it two tasks.`;
 }
