@@ -328,7 +328,7 @@ export class LeewayPage extends PageElement {
 
 /** Said on paper only. */
 const leftOut =
-  "Left out on paper, and to be found on the page: the plan text, the tables behind the charts, the details of tasks, owner, dates and effects under each row of the register, who answers for single tasks, earlier versions, and what is for handing over.";
+  "Left out on paper, and to be found on the page: the plan text, the tables behind the charts, the details of tasks and of benefits, spans to watch and estimates that move together, owner, dates and effects under each row of the register, who answers for single tasks, earlier versions, and what is for handing over.";
 
 const registerNote = html`Low, likely and high are the delay in working days. A ticked response is paid for, and its
   effect counts; what each is worth stands under <a href="#responses">Responses</a>.`;
