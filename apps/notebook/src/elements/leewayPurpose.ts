@@ -193,7 +193,7 @@ export class LeewayPurpose extends ListsElement {
     return html`${appraisalFields(on)}${
       plan.benefits.length === 0
         ? nothing
-        : html`<details class="by-task" .open=${open} @toggle=${({ target }: Event) => {
+        : html`<details class="more-said" .open=${open} @toggle=${({ target }: Event) => {
             if (!(target instanceof HTMLDetailsElement)) return;
             this.more = target.open;
             if (waits) target.open = true;

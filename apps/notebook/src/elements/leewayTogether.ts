@@ -19,7 +19,7 @@ export class LeewayTogether extends ListsElement {
     // What was entered there and waits is not hidden.
     const waits = [...this.pending.keys()].some((field) => /^(intervals|correlations)\b/.test(field));
     const open = this.open || waits;
-    return html`<details class="by-task" .open=${open} @toggle=${({ target }: Event) => {
+    return html`<details class="more-said" .open=${open} @toggle=${({ target }: Event) => {
       if (!(target instanceof HTMLDetailsElement)) return;
       this.open = target.open;
       if (waits) target.open = true;
