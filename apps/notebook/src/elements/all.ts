@@ -28,6 +28,7 @@ import "./leewayStamp.ts";
 import "./leewaySuggest.ts";
 import "./leewayTasks.ts";
 import "./leewayTexts.ts";
+import "./leewayTogether.ts";
 import "./leewayTornado.ts";
 import "./leewayWorth.ts";
 

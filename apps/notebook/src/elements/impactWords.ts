@@ -11,16 +11,18 @@ export function impactWords(entry: Risk | Assumption, plan: Plan): string {
     const where = impact.phase ?? impact.tasks.map((id) => names.get(id) ?? id).join(", ");
     const what: string[] = [];
     // The first delay of an entry has its own cells.
-    if (impact.delay !== undefined && delays++ > 0) what.push(`delay ${range(impact.delay)} working days`);
-    if (impact.factor !== undefined) what.push(`duration times ${range(impact.factor)}`);
-    if (impact.wait !== undefined) what.push(`waits ${range(impact.wait)} working days`);
-    if (impact.cost !== undefined) what.push(`costs ${range(impact.cost, plan.currency)}`);
+    if (impact.delay !== undefined && delays++ > 0)
+      what.push(`delay ${estimateRange(impact.delay)} working days`);
+    if (impact.factor !== undefined) what.push(`duration times ${estimateRange(impact.factor)}`);
+    if (impact.wait !== undefined) what.push(`waits ${estimateRange(impact.wait)} working days`);
+    if (impact.cost !== undefined) what.push(`costs ${estimateRange(impact.cost, plan.currency)}`);
     parts.push([where, ...what].filter((part) => part !== "").join("; "));
   }
   return parts.length === 0 ? "No effect of its own: listed to be watched." : unbroken(parts.join(" / "));
 }
 
-function range(estimate: Estimate, currency?: string): string {
+/** The ends of an estimate in words; without a currency the unit is for whoever says it. */
+export function estimateRange(estimate: Estimate, currency?: string): string {
   const say = (value: number): string =>
     currency === undefined ? String(value) : formatMoney(value, currency);
   switch (estimate.kind) {

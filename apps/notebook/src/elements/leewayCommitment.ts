@@ -8,6 +8,7 @@ import {
 } from "@leeway/charts";
 import type { Forecast, LevelReading, Plan } from "@leeway/core";
 import { html, nothing } from "lit";
+import { findTasks } from "../plan/findTasks.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import type { Pending } from "../store/state.ts";
@@ -15,18 +16,19 @@ import { roundMoney, spends, withSum } from "../words/answerWords.ts";
 import { readContingencyWords, readingOf } from "../words/levelWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { send } from "./events.ts";
-import { field } from "./field.ts";
+import { field, type Suggests } from "./field.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { LongElement } from "./longElement.ts";
 
 type Reading = { value: unknown } | { words: string };
 
 interface Asked {
-  key: "confidence" | "finishBy" | "budget";
+  key: "finishOf" | "confidence" | "finishBy" | "budget";
   label: string;
   unit: string;
   committed: string;
-  kind: "number" | "date";
+  kind: "text" | "number" | "date";
+  suggest?: Suggests;
   read: (text: string) => Reading;
 }
 
@@ -71,11 +73,12 @@ export class LeewayCommitment extends LongElement {
         shown: waiting?.cells.value,
         message: waiting === undefined ? undefined : message,
         kind: one.kind,
+        ...(one.suggest === undefined ? {} : { suggest: one.suggest }),
         readonly: this.readonly,
         commit: (text) => this.#commit(path, text, one.read),
         drop: () => send(this, "plan-drop", { field: path }),
       })}
-      <span class="line-unit" aria-hidden="true">${one.kind === "date" ? "" : one.unit}</span>
+      ${one.kind === "text" ? nothing : html`<span class="line-unit" aria-hidden="true">${one.kind === "date" ? "" : one.unit}</span>`}
       ${fieldMessage(message, waiting)}
     </div>`;
   }
@@ -92,7 +95,7 @@ export class LeewayCommitment extends LongElement {
 }
 
 function asked(plan: Plan): Asked[] {
-  const { confidence, finishBy, budget } = plan.commitment;
+  const { confidence, finishBy, budget, finishOf } = plan.commitment;
   return [
     {
       key: "confidence",
@@ -125,6 +128,22 @@ function asked(plan: Plan): Asked[] {
       kind: "number",
       read: (text) =>
         text.trim() === "" ? { value: undefined } : readNumber(text, `a sum in ${plan.currency}`, "640000"),
+    },
+    {
+      key: "finishOf",
+      label: "Whose finish; empty: the whole plan's",
+      unit: "a task by its name",
+      committed:
+        finishOf === undefined ? "" : (plan.tasks.find(({ id }) => id === finishOf)?.name ?? finishOf),
+      kind: "text",
+      suggest: { of: "tasks" },
+      read: (text) => {
+        const found = findTasks(text, plan.tasks);
+        if ("words" in found) return found;
+        return found.ids.length > 1
+          ? { words: "One finish is committed to. Name one task, or none for the whole plan." }
+          : { value: found.ids[0] };
+      },
     },
   ];
 }

@@ -285,6 +285,8 @@ export class LeewayPage extends PageElement {
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-people>`,
       work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} .ends=${openEnds(this.findings)} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
+        <leeway-together .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
+        .pending=${state.pending} ?readonly=${errors}></leeway-together>
         <leeway-interview .plan=${state.plan} .stated=${state.stated} .pending=${state.pending} ?readonly=${errors}></leeway-interview>`,
       register: () => html`<leeway-register .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-register>`,
@@ -331,7 +333,7 @@ export class LeewayPage extends PageElement {
 
 /** Said on paper only. */
 const leftOut =
-  "Left out on paper, and to be found on the page: the plan text, the tables behind the charts, the details of tasks, owner, dates and effects under each row of the register, who answers for single tasks, earlier versions, and what is for handing over.";
+  "Left out on paper, and to be found on the page: the plan text, the tables behind the charts, the details of tasks and of benefits, spans to watch and estimates that move together, owner, dates and effects under each row of the register, who answers for single tasks, earlier versions, and what is for handing over.";
 
 const registerNote = html`Low, likely and high are the delay in working days. A ticked response is paid for, and its
   effect counts; what each is worth stands under <a href="#responses">Responses</a>.`;
@@ -339,7 +341,7 @@ const registerNote = html`Low, likely and high are the delay in working days. A 
 function workNote(state: NotebookState): TemplateResult {
   const bounds = state.plan === undefined ? "" : boundsWords(state.plan);
   return html`Durations in working days unless a row says otherwise. ${bounds} A bar runs from the middle start to the middle finish of all futures (the medians); its fine line holds the finish of 8 futures in 10 (P10 to P90). A diamond is the plan as written. The line through all rows is the committed date, the dotted one the date asked for.
-    <span class="no-paper">Arrow keys and Enter go from row to row; the Details of a row hold who works on it, what it costs, its dates and how far it is.</span>`;
+    <span class="no-paper">Arrow keys and Enter go from row to row; the Details of a row hold who works on it, how it waits for others, what it costs, its dates and how far it is.</span>`;
 }
 
 function outline(state: NotebookState, findings: readonly ToldFinding[] | undefined): OutlineEntry[] {
@@ -351,16 +353,20 @@ function outline(state: NotebookState, findings: readonly ToldFinding[] | undefi
     { id: "futures", name: "Futures", waiting: 0 },
     { id: "drivers", name: "Drivers", waiting: 0 },
     { id: "contingency", name: "Contingency", waiting: 0 },
-    { id: "purpose", name: "Purpose", waiting: waiting("title", "start", "purpose", "benefits") },
+    {
+      id: "purpose",
+      name: "Purpose",
+      waiting: waiting("title", "start", "currency", "purpose", "benefits", "appraisal"),
+    },
     { id: "people", name: "People", waiting: waiting("people", "respectCapacity", "stakeholders", "phases") },
     { id: "calendar", name: "Calendar", waiting: waiting("calendar") },
-    { id: "work", name: "Work", waiting: waiting("tasks", "statusDate") },
+    { id: "work", name: "Work", waiting: waiting("tasks", "statusDate", "intervals", "correlations") },
     { id: "register", name: "Register", waiting: waiting("risks", "assumptions") },
     { id: "responses", name: "Responses", waiting: 0 },
     {
       id: "commitment",
       name: "Commitment",
-      waiting: waiting("commitment.confidence", "commitment.finishBy", "commitment.budget"),
+      waiting: waiting("commitment.confidence", "commitment.finish", "commitment.budget"),
     },
     { id: "level", name: "Why this level", waiting: 0 },
     {

@@ -5,12 +5,14 @@ import { findTasks } from "../plan/findTasks.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { unbroken } from "../words/unbroken.ts";
+import { appraisalFields } from "./appraisalFields.ts";
+import { benefitDetails, moreOfBenefit } from "./benefitDetails.ts";
 import { entryField } from "./entryFields.ts";
 import { estimateInputs, lineLabels, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
 import { fieldMessage } from "./fieldMessage.ts";
 import { keepTyping } from "./keepTyping.ts";
-import { type Column, ListsElement, needed, whoChoices } from "./listsElement.ts";
+import { type Column, ListsElement, needed, type Reading, whoChoices } from "./listsElement.ts";
 import { qualityList } from "./qualityList.ts";
 
 const every = [
@@ -23,13 +25,17 @@ const every = [
 
 /** Why the plan is made: problem, goals, what is in and out, what it brings; and what that is worth. */
 export class LeewayPurpose extends ListsElement {
+  static override properties = { ...ListsElement.properties, more: { state: true } };
+  /** What the rows of benefits have no room for is open. */
+  more = false;
+
   protected override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
     return html`${this.#frame(plan)}${this.#problem(plan)}${this.#goals(plan)}
-      <div class="cell halves">${this.#scopeIn(plan)}${this.#scopeOut(plan)}</div>
+      <div class="cell halves">${this.#scopeIn(plan)}${this.#scopeOut(plan)}${this.#constraints(plan)}</div>
       ${this.list(qualityList(plan))}
-      ${this.#benefits(plan)}
+      ${this.#benefits(plan)} ${this.#more(plan)}
       <div class="worth ${this.fading ? "settling" : ""}">${worth(plan, this.forecast)}</div>
       ${this.toldLine()}`;
   }
@@ -40,6 +46,15 @@ export class LeewayPurpose extends ListsElement {
     return html`<div class="entry-form plain entry-fields">
       ${entryField(on, { path: "title", label: "Title", of: "The plan", committed: plan.title, read: needed("A plan needs a title.") })}
       ${entryField(on, { path: "start", label: "Work can begin on", of: "The plan", committed: formatDate(plan.start), kind: "date", read: readDate })}
+      ${entryField(on, {
+        path: "currency",
+        label: "Currency",
+        of: "The plan",
+        committed: plan.currency,
+        note: "Its code in three letters. Another one names every sum anew; none is converted.",
+        tidy: (text) => text.trim().toUpperCase(),
+        read: readCurrency,
+      })}
     </div>`;
   }
 
@@ -143,6 +158,52 @@ export class LeewayPurpose extends ListsElement {
     });
   }
 
+  #constraints(plan: Plan) {
+    return this.list<string>({
+      path: "purpose.constraints",
+      one: "constraint",
+      adds: "Add what cannot be changed",
+      title: "What cannot be changed",
+      empty: "Nothing yet: a date, a sum, a rule or a place that stays whatever is planned.",
+      items: plan.purpose.constraints,
+      name: (text) => text,
+      columns: [
+        {
+          key: "",
+          heading: "What stays",
+          committed: (text) => text,
+          read: needed("Write what cannot be changed, or remove the row."),
+        },
+      ],
+      asks: [{ key: "text", label: "What cannot be changed" }],
+      make: ({ text = "" }) =>
+        text.trim() === "" ? { cell: "text", words: "Write what cannot be changed." } : { item: text.trim() },
+    });
+  }
+
+  /** How benefits are weighed, and what their rows have no room for; the latter made once it is asked for. */
+  #more(plan: Plan) {
+    if (plan.benefits.length === 0 && plan.appraisal === undefined) return nothing;
+    const on = { host: this, plan, stated: this.stated, pending: this.pending, readonly: this.readonly };
+    // What was entered there and waits is not hidden.
+    const waits = [...this.pending.keys()].some((field) =>
+      moreOfBenefit.some((key) => /^benefits\[\d+\]\.(.*)$/.exec(field)?.[1] === key),
+    );
+    const open = this.more || waits;
+    return html`${appraisalFields(on)}${
+      plan.benefits.length === 0
+        ? nothing
+        : html`<details class="more-said" .open=${open} @toggle=${({ target }: Event) => {
+            if (!(target instanceof HTMLDetailsElement)) return;
+            this.more = target.open;
+            if (waits) target.open = true;
+          }}>
+      <summary>More of each benefit: its sort, owner, how it comes and how long it lasts</summary>
+      ${open ? html`<div class="entry-form plain">${plan.benefits.map((one, at) => benefitDetails(on, one, `benefits[${at}]`))}</div>` : nothing}
+    </details>`
+    }`;
+  }
+
   #benefits(plan: Plan) {
     const tasks = new Map(plan.tasks.map((task) => [task.id, task.name]));
     const amount: Column<Benefit> = {
@@ -178,6 +239,7 @@ export class LeewayPurpose extends ListsElement {
     return this.list<Benefit>({
       path: "benefits",
       one: "benefit",
+      elsewhere: moreOfBenefit,
       title: "Benefits",
       empty: "No benefit yet: what the work brings, as a low, likely and high amount, and from when.",
       items: plan.benefits,
@@ -243,6 +305,13 @@ export class LeewayPurpose extends ListsElement {
       },
     });
   }
+}
+
+function readCurrency(text: string): Reading {
+  if (text.trim() === "") return { value: undefined };
+  return /^[A-Z]{3}$/.test(text)
+    ? { value: text }
+    : { words: "A currency is written by its code of three letters. Write EUR, or GBP." };
 }
 
 /** What the benefits come to against the cost, as the forecast has it. */

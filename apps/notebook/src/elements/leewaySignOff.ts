@@ -68,14 +68,6 @@ export class LeewaySignOff extends ListsElement {
       ${this.toldLine()}`;
   }
 
-  protected override nameOf(list: string, at: number): string | undefined {
-    const { plan } = this;
-    if (list === "objections") return plan?.objections[at]?.text;
-    if (list === "changes") return plan?.changes[at]?.what;
-    const who = list === "approvals" ? plan?.approvals[at]?.who : undefined;
-    return [...(plan?.stakeholders ?? []), ...(plan?.people ?? [])].find(({ id }) => id === who)?.name;
-  }
-
   #promised(): string {
     const { forecast } = this;
     if (forecast === undefined) return "";

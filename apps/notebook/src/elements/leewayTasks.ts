@@ -23,8 +23,8 @@ import { saysOther } from "./openEnds.ts";
 import { RowStops } from "./rowStops.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
-import { taskDetails } from "./taskDetails.ts";
 import { taskFollows, timeAxis } from "./taskFollows.ts";
+import { TaskForms } from "./taskForms.ts";
 
 /** The unit the section's heading names; a row says so when its own is another. */
 const usual = "working days";
@@ -59,7 +59,6 @@ export class LeewayTasks extends LongElement {
     ends: { attribute: false, hasChanged: saysOther },
     told: { state: true },
     draft: { state: true },
-    open: { state: true },
   };
   plan: Plan | undefined;
   stated: unknown;
@@ -74,8 +73,7 @@ export class LeewayTasks extends LongElement {
   told = "";
   /** A new row: where it is to go, and what is missing in it. It is part of the plan once it can be read. */
   draft: { at: number; phase: string | undefined; words?: string } | undefined;
-  /** Ids of the tasks whose details are open. */
-  open: ReadonlySet<string> = new Set();
+  #forms = new TaskForms(this);
   #rows = rowsAtOnce;
   #tools = new RowTools(this, {
     move: (path, by) => this.#move(placeOf(path), by),
@@ -305,11 +303,10 @@ export class LeewayTasks extends LongElement {
         })}</span>
         <span class="by">${[unit === usual ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
         ${loose === undefined ? nothing : html`<span class="loose" id="loose-${task.id}">${loose}</span>`}
-        <button type="button" class="more-turn" aria-expanded=${this.#isOpen(path) ? "true" : "false"}
-          @click=${() => this.#turn(path)}>Details<span class="unseen"> of ${task.name}</span></button>
+        ${this.#forms.button(task, path)}
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
-      ${this.#details(plan, task, path)}
+      ${this.#forms.form(plan, task, path)}
       ${
         waits
           ? html`<td role="cell" class="messages">
@@ -320,33 +317,6 @@ export class LeewayTasks extends LongElement {
           : nothing
       }
     </tr>`;
-  }
-
-  /** Made only while they are open: a long table does not carry a form for each of its rows. */
-  #details(plan: Plan, task: Task, path: string) {
-    if (!this.#isOpen(path)) return nothing;
-    const { stated, pending, readonly } = this;
-    return html`<td role="cell" class="more">${taskDetails({ host: this, plan, stated, pending, readonly, task, path })}</td>`;
-  }
-
-  /** What was entered there and waits is not hidden. */
-  #isOpen(path: string): boolean {
-    const task = this.plan?.tasks[placeOf(path)];
-    if (task === undefined) return false;
-    if (this.open.has(task.id)) return true;
-    const ofRow = ["name", task.effort === undefined ? "duration" : "effort", "after"];
-    return [...this.pending.keys()].some(
-      (field) =>
-        field.startsWith(`${path}.`) && !ofRow.some((key) => field === `${path}.${key}`) && !isPhase(field),
-    );
-  }
-
-  #turn(path: string): void {
-    const id = this.plan?.tasks[placeOf(path)]?.id;
-    if (id === undefined) return;
-    const open = new Set(this.open);
-    if (!open.delete(id)) open.add(id);
-    this.open = open;
   }
 
   #newRow(draft: NonNullable<LeewayTasks["draft"]>) {
@@ -514,11 +484,6 @@ export class LeewayTasks extends LongElement {
 function emptyPhases(plan: Plan): string[] {
   const used = new Set(plan.tasks.map(({ phase }) => phase));
   return plan.phases.flatMap(({ name }) => (used.has(name) ? [] : [name]));
-}
-
-/** The name of a phase, which is written over at its heading. */
-function isPhase(field: string): boolean {
-  return field.endsWith(".phase");
 }
 
 function placeOf(path: string): number {

@@ -54,6 +54,8 @@ export interface ListSpec<T> {
   title: string;
   /** Its rows come and go elsewhere. */
   fixed?: true;
+  /** Keys of its items that are stated, and wait, outside its rows. */
+  elsewhere?: readonly string[];
   /** What such a list is for, in one sentence, while it is empty. */
   empty: string;
   items: readonly T[];
@@ -64,7 +66,7 @@ export interface ListSpec<T> {
     key: string;
     label: string;
     kind?: "number";
-    suggest?: "who";
+    suggest?: "who" | "tasks";
     choices?: readonly (readonly [string, string])[];
   }[];
   /** The new item, or what is missing in which input. */
@@ -120,19 +122,15 @@ export abstract class ListsElement extends LongElement {
     name: (path) => this.#nameAt(path),
   });
 
+  /** Names of the rows of a list whose items have none of their own, as they were last drawn. */
+  #named = new Map<string, readonly string[]>();
+
   #nameAt(path: string): string {
     const [list, at] = placeIn(path);
     const item = listAt(this.stated, list)[at];
-    return String(
-      typeof item === "string"
-        ? item
-        : (data(item).name ?? data(item).statement ?? this.nameOf(list, at) ?? data(item).id ?? ""),
-    );
-  }
-
-  /** What an item without a name is called. */
-  protected nameOf(_list: string, _at: number): string | undefined {
-    return undefined;
+    const { name, statement, id } = data(item);
+    const own = typeof item === "string" ? item : (name ?? statement ?? this.#named.get(list)?.[at] ?? id);
+    return String(own ?? "");
   }
 
   protected toldLine(): TemplateResult {
@@ -154,6 +152,7 @@ export abstract class ListsElement extends LongElement {
   protected list<T>(spec: ListSpec<T>): TemplateResult {
     const { path, title, items, columns, one } = spec;
     const open = this.draft?.path === path;
+    this.#named.set(path, items.map(spec.name));
     const table = html`<table class="list-table ${spec.fixed ? "" : "moves"}" role="table" @keydown=${tableKeys}>
       <thead role="rowgroup"><tr role="row">${columns.map(
         ({ heading, kind, span, size }) =>
@@ -226,10 +225,12 @@ export abstract class ListsElement extends LongElement {
         html`<td role="cell" class="${one.kind ?? "text"} ${one.size ?? ""} ${sole}" ?data-tools=${tools} data-text=${printed(one, item)}>${label}${input}</td>`,
       ];
     });
-    const waiting = [...this.pending].filter(([own]) =>
-      spec.columns.some(
-        ({ key, span }) => own === fieldOf(key) || (span !== undefined && own.startsWith(`${path}.`)),
-      ),
+    const waiting = [...this.pending].filter(
+      ([own]) =>
+        !spec.elsewhere?.some((key) => own === fieldOf(key)) &&
+        spec.columns.some(
+          ({ key, span }) => own === fieldOf(key) || (span !== undefined && own.startsWith(`${path}.`)),
+        ),
     );
     return html`<tr role="row" id=${spec.fixed ? nothing : rowId(path)} data-item=${spec.fixed ? nothing : path} class=${waiting.length > 0 ? "waits" : ""}>
       ${cells}

@@ -2,26 +2,19 @@ import type { Task } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
 import { readNumber } from "../plan/readNumber.ts";
 import { delayUnit, taskUnit } from "../plan/unitWords.ts";
-import {
-  dateText,
-  entryField,
-  type FieldsOf,
-  optionalChance,
-  optionalDate,
-  optionalText,
-  percentText,
-  whoField,
-} from "./entryFields.ts";
+import { dateText, entryField, type FieldsOf, optionalDate, optionalText, whoField } from "./entryFields.ts";
 import { estimatePart, shapePart } from "./estimatePart.ts";
 import type { Reading } from "./listsElement.ts";
 import { peoplePicker } from "./peoplePicker.ts";
+import { taskLinks } from "./taskLinks.ts";
+import { costDue, taskNeeded, taskWhen } from "./taskWhen.ts";
 
 interface TaskDetails extends FieldsOf {
   task: Task;
   path: string;
 }
 
-/** All of a task that its row has no room for: who works on it, what it costs, its dates, how far it is, who says so. */
+/** All of a task that its row has no room for: who works on it, what it waits for, what it costs, its dates, how far it is, who says so. */
 export function taskDetails(on: TaskDetails): TemplateResult {
   const { task, path, plan } = on;
   const of = task.name;
@@ -36,7 +29,7 @@ export function taskDetails(on: TaskDetails): TemplateResult {
   ) => entryField(on, { path: `${path}.${key}`, label, of, committed, kind, read });
   const sentence = (key: "basis" | "note", label: string, committed = "") =>
     entryField(on, { path: `${path}.${key}`, label, of, committed, wraps: true, read: optionalText });
-  const date = (key: "notBefore" | "target" | "started" | "finished", label: string) =>
+  const date = (key: "started" | "finished", label: string) =>
     own(key, label, dateText(task[key]), optionalDate, "date");
   const part = (key: "cost" | "costPerDay" | "remaining", label: string, unit: string) =>
     estimatePart({ ...on, label, of, estimate: task[key], path: `${path}.${key}`, unit });
@@ -45,17 +38,19 @@ export function taskDetails(on: TaskDetails): TemplateResult {
       point
         ? nothing
         : html`<h3>Who works on it</h3>
-          ${peoplePicker(on)}`
+          ${peoplePicker(on)}
+          <p class="quiet">Where tasks need the same people at once, the higher priority goes first; empty is 0.</p>
+          <div class="entry-fields">
+            ${own("priority", "Priority", task.priority === 0 ? "" : String(task.priority), optionalPriority, "number")}
+          </div>`
     }
+    ${taskLinks(on)}
     <h3>What it costs</h3>
     ${part("cost", `Cost, ${plan.currency}`, plan.currency)}
     ${point ? nothing : part("costPerDay", `Cost each working day, ${plan.currency}`, plan.currency)}
-    <h3>Dates, and whether it is needed</h3>
-    <div class="entry-fields">
-      ${date("notBefore", "Not before")}
-      ${date("target", "Target")}
-      ${own("chance", "Chance it is needed, %", task.chance === 1 ? "" : percentText(task.chance), optionalChance, "number")}
-    </div>
+    ${costDue(on)}
+    ${taskWhen(on)}
+    ${taskNeeded(on)}
     <h3>How far it is</h3>
     <p class="quiet">The whole plan is as of one day: what is neither started nor finished by then begins after it.${point ? "" : " Of what remains the likely figure will do."}</p>
     <div class="entry-fields">
@@ -107,3 +102,5 @@ function durationOf({ task, path }: TaskDetails) {
 
 const optionalMoney = (text: string): Reading =>
   text.trim() === "" ? { value: undefined } : readNumber(text, "a sum of money", "12,000");
+const optionalPriority = (text: string): Reading =>
+  text.trim() === "" ? { value: undefined } : readNumber(text, "a number", "1, or -1 for what can wait");

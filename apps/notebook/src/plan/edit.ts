@@ -8,4 +8,6 @@ export interface Edit {
   swap?: number;
   /** ... or it goes to this place, and those it passes move up. */
   to?: number;
+  /** What `path` leads into may be written as its id alone, and is made an object whose key this is, when more is said. */
+  names?: "id" | "task";
 }

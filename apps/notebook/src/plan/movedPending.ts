@@ -1,7 +1,7 @@
 import type { Pending } from "../store/state.ts";
 import type { Edit } from "./edit.ts";
 
-/** Entries that wait, by the path of their field once rows have come, gone or moved. */
+/** Entries that wait, by the path of their field once rows have come, gone or moved; what was in a row that went is gone. */
 export function movedPending(
   pending: ReadonlyMap<string, Pending>,
   edits: readonly Edit[],
@@ -10,7 +10,10 @@ export function movedPending(
   for (const edit of edits) {
     if (now.size === 0) return now;
     const place = placeAfter(edit);
-    if (place === undefined) continue;
+    if (place === undefined) {
+      now = withoutOrphans(now, edit);
+      continue;
+    }
     const next = new Map<string, Pending>();
     for (const [field, entry] of now) {
       const inside = field.startsWith(`${place.list}[`)
@@ -23,6 +26,20 @@ export function movedPending(
     now = next;
   }
   return now;
+}
+
+/** Something else stands in place of a list, or nothing: entries in rows that it no longer has are nowhere to be seen. */
+function withoutOrphans(
+  pending: ReadonlyMap<string, Pending>,
+  { path, value, add }: Edit,
+): ReadonlyMap<string, Pending> {
+  if (add !== undefined) return pending;
+  const length = Array.isArray(value) ? value.length : value === undefined ? 0 : Number.POSITIVE_INFINITY;
+  const kept = [...pending].filter(([field]) => {
+    if (!field.startsWith(`${path}[`)) return true;
+    return Number(/^\[(\d+)\]/.exec(field.slice(path.length))?.[1]) < length;
+  });
+  return kept.length === pending.size ? pending : new Map(kept);
 }
 
 function placeAfter({

@@ -1,6 +1,7 @@
 import { type Plan, planFromData, readPlan } from "@leeway/core";
 import { parse } from "yaml";
 import { applyEdits } from "../plan/applyEdits.ts";
+import { saidOf } from "../plan/saidOf.ts";
 import { withEdits } from "../plan/withEdits.ts";
 import type { Hurry, PlanRead, PlanReply, PlanRequest } from "./planMessages.ts";
 
@@ -43,7 +44,10 @@ export function planDesk(
     }
   };
 
-  const answer = ({ id, text, edits, stated, trial, first }: PlanRequest): void => {
+  const answer = ({ id, text, edits: asked, stated, trial, first }: PlanRequest): void => {
+    const edits = asked.map((edit) =>
+      edit.names === undefined ? edit : saidOf(known.get(text) ?? plainData(text), edit),
+    );
     const meant = edits.length > 0 ? withEdits(known.get(text), edits) : stated;
     const ahead = meant === undefined ? undefined : planFromData(meant).plan;
     if (ahead !== undefined) {
