@@ -177,6 +177,14 @@ describe("the sign-off, by keyboard", () => {
       expect((await written()).approvals).toEqual([{ who: "harbour", decision: "pending" }]);
       expect(await violations(page, "#sign-off")).toEqual([]);
 
+      // Nor is anything while an entry waits: it would be left out of what is decided on.
+      await typeOver(page, "Dig the trench: likely, in working days", "some");
+      await page.locator("#work .message", { hasText: "“some” is not a number" }).waitFor();
+      await form.getByRole("button", { name: "Record it" }).press("Enter");
+      await form.locator(".message", { hasText: "The answer is not up to date" }).waitFor(slow);
+      await cell(page, "Dig the trench: likely, in working days").press("Escape");
+      await page.locator("#work .message").waitFor({ state: "detached" });
+
       await form.getByLabel("Conditions, or what to change").fill("The slipway stays open");
       await form.getByLabel("It is padded").check();
       await form.getByRole("button", { name: "Record it" }).press("Enter");

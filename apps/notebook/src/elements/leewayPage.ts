@@ -295,7 +295,7 @@ export class LeewayPage extends PageElement {
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-commitment>`,
       "sign-off":
         () => html`<leeway-sign-off .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
-        .pending=${state.pending} .findings=${this.findings} .keeper=${this.keeper} ?current=${isCurrent(state)}
+        .pending=${state.pending} .findings=${this.findings} .keeper=${this.keeper} ?current=${isSettled(state)}
         ?readonly=${errors} ?fading=${fading}></leeway-sign-off>`,
     }[id];
     return this.#part(
@@ -397,6 +397,13 @@ function outline(state: NotebookState, findings: readonly ToldFinding[] | undefi
     },
   ];
   return entries.map((entry) => ({ ...entry, looks: looks.get(entry.id) ?? 0 }));
+}
+
+/** The answer in full is that of the plan as it stands, and nothing entered waits to be taken in. */
+function isSettled(state: NotebookState): boolean {
+  const { reading, computing, answer } = state;
+  const whole = isCurrent(state) && answer?.stage === "full" && !reading && !computing;
+  return whole && staleWords(state) === undefined;
 }
 
 /** By the reader's own clock: what is overdue depends on it. */

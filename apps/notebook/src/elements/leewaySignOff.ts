@@ -34,7 +34,7 @@ export class LeewaySignOff extends ListsElement {
   };
   findings: readonly ToldFinding[] | undefined;
   keeper: Keeper | undefined;
-  /** The answer is that of the plan as it stands. */
+  /** The answer is that of the plan as it stands, in full. */
   current = false;
   /** Whose decision is being filled in. */
   who: string | undefined;
@@ -211,8 +211,8 @@ export class LeewaySignOff extends ListsElement {
     const { plan } = this;
     if (plan === undefined) return;
     if (!this.current) {
-      const rule = "The answer to the last change is not there yet, so nobody knows what is signed for.";
-      this.refusals = [{ rule, remedy: "Record it once the answer stands." }];
+      const rule = "The answer is not up to date, so nobody knows what is decided on.";
+      this.refusals = [{ rule, remedy: "Record it once the answer stands and no entry waits." }];
       return;
     }
     const errors = (this.findings ?? []).filter(
