@@ -227,7 +227,7 @@ describe("the register on the page, by keyboard", () => {
     expect(await register.textContent()).not.toContain("No risk yet");
     expect(await register.textContent()).toContain("No assumption yet");
     await page.keyboard.press("Escape");
-    expect(await register.textContent()).toContain("No risk yet");
+    await expect.poll(() => register.textContent(), slow).toContain("No risk yet");
 
     await page.getByRole("button", { name: "Add a risk" }).press("Enter");
     await cell(page, "New risk: what may happen").fill("The lift breaks");
