@@ -153,7 +153,7 @@ export function pageWords(text: string): Piece[] {
 }
 
 function withWays(words: string): Piece[] {
-  const parts = words.split(/\{([a-z]+)\|([^}]+)\}/);
+  const parts = words.split(/\{([a-z-]+)\|([^}]+)\}/);
   return parts.flatMap((part, at): Piece[] => {
     if (at % 3 === 1 || part === "") return [];
     const to = at % 3 === 2 ? parts[at - 1] : undefined;
