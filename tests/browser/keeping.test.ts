@@ -38,7 +38,8 @@ describe("keeping a plan", () => {
     await settled(page);
     expect(await page.locator("#plan-text").inputValue()).toBe(text);
     expect(await answerDate(page)).toBe(date);
-    expect(troubles).toEqual([]);
+    // Going away gives up what was still on its way, such as a worker that no one had waited for.
+    expect(troubles.filter((one) => !one.endsWith("net::ERR_ABORTED"))).toEqual([]);
     await close();
   });
 
