@@ -1,5 +1,6 @@
 import type { Forecast, Plan, Problem } from "@leeway/core";
 import type { AskReply, AskRequest, Kind, Question, Questions } from "./questions.ts";
+import { talkOf, tellsOfTalk } from "./talkOf.ts";
 
 /** Where one question stands. */
 export interface Asked<K extends Kind = Kind> {
@@ -32,21 +33,25 @@ export interface AskWorker {
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
+/** What was asked, of which plan, and what came of it. */
+type Known = Asked & { question?: string; talk?: string };
+
 /** Ms without a new plan before questions take a processor. */
 const restFirst = 600;
 
 export function createAsker(start: () => AskWorker): Asker {
   const listeners = new Set<() => void>();
   const wanted = new Map<Kind, Question>();
-  const asked = new Map<Kind, Asked & { question?: string }>();
+  const asked = new Map<Kind, Known>();
   let plan: Plan | undefined;
+  let talk = "";
   let forecast: Forecast | undefined;
   let worker: AskWorker | undefined;
   let working: Kind | undefined;
   let run = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
-  const put = (kind: Kind, change: Asked & { question?: string }): void => {
+  const put = (kind: Kind, change: Known): void => {
     asked.set(kind, change);
     for (const listener of listeners) listener();
   };
@@ -73,7 +78,8 @@ export function createAsker(start: () => AskWorker): Asker {
     for (const [kind, question] of wanted) {
       const known = asked.get(kind);
       const text = JSON.stringify(question);
-      if (known?.plan === sha256 && known.question === text) continue;
+      const same = known?.talk === talk || !tellsOfTalk(kind);
+      if (known?.plan === sha256 && known.question === text && same) continue;
       run++;
       working = kind;
       worker ??= begin();
@@ -110,7 +116,7 @@ export function createAsker(start: () => AskWorker): Asker {
       return;
     }
     working = undefined;
-    const of = { plan: plan?.sha256 ?? "", question: JSON.stringify(wanted.get(kind)) };
+    const of = { plan: plan?.sha256 ?? "", question: JSON.stringify(wanted.get(kind)), talk };
     if (reply.kind === "failed") {
       const { progress: _done, ...rest } = known;
       put(kind, { ...rest, ...of, failed: reply.words });
@@ -142,10 +148,14 @@ export function createAsker(start: () => AskWorker): Asker {
       if (plan !== undefined) soon(0);
     },
     plan(newest, answer) {
-      if (newest?.sha256 === plan?.sha256) return;
+      const said = newest === undefined ? "" : newest === plan ? talk : talkOf(newest);
+      const same = newest?.sha256 === plan?.sha256;
+      if (same && said === talk) return;
       plan = newest;
+      talk = said;
       forecast = answer;
-      leave();
+      // Decisions and talk move no number: what only computes goes on.
+      if (!same || (working !== undefined && tellsOfTalk(working))) leave();
       if (plan !== undefined) soon(restFirst);
     },
   };

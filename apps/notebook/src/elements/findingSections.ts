@@ -22,6 +22,7 @@ const byKey: Record<string, string> = {
   objections: "sign-off",
   returnTriggers: "sign-off",
   changes: "sign-off",
+  acceptedFindings: "sign-off",
 };
 
 /** Findings without a place in the document, by their code. */

@@ -1,8 +1,15 @@
+import { formatDate } from "@leeway/charts";
+import type { AcceptedFinding, Plan } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
 import type { ToldFinding } from "../asking/tellFindings.ts";
+import { today } from "../handing/today.ts";
+import { type AcceptCells, acceptances, acceptFinding, acceptNoLonger } from "../plan/acceptFinding.ts";
+import type { Edit } from "../plan/edit.ts";
 import { type FindingLine, findingLines } from "../words/findingLines.ts";
 import { unbroken } from "../words/unbroken.ts";
+import { acceptForm } from "./acceptForm.ts";
 import { codeWords } from "./codeWords.ts";
+import { send } from "./events.ts";
 import { sectionOf } from "./findingSections.ts";
 import { LongElement } from "./longElement.ts";
 import { pieceWords } from "./pieceWords.ts";
@@ -11,25 +18,52 @@ import { rowId } from "./rowId.ts";
 /** How many names a line holds; the others unfold. */
 const most = 12;
 
-/** What is worth a look in one section, at its foot; what somebody accepted is left out. */
+/** What is worth a look in one section, at its foot; below it what somebody let stand. */
 export class LeewayFindings extends LongElement {
-  static override properties = { findings: { attribute: false }, section: { type: String } };
+  static override properties = {
+    findings: { attribute: false },
+    plan: { attribute: false },
+    stated: { attribute: false },
+    section: { type: String },
+    readonly: { type: Boolean },
+    opened: { state: true },
+    words: { state: true },
+    told: { state: true },
+  };
   findings: readonly ToldFinding[] | undefined;
+  plan: Plan | undefined;
+  stated: unknown;
   section = "";
+  readonly = false;
+  /** The line for which somebody is about to answer. */
+  opened: string | undefined;
+  words: { who?: string; why?: string } = {};
+  told = "";
 
   protected override render() {
-    if (this.findings === undefined) return nothing;
-    const own = this.findings.filter((one) => one.accepted === undefined && sectionOf(one) === this.section);
-    if (own.length === 0) return nothing;
+    const { findings, plan } = this;
+    if (findings === undefined) return nothing;
+    const own = findings.filter((one) => one.accepted === undefined && sectionOf(one) === this.section);
+    const stand =
+      plan === undefined
+        ? []
+        : acceptances(plan, findings).filter(
+            ({ lets: [first] }) => first !== undefined && sectionOf(first) === this.section,
+          );
+    if (own.length === 0 && stand.length === 0) return nothing;
     const lines = findingLines(own);
     const count = (severity: FindingLine["severity"], one: string): string => {
       const n = lines.filter((line) => line.severity === severity).length;
       return n === 0 ? "" : `${n} ${n === 1 ? one : `${one}s`}`;
     };
     const counts = [count("error", "contradiction"), count("warning", "warning"), count("note", "note")];
+    const worth = counts.filter((words) => words !== "").join(", ");
+    const standing = stand.length === 0 ? "" : `${stand.length} let stand`;
     return html`<details class="findings">
-      <summary>Worth a look before you promise: ${counts.filter((words) => words !== "").join(", ")}</summary>
+      <summary>${own.length === 0 ? `Looked at before: ${standing}` : `Worth a look before you promise: ${[worth, standing].filter((words) => words !== "").join("; ")}`}</summary>
       <ul>${lines.map((line, at) => this.#line(line, lines[at + 1]))}</ul>
+      ${stand.length === 0 ? nothing : html`<ul class="stand">${stand.map((one) => this.#standing(one))}</ul>`}
+      <p class="rows-told" role="status">${this.told}</p>
     </details>`;
   }
 
@@ -48,8 +82,95 @@ export class LeewayFindings extends LongElement {
       }
       ${next?.findings[0].advice === advice ? nothing : html`<span class="quiet">${pieceWords(advice)}</span>`}
       ${single ? shows(first) : nothing}
+      ${this.#accepting(findings, of ?? first.says)}
     </li>`;
   }
+
+  /** A way to answer for it, and what is filled in then. */
+  #accepting(findings: FindingLine["findings"], about: string) {
+    const { plan } = this;
+    if (plan === undefined || this.readonly) return nothing;
+    const few = unbroken(about.slice(0, 60));
+    const [, unused] = /^acceptedFindings\[(\d+)\]$/.exec(findings[0].path) ?? [];
+    if (unused !== undefined) return this.#noLongerButton(Number(unused), few);
+    const line = lineKey(findings);
+    if (this.opened !== line)
+      return html`<button type="button" class="does no-paper" data-line=${line} @click=${() => this.#open(line)}>Let it stand<span class="unseen">: ${few}</span></button>`;
+    return acceptForm({
+      plan,
+      about: few,
+      words: this.words,
+      accept: (cells) => this.#accept(findings, cells),
+      leave: () => this.#close(),
+    });
+  }
+
+  #standing({ at, accepted, lets }: { at: number; accepted: AcceptedFinding; lets: readonly ToldFinding[] }) {
+    const { plan } = this;
+    const { who, date, why, finding } = accepted;
+    const name =
+      [...(plan?.people ?? []), ...(plan?.stakeholders ?? [])].find(({ id }) => id === who)?.name ?? who;
+    const more = lets.length === 1 ? "" : ` And ${lets.length - 1} more like it.`;
+    const what = `${lets[0]?.says ?? finding}${more}`;
+    return html`<li class="other">${codeWords(unbroken(what))}
+      <span class="quiet">${unbroken(`Accepted by ${name}, ${formatDate(date)}: ${why}`)}</span>
+      ${this.readonly ? nothing : this.#noLongerButton(at, unbroken(what.slice(0, 60)))}
+    </li>`;
+  }
+
+  #noLongerButton(at: number, few: string) {
+    return html`<button type="button" class="does no-paper" @click=${() => this.#noLonger(at)}>No longer accept it<span class="unseen">: ${few}</span></button>`;
+  }
+
+  #open(line: string): void {
+    this.opened = line;
+    this.words = {};
+    this.told = "";
+    this.drawNow();
+    this.querySelector<HTMLElement>(".accept select")?.focus();
+  }
+
+  #close(): void {
+    const { opened } = this;
+    this.opened = undefined;
+    this.words = {};
+    this.drawNow();
+    const buttons = [...this.querySelectorAll<HTMLElement>("[data-line]")];
+    buttons.find((one) => one.dataset.line === opened)?.focus();
+  }
+
+  #accept(findings: FindingLine["findings"], cells: AcceptCells): void {
+    const made = acceptFinding(findings, cells, today());
+    if ("words" in made) {
+      this.words = made.words;
+      this.drawNow();
+      this.querySelector<HTMLElement>(".accept [aria-invalid=true]")?.focus();
+      return;
+    }
+    this.#send(
+      made.edits,
+      "It may stay: noted in the plan with name, day and reason. Undo takes the note back.",
+    );
+  }
+
+  #noLonger(at: number): void {
+    this.#send(acceptNoLonger(this.stated, at), "No longer accepted. Undo brings the note back.");
+  }
+
+  /** Lines come and go with it, so the reader is taken to their heading. */
+  #send(edits: readonly Edit[], told: string): void {
+    this.opened = undefined;
+    this.words = {};
+    this.told = told;
+    send(this, "plan-edit", { field: "acceptedFindings", cells: {}, edits });
+    this.drawNow();
+    this.querySelector("summary")?.focus();
+  }
+}
+
+/** A line by what it is about: it stays the same while others come and go. */
+function lineKey([first, ...others]: FindingLine["findings"]): string {
+  return JSON.stringify([first.code, first.path, ...first.ids, others.length]);
 }
 
 function names(findings: readonly ToldFinding[]): TemplateResult {

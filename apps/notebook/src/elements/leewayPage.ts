@@ -237,7 +237,7 @@ export class LeewayPage extends PageElement {
           ${this.#part("contingency", "Contingency", html`<leeway-contingency .asker=${this.asker} current=${current} theme=${theme}></leeway-contingency>`)}
           ${this.#section("purpose", "Purpose", "", errors)}
           ${this.#section("people", "People", "", errors)}
-          ${this.#part("calendar", "Calendar", html`<leeway-calendar .plan=${state.plan} .stated=${state.stated} .forecast=${forecast} .pending=${state.pending} ?readonly=${errors}></leeway-calendar><leeway-findings section="calendar" .findings=${this.findings}></leeway-findings>`)}
+          ${this.#part("calendar", "Calendar", html`<leeway-calendar .plan=${state.plan} .stated=${state.stated} .forecast=${forecast} .pending=${state.pending} ?readonly=${errors}></leeway-calendar>${this.#worthALook("calendar", errors)}`)}
           ${this.#section("work", "Work", workNote(state), errors)}
           ${this.#section("register", "Register", registerNote, errors)}
           ${this.#part("responses", "Responses", html`<leeway-worth .asker=${this.asker} .plan=${state.plan} ?readonly=${errors} current=${current} theme=${theme}></leeway-worth>`)}
@@ -304,8 +304,13 @@ export class LeewayPage extends PageElement {
       html`${note === "" ? nothing : html`<p class="note">${note}</p>`}
       ${errors ? html`<p class="stale-mark">The plan text has problems to put right first; this shows the last plan that could be read.</p>` : nothing}
       ${body()}
-      <leeway-findings section=${id} .findings=${this.findings}></leeway-findings>`,
+      ${this.#worthALook(id, errors)}`,
     );
+  }
+
+  #worthALook(section: string, errors: boolean) {
+    const { state, findings } = this;
+    return html`<leeway-findings section=${section} .findings=${findings} .plan=${state?.plan} .stated=${state?.stated} ?readonly=${errors}></leeway-findings>`;
   }
 
   /** A section that folds, and the free texts below it. */
