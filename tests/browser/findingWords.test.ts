@@ -86,8 +86,9 @@ describe("what the page says is worth a look", () => {
   );
 
   it("says what stands in a text of the plan as it stands there", () => {
-    expect(told("say in `note` what it stands for")).toBe(
-      "say in note (in the plan text) what it stands for",
+    expect(told("say in `expected` what it stands for")).toBe(
+      "say in expected (in the plan text) what it stands for",
     );
+    expect(told("say in `note` what it stands for")).toBe("say in “Note” what it stands for");
   });
 });

@@ -1,6 +1,7 @@
 import type { Assumption, Impact, Response, Risk } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
 import type { EffectCells } from "../plan/newEffect.ts";
+import { readNumber } from "../plan/readNumber.ts";
 import { delayUnit } from "../plan/unitWords.ts";
 import type { DraftRow } from "./draftRow.ts";
 import {
@@ -17,6 +18,7 @@ import { estimatePart } from "./estimatePart.ts";
 import { send } from "./events.ts";
 import { needed } from "./listsElement.ts";
 import { newEffectLine } from "./newEffectLine.ts";
+import { noteField } from "./noteField.ts";
 import { taskPicker } from "./taskPicker.ts";
 
 export interface EntryDetails extends FieldsOf {
@@ -56,7 +58,9 @@ export function entryDetails(on: EntryDetails): TemplateResult {
       ${entry.kind === "assumption" ? own("signpost", "Signpost: how you would notice", entry.signpost ?? "") : nothing}
       ${entry.kind === "assumption" ? own("reviewBy", "Review by", dateText(entry.reviewBy), "date") : nothing}
       ${own("expires", "Can happen until", dateText(entry.expires), "date")}
+      ${noteField(on, { path: `${path}.note`, of, committed: entry.note })}
     </div>
+    ${entry.status === "occurred" ? inFact(on) : nothing}
     <h3>What it does when it ${entry.kind === "risk" ? "happens" : "proves wrong"}</h3>
     ${entry.impacts.length === 0 ? html`<p class="quiet">Nothing yet: no task is later or dearer for it.</p>` : nothing}
     ${entry.impacts.map((impact, at) => effect(on, impact, at))}
@@ -116,6 +120,26 @@ function effect(on: EntryDetails, impact: Impact, at: number): TemplateResult {
   </fieldset>`;
 }
 
+/** A fact takes the place of the range. */
+function inFact(on: EntryDetails): TemplateResult {
+  const { entry, path, plan } = on;
+  const fact = `${path}.actual`;
+  const figure = (key: "days" | "cost", label: string, asked: string, example: string) =>
+    entryField(on, {
+      path: `${fact}.${key}`,
+      label,
+      of: entry.name,
+      committed: entry.actual?.[key] === undefined ? "" : String(entry.actual[key]),
+      kind: "number",
+      read: (text) => (text.trim() === "" ? { value: undefined } : readNumber(text, asked, example)),
+    });
+  return html`<h3>What it did in fact</h3>
+    <div class="entry-fields">
+      ${figure("days", "Working days it took", "a number of working days", "3, or 0 where they are in what remains of the tasks")}
+      ${figure("cost", `What it cost, ${plan.currency}`, "a sum of money", "12,000, or 0 where it is in what was spent")}
+    </div>`;
+}
+
 function responseForm(on: EntryDetails, response: Response, path: string): TemplateResult {
   const of = response.action;
   return html`<fieldset class="effect"><legend>${response.action}${response.adopted ? ", adopted" : ""}</legend>
@@ -125,6 +149,7 @@ function responseForm(on: EntryDetails, response: Response, path: string): Templ
       ${entryField(on, { path: `${path}.due`, label: "By when", of, committed: dateText(response.due), kind: "date", read: optionalDate })}
       ${entryField(on, { path: `${path}.probability`, label: "Chance becomes, %", of, committed: percentText(response.probability), kind: "number", read: optionalChance })}
       ${entryField(on, { path: `${path}.scale`, label: "Of the effect remains, %", of, committed: percentText(response.scale), kind: "number", read: optionalChance })}
+      ${noteField(on, { path: `${path}.note`, of, committed: response.note })}
     </div>
     ${estimatePart({ ...on, label: `Costs, ${on.plan.currency}`, of, estimate: response.cost, path: `${path}.cost`, unit: on.plan.currency })}
   </fieldset>`;

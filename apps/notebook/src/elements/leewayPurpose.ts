@@ -295,13 +295,20 @@ export class LeewayPurpose extends ListsElement {
       ],
       asks: [
         { key: "name", label: "What it brings" },
-        { key: "likely", label: `Likely amount a year, ${plan.currency}`, kind: "number" },
+        { key: "likely", label: "Likely amount a year", kind: "number" },
+        { key: "unit", label: `Of, if it is not ${plan.currency}` },
       ],
-      make: ({ name = "", likely = "" }, id) => {
+      make: ({ name = "", likely = "", unit = "" }, id) => {
         if (name.trim() === "") return { cell: "name", words: "Write what it brings, in a few words." };
-        const entry = readNumber(likely, `a sum in ${plan.currency}`, "40000");
+        const of = unit.trim();
+        const isMoney = of === "" || of === plan.currency;
+        const [what, example] = isMoney
+          ? [`a sum in ${plan.currency}`, "40,000"]
+          : [`a number of ${of}`, "1,200"];
+        const entry = readNumber(likely, what, example);
         if ("words" in entry) return { cell: "likely", words: entry.words };
-        return { item: { id: id(name), name: name.trim(), amount: entry.value, per: "year" } };
+        const amount = isMoney ? { amount: entry.value } : { quantity: entry.value, unit: of };
+        return { item: { id: id(name), name: name.trim(), ...amount, per: "year" } };
       },
     });
   }

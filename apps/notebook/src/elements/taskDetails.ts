@@ -5,6 +5,7 @@ import { delayUnit, taskUnit } from "../plan/unitWords.ts";
 import { dateText, entryField, type FieldsOf, optionalDate, optionalText, whoField } from "./entryFields.ts";
 import { estimatePart, shapePart } from "./estimatePart.ts";
 import type { Reading } from "./listsElement.ts";
+import { noteField } from "./noteField.ts";
 import { peoplePicker } from "./peoplePicker.ts";
 import { taskLinks } from "./taskLinks.ts";
 import { costDue, taskNeeded, taskWhen } from "./taskWhen.ts";
@@ -81,11 +82,7 @@ export function taskDetails(on: TaskDetails): TemplateResult {
             })
       }
       ${sentence("basis", "Why they would know", task.basis)}
-      ${
-        /[\r\n]/.test(task.note ?? "")
-          ? html`<p class="quiet">Its note has several lines: it is edited in the <a href="#text">plan text</a>.</p>`
-          : sentence("note", "Note", task.note)
-      }
+      ${noteField(on, { path: `${path}.note`, of, committed: task.note })}
     </div>
   </div>`;
 }

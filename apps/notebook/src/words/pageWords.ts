@@ -77,6 +77,13 @@ const fields: Readonly<Record<string, string>> = {
   until: "Last day it counts",
   unit: "Unit",
   worth: "Worth of one",
+  note: "Note",
+  "commitment.holder": "Contingency held by",
+  "commitment.funds": "When money is released",
+  "actual.days": "Working days it took",
+  "actual.cost": "What it cost",
+  why: "Why",
+  approvedBy: "Agreed to by",
 };
 
 /** What the page calls a key of the document; undefined where it has no field for it. */
@@ -109,7 +116,16 @@ const turns: readonly (readonly [from: string | RegExp, to: string])[] = [
     "Write `commitment` with `finishBy`, `budget` and the `confidence` to commit at",
     "Fill in what you know under {commitment|Commitment}: `finishBy`, `budget` and `confidence`",
   ],
-  ["missing: `owner`, `amount`", "missing: `=owner`, `amount`"],
+  ["`amount` or `quantity`", "what it is worth"],
+  ["mark it `detail: outline`", "choose an outline, under the task's Details in `detail`,"],
+  ["write `actual: { days: 0 }`", "write 0 into `actual.days`"],
+  ["or say in `note` who pays", "or let it stand and say who pays"],
+  [
+    "Set `respectCapacity: true` so that the tasks wait",
+    "Tick, under {people|People}, that a task waits until its people are free",
+  ],
+  ["Write `conditionsMet` once they were met", "Record there that the conditions are met, once they are"],
+  ["Add `why`", "Say `why`"],
   ["Give `commitment: { budget: ... }`", "Fill in `budget`"],
   ["Give `commitment: { finishBy: ... }`", "Fill in `finishBy`"],
   ["The plan has no `statusDate`:", "Nothing says up to which day progress is recorded, `statusDate`:"],
