@@ -47,7 +47,7 @@ describe("a decision recorded on the page", () => {
     by: "",
     accepts: ["padding"],
   };
-  const asked = { sum: 9000, errors: [] };
+  const asked = { sum: 9000, errors: [], today: "2027-01-19" };
   const signature: Signature = {
     who: "harbour",
     decision: "approve-subject-to",
@@ -100,6 +100,7 @@ describe("a decision recorded on the page", () => {
     expect(refused({ decision: "", date: "03/04/2027", conditionsBy: "soon" })).toMatch(
       /Nothing is decided.*day of the decision.*conditions are met/,
     );
+    expect(refused({ date: "03/04/2027" }, 12_000)).toMatch(/day of the decision.*may approve up to/);
     expect(refused({ accepts: [] }, 12_000)).toMatch(/may approve up to EUR 9,500.*“?It is padded/);
     expect(refused({ conditions: " " })).toContain("subject to conditions");
     expect(refused({ by: "bo" })).toContain("does not sign in place of");
@@ -199,22 +200,52 @@ describe("the sign-off, by keyboard", () => {
       expect(await page.evaluate(() => document.activeElement?.textContent)).toContain("Record a decision");
       await page.locator("#changes .versions", { hasText: "Approved by Harbour office" }).waitFor(slow);
       await section.getByRole("button", { name: /^The conditions are met/ }).press("Enter");
+      expect(await page.evaluate(() => document.activeElement?.textContent)).toContain("Record a decision");
       await expect.poll(() => stands.textContent(), slow).toContain("Approved by all, as the plan is now.");
 
       // What is agreed is of one version.
       await typeOver(page, "Dig the trench: high, in working days", "20");
       await expect
         .poll(() => stands.textContent(), slow)
-        .toContain("The plan has changed since Harbour office signed");
+        .toContain("The plan has changed since Harbour office approved it");
+      // It changes by decision: until that is logged nobody approves it again, and the way out is the page's own.
+      const again = async (): Promise<void> => {
+        await section.getByRole("button", { name: /^Record a decision\s*of Harbour office/ }).press("Enter");
+        await form.getByLabel("Decision").selectOption("approve");
+        await form.getByLabel("On", { exact: true }).fill("22 Jan 2027");
+        await form.getByRole("button", { name: "Record it" }).press("Enter");
+      };
+      const unlogged = section.locator(".findings li", {
+        hasText: "differs from what Harbour office approved",
+      });
+      await unlogged.waitFor({ state: "attached", ...slow });
+      await again();
+      const told = form.locator(".message", { hasText: "differs from what Harbour office approved" });
+      await told.waitFor();
+      expect(await told.textContent()).toMatch(/Log it under\sSign-off, in “Log of changes”/);
+      await form.press("Escape");
       await add("Add a change");
       await page.keyboard.type("The trench may take a month");
       await page.keyboard.press("Tab");
       await page.keyboard.type("Rock was found");
+      await page.keyboard.press("Tab");
+      await page.keyboard.type("ann");
+      await page.keyboard.press("Tab");
+      await page.keyboard.type("harbour");
       await page.keyboard.press("Enter");
       await expect
         .poll(async () => (await written()).changes, slow)
-        .toMatchObject([{ what: "The trench may take a month", why: "Rock was found" }]);
+        .toMatchObject([
+          { what: "The trench may take a month", why: "Rock was found", who: "ann", approvedBy: "harbour" },
+        ]);
       await page.keyboard.press("Escape");
+      await typeOver(page, "change “The trench may take a month”: on", "21 Jan 2027");
+      await unlogged.waitFor({ state: "detached", ...slow });
+      await again();
+      await expect
+        .poll(async () => (await written()).approvals, slow)
+        .toMatchObject([{ decision: "approve", date: "2027-01-22" }]);
+      await expect.poll(() => stands.textContent(), slow).toContain("Approved by all, as the plan is now.");
 
       await add("Add an objection");
       await page.keyboard.type("The floor is too thin");

@@ -1,5 +1,6 @@
 import type { Change, Plan } from "@leeway/core";
 import { today } from "../handing/today.ts";
+import { findWho } from "../plan/findWho.ts";
 import { dateText, optionalDate } from "./entryFields.ts";
 import { type ListSpec, whoChoices } from "./listsElement.ts";
 
@@ -33,11 +34,24 @@ export function changesList(plan: Plan): ListSpec<Change> {
     asks: [
       { key: "what", label: "What changed" },
       { key: "why", label: "Why" },
+      { key: "who", label: "Decided by", suggest: "who" },
+      { key: "approvedBy", label: "Agreed to by", suggest: "who" },
     ],
-    make: ({ what = "", why = "" }) => {
+    make: ({ what = "", why = "", who = "", approvedBy = "" }) => {
       if (what.trim() === "") return { cell: "what", words: "Say what changed." };
       if (why.trim() === "") return { cell: "why", words: "A change needs a reason." };
-      return { item: { date: today(), what: what.trim(), why: why.trim() } };
+      const named: Record<string, string> = {};
+      for (const [key, text] of [
+        ["who", who],
+        ["approvedBy", approvedBy],
+      ] as const) {
+        const found = findWho(text, [...plan.stakeholders, ...plan.people]);
+        if ("words" in found) return { cell: key, words: found.words };
+        if (found.ids.length > 1) return { cell: key, words: "Name one of them." };
+        const [id] = found.ids;
+        if (id !== undefined) named[key] = id;
+      }
+      return { item: { date: today(), what: what.trim(), why: why.trim(), ...named } };
     },
   };
 }

@@ -4,6 +4,7 @@ import { html, nothing, type TemplateResult } from "lit";
 import type { DecisionCells } from "../plan/recordDecision.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { namedFields } from "./fieldMessage.ts";
+import { pieceWords } from "./pieceWords.ts";
 
 interface DecisionForm {
   plan: Plan;
@@ -11,6 +12,8 @@ interface DecisionForm {
   today: string;
   /** The date and the sum it is about: "Fri 19 Nov 2027 and EUR 663,000". */
   promised: string;
+  /** What keeps them from approving it as it stands: "may approve up to EUR 640,000". */
+  ahead: string | undefined;
   refusals: readonly Pick<Refusal, "rule" | "remedy">[];
   record: (cells: DecisionCells) => void;
   leave: () => void;
@@ -22,6 +25,7 @@ export function decisionForm({
   who,
   today,
   promised,
+  ahead,
   refusals,
   record,
   leave,
@@ -43,7 +47,7 @@ export function decisionForm({
       leave();
     }}>
     <h3 id="decision-title">What ${nameOf(who)} decides</h3>
-    <p>${promised}</p>
+    <p>${promised}${ahead === undefined ? nothing : html` <strong>${ahead}</strong>`}</p>
     <div class="entry-fields">
       ${line(
         "Decision",
@@ -74,7 +78,8 @@ export function decisionForm({
           </fieldset>`
     }
     <div role="alert">${refusals.map(
-      ({ rule, remedy }) => html`<p class="message">${namedFields(dated(`${rule} ${remedy}`))}</p>`,
+      ({ rule, remedy }) =>
+        html`<p class="message">${namedFields(dated(rule))} ${pieceWords(dated(remedy))}</p>`,
     )}</div>
     <p class="form-does"><button type="submit">Record it</button> <button type="button" @click=${leave}>Leave it</button></p>
     <p class="note">It is recorded with the plan as it is now, and covers no other. This is a record of what was said, not a signature: where one is needed, your own rules come first.</p>

@@ -1,5 +1,12 @@
 import { formatDate, signOffSentence, statedSum } from "@leeway/charts";
-import { type Approval, type ApproverState, approvalsState, type Plan, type Refusal } from "@leeway/core";
+import {
+  type Approval,
+  type ApprovalsState,
+  type ApproverState,
+  approvalsState,
+  type Plan,
+  type Refusal,
+} from "@leeway/core";
 import { html, nothing } from "lit";
 import type { ToldFinding } from "../asking/tellFindings.ts";
 import { today } from "../handing/today.ts";
@@ -56,12 +63,14 @@ export class LeewaySignOff extends ListsElement {
               who,
               today: today(),
               promised: this.#promised(),
+              ahead: limitAhead(plan, approvers.get(who)),
               refusals: this.refusals,
               record: (cells) => this.#record(cells),
               leave: () => this.#close(),
             })
       }
       ${fieldMessage("message-approvals", this.pending.get(deciding))}
+      ${covered(state) && !this.readonly ? html`<p class="note">What is asked, its alternatives and what brings it back are part of what was approved: to change them is to ask again. Objections, conditions met and the log of changes are not.</p>` : nothing}
       ${this.list(objectionsList(plan))}
       ${this.list(returnTriggersList(plan, this.forecast))}
       ${this.list(changesList(plan))}
@@ -125,7 +134,9 @@ export class LeewaySignOff extends ListsElement {
       cells: (one) => {
         const { limit, aboveLimit = false } = stateOf(one) ?? {};
         return plain(
-          limit === undefined ? "" : `${statedSum(limit, "")}${aboveLimit ? ": more is asked" : ""}`,
+          limit === undefined
+            ? "no limit stated"
+            : `${statedSum(limit, "")}${aboveLimit ? ": more is asked" : ""}`,
         );
       },
     };
@@ -218,7 +229,7 @@ export class LeewaySignOff extends ListsElement {
     const errors = (this.findings ?? []).filter(
       ({ severity, accepted }) => severity === "error" && accepted === undefined,
     );
-    const made = recordDecision(plan, this.stated, cells, { sum: this.#sum(plan), errors });
+    const made = recordDecision(plan, this.stated, cells, { sum: this.#sum(plan), errors, today: today() });
     if ("refusals" in made) {
       this.refusals = made.refusals;
       return;
@@ -230,7 +241,8 @@ export class LeewaySignOff extends ListsElement {
       this.told = `Recorded: ${name} sends it back. Undo takes the record back.`;
       return;
     }
-    this.told = `Recorded: ${name} approves this plan. It is pinned under Changes, so that what moves from here on is told against it. Undo takes the record back.`;
+    const how = made.decision === "approve" ? "" : ", subject to the conditions named";
+    this.told = `Recorded: ${name} approves this plan${how}. It is pinned under Changes, so that what moves from here on is told against it. Undo takes the record back.`;
     void this.keeper?.pin(`Approved by ${name}, ${cells.date.trim()}`);
   }
 
@@ -239,7 +251,21 @@ export class LeewaySignOff extends ListsElement {
     const edits = conditionsMet(this.plan, this.stated, who, today());
     send(this, "plan-edit", { field: deciding, cells: {}, edits });
     this.told = "Recorded: the conditions are met. Undo takes the record back.";
+    // Their button goes with that.
+    this.querySelector<HTMLElement>(`[data-decides="${who}"]`)?.focus();
   }
+}
+
+function covered({ approvers }: ApprovalsState): boolean {
+  return approvers.some(({ state }) => state === "covers");
+}
+
+/** Who may approve less than is asked is told before they fill anything in. */
+function limitAhead({ currency }: Plan, approver: ApproverState | undefined): string | undefined {
+  if (approver?.aboveLimit !== true || approver.limit === undefined) return undefined;
+  return unbroken(
+    `${approver.name} may approve up to ${statedSum(approver.limit, currency)}, and more is asked: they can send it back, not approve it.`,
+  );
 }
 
 customElements.define("leeway-sign-off", LeewaySignOff);

@@ -27,7 +27,7 @@ export interface Column<T> {
   heading: string;
   kind?: "text" | "number" | "date";
   /** How wide it is among the others. */
-  size?: "main" | "narrow" | "short" | "choice" | "of";
+  size?: "main" | "narrow" | "short" | "choice" | "wide" | "of";
   committed: (item: T) => string;
   /** Left out: a text, and an empty one takes the key away. */
   read?: (text: string, path: string, item: T) => Reading;

@@ -35,14 +35,12 @@ export function objectionsList(plan: Plan): ListSpec<Objection> {
       {
         key: "who",
         heading: "By",
-        size: "choice",
         committed: ({ who }) => who ?? "",
         choices: whoChoices(plan),
       },
       {
         key: "answer",
         heading: "Answer",
-        size: "main",
         committed: ({ answer }) => answer ?? "",
         read: (text, path, { state }) => answered(text, path, state),
       },
@@ -50,7 +48,7 @@ export function objectionsList(plan: Plan): ListSpec<Objection> {
       {
         key: "state",
         heading: "State",
-        size: "choice",
+        size: "wide",
         committed: ({ state, acceptedBy, changedPlan }) =>
           state === "accepted" && acceptedBy !== undefined
             ? `accepted ${acceptedBy}`

@@ -29,7 +29,7 @@ export function recordDecision(
   plan: Plan,
   stated: unknown,
   cells: DecisionCells,
-  asked: { sum: number | undefined; errors: readonly Finding[] },
+  asked: { sum: number | undefined; errors: readonly Finding[]; today: string },
 ): { edits: Edit[]; decision: Signature["decision"] } | { refusals: Pick<Refusal, "rule" | "remedy">[] } {
   const { who, accepts } = cells;
   const decision = decisions.find((one) => one === cells.decision);
@@ -41,22 +41,21 @@ export function recordDecision(
   if ("words" in date) refusals.push({ rule: "The day of the decision.", remedy: date.words });
   if (until !== undefined && "words" in until)
     refusals.push({ rule: "The day by which the conditions are met.", remedy: until.words });
-  if (decision === undefined || "words" in date || (until !== undefined && "words" in until))
-    return { refusals };
   const conditions = cells.conditions.trim();
   const signature: Signature = {
     who,
-    decision,
-    date: date.value,
+    decision: decision ?? "approve",
+    date: "words" in date ? asked.today : date.value,
     accepts,
     errors: asked.errors,
     ...(asked.sum === undefined ? {} : { sum: asked.sum }),
     ...(conditions === "" ? {} : { conditions }),
-    ...(until === undefined ? {} : { conditionsBy: until.value }),
+    ...(until === undefined || "words" in until || "words" in date ? {} : { conditionsBy: until.value }),
     ...(cells.by === "" || cells.by === who ? {} : { by: cells.by }),
   };
-  refusals.push(...signatureRefusals(plan, signature));
-  if (refusals.length > 0) return { refusals };
+  // All that is in the way is told at once; of what nobody chose nothing is.
+  if (decision !== undefined) refusals.push(...signatureRefusals(plan, signature));
+  if (decision === undefined || refusals.length > 0) return { refusals };
   return { decision, edits: [...acceptances(plan, stated, signature), ...entered(plan, stated, signature)] };
 }
 

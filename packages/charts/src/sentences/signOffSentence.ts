@@ -18,7 +18,9 @@ export function signOffSentence({ overall, approvers }: ApprovalsState): string 
     case "on-conditions":
       return "Approved by all as the plan is now, on conditions.";
     case "outdated":
-      return `The plan has changed since ${names("stale")} signed: ${approvers.filter(({ state }) => state === "stale").length === 1 ? "this approval no longer covers" : "these approvals no longer cover"} it.`;
+      return [outdatedSentence(names("stale"), approvers), waitingSentence(names("pending"))]
+        .filter((one) => one !== "")
+        .join(" ");
     case "lapsed": {
       const who = enumerated(approvers.filter(({ lapsed }) => lapsed).map(({ name }) => plainName(name)));
       return `Not approved any more: the day by which the condition of ${who} was to be met has passed.`;
@@ -26,6 +28,11 @@ export function signOffSentence({ overall, approvers }: ApprovalsState): string 
     case "rework":
       return `Sent back by ${names("rework")}.`;
   }
+}
+
+function outdatedSentence(names: string, approvers: readonly ApproverState[]): string {
+  const one = approvers.filter(({ state }) => state === "stale").length === 1;
+  return `The plan has changed since ${names} approved it: ${one ? "this approval no longer covers" : "these approvals no longer cover"} it.`;
 }
 
 function waitingSentence(names: string): string {

@@ -1,5 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
-import { approvalsState } from "../../signoff/approvalsState.ts";
+import { approvalsState, personOf } from "../../signoff/approvalsState.ts";
 import { hasLapsed } from "../../signoff/hasLapsed.ts";
 import type { Check, Found } from "../context.ts";
 import { joined } from "../words.ts";
@@ -29,7 +29,7 @@ export const checkSignOff: Check = ({ plan, now }) => {
               code: "conditions-lapsed",
               path: `approvals[${a}]`,
               ids: [approval.who],
-              says: `${approval.who} approved on a condition that was to be met by ${approval.conditionsBy}: "${approval.conditions}"`,
+              says: `${personOf(plan, approval.who).name} approved on a condition that was to be met by ${approval.conditionsBy}: "${approval.conditions}"`,
             },
           ]
         : [],
@@ -57,7 +57,7 @@ function unlogged(plan: Plan): Found[] {
       : [],
   );
   if (stale.length === 0 || approvalsState(plan).unexplained !== "no-entry") return [];
-  const says = `The plan differs from what ${joined(stale.map(({ who }) => who))} approved, and its change log has no entry since.`;
+  const says = `The plan differs from what ${joined(stale.map(({ who }) => personOf(plan, who).name))} approved, and its change log has no entry since.`;
   const [first] = stale;
   return [
     {
