@@ -130,6 +130,7 @@ export class LeewaySignOff extends ListsElement {
       key: "limit",
       heading: `May approve, ${plan.currency}`,
       kind: "number",
+      size: "short",
       committed: () => "",
       cells: (one) => {
         const { limit, aboveLimit = false } = stateOf(one) ?? {};

@@ -28,7 +28,6 @@ export function objectionsList(plan: Plan): ListSpec<Objection> {
       {
         key: "text",
         heading: "What is objected",
-        size: "main",
         committed: ({ text }) => text ?? "",
         read: needed("Say what is objected, or remove the row."),
       },
@@ -41,6 +40,7 @@ export function objectionsList(plan: Plan): ListSpec<Objection> {
       {
         key: "answer",
         heading: "Answer",
+        size: "main",
         committed: ({ answer }) => answer ?? "",
         read: (text, path, { state }) => answered(text, path, state),
       },
