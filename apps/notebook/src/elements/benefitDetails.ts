@@ -1,7 +1,7 @@
-import { groupDigits } from "@leeway/charts";
 import type { Benefit } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
 import { countedIn } from "../plan/countedIn.ts";
+import { figureText } from "../plan/figureText.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import {
   chosenField,
@@ -114,7 +114,7 @@ function unitFields(on: FieldsOf, benefit: Benefit, path: string): TemplateResul
     path: `${path}.worth`,
     label: `Worth of one, ${currency}`,
     of,
-    committed: worth === undefined ? "" : groupDigits(worth, Number.isInteger(worth) ? 0 : 2),
+    committed: worth === undefined ? "" : figureText(worth),
     kind: "number",
     read: (text) =>
       text.trim() === "" ? { value: undefined } : readNumber(text, `a sum in ${currency}`, "40"),

@@ -1,5 +1,6 @@
 import type { Assumption, Impact, Response, Risk } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
+import { figureText } from "../plan/figureText.ts";
 import type { EffectCells } from "../plan/newEffect.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { delayUnit } from "../plan/unitWords.ts";
@@ -129,7 +130,7 @@ function inFact(on: EntryDetails): TemplateResult {
       path: `${fact}.${key}`,
       label,
       of: entry.name,
-      committed: entry.actual?.[key] === undefined ? "" : String(entry.actual[key]),
+      committed: entry.actual?.[key] === undefined ? "" : figureText(entry.actual[key]),
       kind: "number",
       read: (text) => (text.trim() === "" ? { value: undefined } : readNumber(text, asked, example)),
     });

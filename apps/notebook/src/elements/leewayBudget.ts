@@ -1,6 +1,7 @@
-import { formatDate, groupDigits } from "@leeway/charts";
+import { formatDate } from "@leeway/charts";
 import type { Overhead, Plan } from "@leeway/core";
 import { html } from "lit";
+import { figureText } from "../plan/figureText.ts";
 import { findTasks } from "../plan/findTasks.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
@@ -129,7 +130,7 @@ export class LeewayBudget extends ListsElement {
           heading: `Released, ${plan.currency}`,
           kind: "number",
           size: "narrow",
-          committed: ({ amount }) => groupDigits(amount, Number.isInteger(amount) ? 0 : 2),
+          committed: ({ amount }) => figureText(amount),
           read: this.#sum(plan, "240,000"),
         },
       ],
@@ -158,7 +159,7 @@ export class LeewayBudget extends ListsElement {
           path: "commitment.reserve",
           label: `Reserve, ${plan.currency}`,
           of,
-          committed: reserve === undefined ? "" : groupDigits(reserve, Number.isInteger(reserve) ? 0 : 2),
+          committed: reserve === undefined ? "" : figureText(reserve),
           kind: "number",
           read: (text) => (text.trim() === "" ? { value: undefined } : this.#sum(plan, "160,000")(text)),
         })}

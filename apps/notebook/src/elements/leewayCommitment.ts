@@ -8,6 +8,7 @@ import {
 } from "@leeway/charts";
 import type { Forecast, LevelReading, Plan } from "@leeway/core";
 import { html, nothing } from "lit";
+import { figureText } from "../plan/figureText.ts";
 import { findTasks } from "../plan/findTasks.ts";
 import { readDate } from "../plan/readDate.ts";
 import { readNumber } from "../plan/readNumber.ts";
@@ -124,7 +125,7 @@ function asked(plan: Plan): Asked[] {
       key: "budget",
       label: "Money available",
       unit: plan.currency,
-      committed: budget === undefined ? "" : groupDigits(budget, Number.isInteger(budget) ? 0 : 2),
+      committed: budget === undefined ? "" : figureText(budget),
       kind: "number",
       read: (text) =>
         text.trim() === "" ? { value: undefined } : readNumber(text, `a sum in ${plan.currency}`, "640000"),

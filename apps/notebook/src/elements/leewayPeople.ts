@@ -10,6 +10,7 @@ import {
   type Task,
 } from "@leeway/core";
 import { html, nothing } from "lit";
+import { figureText } from "../plan/figureText.ts";
 import { findWho } from "../plan/findWho.ts";
 import { newPhase, renamePhase } from "../plan/phases.ts";
 import { awayCell, readAway } from "../plan/readAway.ts";
@@ -69,7 +70,7 @@ export class LeewayPeople extends ListsElement {
           key: "rate",
           heading: `${plan.currency} a day`,
           kind: "number",
-          committed: ({ rate }) => (rate === 0 ? "" : groupDigits(rate, Number.isInteger(rate) ? 0 : 2)),
+          committed: ({ rate }) => (rate === 0 ? "" : figureText(rate)),
           read: sum,
         },
         {

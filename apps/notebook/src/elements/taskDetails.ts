@@ -1,5 +1,6 @@
 import type { Task } from "@leeway/core";
 import { html, nothing, type TemplateResult } from "lit";
+import { figureText } from "../plan/figureText.ts";
 import { readNumber } from "../plan/readNumber.ts";
 import { delayUnit, taskUnit } from "../plan/unitWords.ts";
 import { dateText, entryField, type FieldsOf, optionalDate, optionalText, whoField } from "./entryFields.ts";
@@ -65,7 +66,7 @@ export function taskDetails(on: TaskDetails): TemplateResult {
       })}
       ${point ? nothing : date("started", "Started")}
       ${date("finished", "Finished")}
-      ${own("spent", `Spent so far, ${plan.currency}`, task.spent === undefined ? "" : String(task.spent), optionalMoney, "number")}
+      ${own("spent", `Spent so far, ${plan.currency}`, task.spent === undefined ? "" : figureText(task.spent), optionalMoney, "number")}
     </div>
     ${point ? nothing : part("remaining", `What remains, ${remains}`, remains)}
     <h3>Why these figures</h3>

@@ -1,5 +1,6 @@
 import type { Estimate } from "@leeway/core";
 import type { Edit } from "./edit.ts";
+import { figureText } from "./figureText.ts";
 import { readNumber } from "./readNumber.ts";
 
 /** The three cells of an estimate as text; empty where the estimate has no such value. */
@@ -13,12 +14,12 @@ export interface EstimateCells {
 export function estimateCells(estimate: Estimate): EstimateCells | undefined {
   switch (estimate.kind) {
     case "fixed":
-      return { low: "", likely: String(estimate.value), high: "" };
+      return { low: "", likely: figureText(estimate.value), high: "" };
     case "range":
       return {
-        low: String(estimate.low),
-        likely: estimate.likely === undefined ? "" : String(estimate.likely),
-        high: String(estimate.high),
+        low: figureText(estimate.low),
+        likely: estimate.likely === undefined ? "" : figureText(estimate.likely),
+        high: figureText(estimate.high),
       };
     case "outcomes":
       return undefined;

@@ -2,13 +2,16 @@
 export type NumberEntry = { value: number } | { words: string };
 
 /**
- * Reads a number from a cell: digits, a decimal point, commas or spaces between thousands, a minus sign.
+ * Reads a number from a cell: digits, a decimal point, commas or spaces between thousands, a sign.
  *
  * @param what  What the cell holds, with its unit, for the message: "a number of working days".
  * @param example  Something that would be right.
  */
 export function readNumber(text: string, what: string, example: string): NumberEntry {
-  const trimmed = text.trim().replace(/^[−–]/, "-");
+  const trimmed = text
+    .trim()
+    .replace(/^[−–]/, "-")
+    .replace(/^\+(?=[\d.])/, "");
   if (/^-?\d+,\d{1,2}$/.test(trimmed)) {
     return { words: `Write decimals with a point: ${trimmed.replace(",", ".")} rather than ${trimmed}.` };
   }

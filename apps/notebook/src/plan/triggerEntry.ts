@@ -1,5 +1,6 @@
-import { formatDate, groupDigits } from "@leeway/charts";
+import { formatDate } from "@leeway/charts";
 import type { Plan } from "@leeway/core";
+import { figureText } from "./figureText.ts";
 import { readChance } from "./readChance.ts";
 import { readDate } from "./readDate.ts";
 import { readNumber } from "./readNumber.ts";
@@ -28,7 +29,7 @@ export function limitText(trigger: Trigger, plan: Plan): string {
   const { finishLaterThan, costAbove, chanceOfDateBelow, chanceOfBudgetBelow } = trigger;
   const { contingencyCoverBelow, signpost } = trigger;
   if (finishLaterThan !== undefined) return formatDate(finishLaterThan);
-  if (costAbove !== undefined) return groupDigits(costAbove, Number.isInteger(costAbove) ? 0 : 2);
+  if (costAbove !== undefined) return figureText(costAbove);
   const chance = chanceOfDateBelow ?? chanceOfBudgetBelow;
   if (chance !== undefined) return String(Number((chance * 100).toPrecision(6)));
   if (contingencyCoverBelow !== undefined) return String(contingencyCoverBelow);
