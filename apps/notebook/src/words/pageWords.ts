@@ -119,6 +119,7 @@ const turns: readonly (readonly [from: string | RegExp, to: string])[] = [
   ["`amount` or `quantity`", "what it is worth"],
   ["mark it `detail: outline`", "choose an outline, under the task's Details in `detail`,"],
   ["write `actual: { days: 0 }`", "write 0 into `actual.days`"],
+  ["Record that it has happened", "Record under its Details that it has happened"],
   ["or say in `note` who pays", "or let it stand and say who pays"],
   [
     "Set `respectCapacity: true` so that the tasks wait",

@@ -118,6 +118,21 @@ export const logicCases: Record<(typeof logicRules)[number]["code"], Case> = {
     path: "tasks[1]",
     ids: ["draw"],
   },
+  "out-of-sequence": {
+    found: {
+      statusDate: "2027-02-02",
+      "tasks.draw.started": "2027-02-01",
+      "tasks.draw.remaining": [1, 2, 4],
+    },
+    near: {
+      statusDate: "2027-02-02",
+      "tasks.approved.finished": "2027-02-01",
+      "tasks.draw.started": "2027-02-01",
+      "tasks.draw.remaining": [1, 2, 4],
+    },
+    path: "tasks[0]",
+    ids: ["approved", "draw"],
+  },
   "missed-task": {
     found: {
       statusDate: "2027-02-05",

@@ -1,4 +1,5 @@
 import { dayNumber } from "../../calendar/dates.ts";
+import { brokenLink } from "../../live/record/brokenLink.ts";
 import type { Task } from "../../plan/types.ts";
 import type { Check, CheckContext, Found } from "../context.ts";
 import { thresholds } from "../thresholds.ts";
@@ -9,6 +10,7 @@ export const checkDates: Check = (context) => [
   ...heldByDate(context),
   ...passedDates(context),
   ...progressFound(context),
+  ...outOfSequence(context),
   ...context.late.late.map(
     ({ task, path, days }): Found => ({
       code: "missed-task",
@@ -108,4 +110,26 @@ function progressFound({ plan, today }: CheckContext): Found[] {
           ],
     ),
   ];
+}
+
+/** At the task that has not happened yet; where both have days, at the link. */
+function outOfSequence({ plan }: CheckContext): Found[] {
+  const tasks = new Map(plan.tasks.map((task, at) => [task.id, { task, at }]));
+  return plan.tasks.flatMap((task, t) =>
+    task.after.flatMap((link, l): Found[] => {
+      const before = tasks.get(link.task);
+      const broken = before === undefined ? undefined : brokenLink(task, link, before.task);
+      if (before === undefined || broken === undefined) return [];
+      const { from, to, mine, theirs } = broken;
+      const code = "out-of-sequence" as const;
+      const did = task.milestone === false ? to : "was reached";
+      if (theirs === undefined) {
+        const says = `${task.name} ${did} on ${mine}, and “${before.task.name}”, which it waits for, has not ${from}.`;
+        return [{ code, path: `tasks[${before.at}]`, ids: [before.task.id, task.id], says }];
+      }
+      const says = `${task.name} ${did} on ${mine}, and “${before.task.name}”, which it waits for, ${from} on ${theirs}.`;
+      const advice = "Correct the day that is wrong, or let the link say what really holds the work.";
+      return [{ code, path: `tasks[${t}].after[${l}]`, ids: [task.id, before.task.id], says, advice }];
+    }),
+  );
 }

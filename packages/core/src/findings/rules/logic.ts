@@ -161,6 +161,15 @@ export const logicRules = [
     source: sources.schedule("best practice 9, updating the schedule with actual progress"),
   },
   {
+    code: "out-of-sequence",
+    family: "logic",
+    severity: "warning",
+    what: "Work began or ended before what its link asks for",
+    why: "The forecast keeps both, the days and the link; one of them does not say what happened.",
+    advice: "Record that it has happened, or take the link out if the work did not need it.",
+    source: sources.schedule("best practice 9, updating the schedule with actual progress"),
+  },
+  {
     code: "missed-task",
     family: "logic",
     severity: "note",
