@@ -161,7 +161,8 @@ summary{min-height:24px;font-family:var(--sans);cursor:pointer}
 .mover output{font-size:1.25rem}
 .prose{max-width:46rem;overflow-wrap:anywhere}.prose pre{white-space:pre-wrap}.prose th,.prose td{padding:.15rem 1rem .15rem 0;text-align:start}
 .stamp{overflow-wrap:anywhere}
-@media screen and (max-width:44rem){.broad{display:none}.slim{display:block}.answer{font-size:1.5rem}
+.number{text-align:end}
+@media screen and (max-width:44rem){.number{text-align:start}.broad{display:none}.slim{display:block}.answer{font-size:1.5rem}
 .listed,.listed tbody,.listed tr,.listed th,.listed td{display:block}.listed thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .listed tr{display:grid;grid-template-columns:repeat(auto-fill,minmax(7rem,1fr));gap:.1rem .75rem;border-bottom:1px solid var(--hairline);padding:.35rem 0}
 .listed th,.listed td{border:0;padding:0}.listed th,.listed .long{grid-column:1/-1}.listed th{font-weight:650}

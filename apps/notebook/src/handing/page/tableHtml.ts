@@ -10,18 +10,29 @@ const long = 23;
 /** A table whose first column names its rows; it scrolls inside its room where it is wide. */
 export function tableHtml(caption: string, { header, rows }: Table): string {
   const listed = header.length >= listedFrom;
+  const figures = header.map((_, at) => at > 0 && isFigures(rows.map((row) => row[at] ?? "")));
   const head = (at: number) => (listed ? ` data-head="${escapeHtml(String(header[at] ?? ""))}"` : "");
   const cell = (value: string | number, at: number) => {
     const text = shown(value);
     if (at === 0) return text === "" ? "<td></td>" : `<th scope="row">${escapeHtml(text)}</th>`;
     const own = listed && String(header[at] ?? "").length + 1 + text.length > long;
-    return `<td${head(at)}${own ? ' class="long"' : ""}>${escapeHtml(text)}</td>`;
+    const names = [own ? "long" : "", figures[at] === true ? "number" : ""].filter((name) => name !== "");
+    return `<td${head(at)}${names.length === 0 ? "" : ` class="${names.join(" ")}"`}>${escapeHtml(text)}</td>`;
   };
   return `<div class="wide" role="region" tabindex="0" aria-label="${escapeHtml(caption)}"><table${listed ? ' class="listed"' : ""}><caption>${escapeHtml(caption)}</caption><thead><tr>${header
-    .map((name) => `<th scope="col">${escapeHtml(name)}</th>`)
+    .map(
+      (name, at) =>
+        `<th scope="col"${figures[at] === true ? ' class="number"' : ""}>${escapeHtml(name)}</th>`,
+    )
     .join("")}</tr></thead><tbody>${rows
     .map((row) => `<tr>${row.map(cell).join("")}</tr>`)
     .join("")}</tbody></table></div>`;
+}
+
+/** A column of nothing but figures ends where they end. */
+function isFigures(cells: readonly (string | number)[]): boolean {
+  const said = cells.filter((cell) => cell !== "");
+  return said.length > 0 && said.every((cell) => /^[-−+]?[\d,.]+(\s?%)?$/.test(String(cell)));
 }
 
 /** As long as it is written, on one line; nothing in it turns the direction of its neighbours. */

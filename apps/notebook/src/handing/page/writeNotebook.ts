@@ -5,6 +5,7 @@ import { markdownHtml } from "../../words/markdown.ts";
 import { fonts, type Written } from "../writeBrief.ts";
 import { levelsOf, type Place, type Places } from "./levels.ts";
 import { type Drawn, notebookHtml } from "./notebookHtml.ts";
+import { writtenEstimates } from "./writtenEstimates.ts";
 
 /** Px: two thirds of a wide screen, and what an A4 page shows whole; and the room of a telephone held upright. */
 const widths = { broad: 860, slim: 344 } as const;
@@ -26,7 +27,7 @@ export function writeNotebook({ plan, brief, answers }: Written, text: string): 
     fonts,
     levels: levelsOf(forecast, placesOf(finish), placesOf(cost)),
     texts: plan.texts.map(({ after, text }) => ({ after, html: markdownHtml(text, document) })),
-    estimates: estimateTable(documentOf(text) ?? {}),
+    estimates: writtenEstimates(estimateTable(documentOf(text) ?? {}), plan),
     figures: {
       futures: [drawn(finish), ...(brief.spends ? [drawn(cost)] : []), drawn(draw("fiftyFutures", forecast))],
       drivers: [drawn(draw("driversBars", forecast))],
