@@ -47,10 +47,11 @@ export function appraisalFields(on: FieldsOf): TemplateResult {
   </div>`;
 }
 
-function readYears(text: string): { value: number } | { words: string } {
+/** The format takes 0, over which nothing is worth anything: nobody means that. */
+export function readYears(text: string): { value: number } | { words: string } {
   const entry = readNumber(text, "a number of years", "5");
-  return "value" in entry && (entry.value < 0 || entry.value > 100)
-    ? { words: "Benefits are counted over 0 to 100 years. Write 5." }
+  return "value" in entry && (entry.value < 1 || entry.value > 100)
+    ? { words: "Benefits are counted over at least 1 year and at most 100. Write 5." }
     : entry;
 }
 
