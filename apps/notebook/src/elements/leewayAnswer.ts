@@ -233,7 +233,7 @@ function theRest(forecast: Forecast) {
   if (all === 0) return nothing;
   return html`<p class="adds-rest">
     ${all > listed ? `The ${listed} largest of ${all}.` : ""} They are averages, no shares of the contingency:
-    the largest share of that may be another's, and <a href="#contingency">Contingency names it first</a>.
+    what has the largest share of it stands first in <a href="#contingency">Contingency</a>.
   </p>`;
 }
 

@@ -54,9 +54,10 @@ export function returnTriggersList(plan: Plan, forecast: Forecast | undefined): 
         cells: ({ id }) => {
           const one = now.get(id);
           const words = one === undefined || stands === undefined ? "" : standsWords(stands, one);
+          const [first = "", ...rest] = words.split(/(?<=\.) /);
           return [
             one?.state === "tripped"
-              ? html`<strong>${unbroken(words)}</strong>`
+              ? html`<span class="plain"><strong>${unbroken(first)}</strong> ${unbroken(rest.join(" "))}</span>`
               : html`<span class="quiet">${unbroken(words)}</span>`,
           ];
         },
