@@ -40,6 +40,8 @@ describe("somebody who sees the page for the first time", () => {
     // What drives the answer leads to the figure that can be changed.
     await outline(page, /^Answer/).press("Enter");
     await expect.poll(() => focused(page)).toBe("Boat shed");
+    // What adds most on average need not have the largest share of the contingency.
+    expect(await page.locator(".adds-rest").textContent()).toMatch(/first in\s+Contingency/);
     await page.locator(".adds-most a", { hasText: "Raise the frame" }).press("Enter");
     await expect.poll(() => focused(page)).toBe("Raise the frame: low, in working days");
     expect(await page.evaluate(inSight)).toBe(true);

@@ -70,6 +70,7 @@ export { tornadoMoney } from "./tornadoMoney.ts";
 export {
   triggerAsks,
   triggerCondition,
+  triggerMeasure,
   triggerStands,
   triggersSentence,
 } from "./triggers/triggerSentences.ts";

@@ -22,6 +22,11 @@ const forecastOf = (plan: Plan): Forecast => {
   if (found === undefined) throw new Error("no forecast");
   return found;
 };
+const unbegun = (triggers: string) => {
+  const { approvalSha256, ...plan } = planWith(triggers);
+  const { statusDate: _, ...rest } = plan;
+  return { ...rest, approvalSha256, sha256: approvalSha256 };
+};
 /** One trigger at a forecast in which some figures are set by hand. */
 function stateAt(trigger: string, change: (forecast: Forecast) => Forecast, more = "") {
   const plan = planWith(`{ id: t, ${trigger} }`, more);
@@ -60,9 +65,34 @@ describe.each(["chanceOfDateBelow", "chanceOfBudgetBelow"])("%s", (key) => {
     const now = evaluateTriggers(plan, chance(81, 263)(forecastOf(plan)));
     const [found] = now.triggers;
     if (found?.chance === undefined) throw new Error("not measured");
-    expect(triggerStands(now, found)).toContain("measured against what the plan asks for");
+    expect(triggerCondition(now, found)).toContain(" asked for, is below 30 %");
+    expect(triggerStands(now, found)).toContain("Once this plan is signed");
     const signed = { ...found, chance: { ...found.chance, from: "signed" as const } };
+    expect(triggerCondition(now, signed)).toContain(" signed, is below 30 %");
     expect(triggerStands(now, signed)).toMatch(/^It is \S+ % \(.*\)\.$/);
+  });
+  it("is measured against what this plan commits to, once somebody has signed this very plan", () => {
+    const asked = key === "chanceOfDateBelow" ? "date" : "cost";
+    const open = planWith(`{ id: t, ${key}: 0.3 }`).approvalSha256;
+    // Without progress: with it, the plan as it was signed would have to be run.
+    const bare = unbegun(`{ id: t, ${key}: 0.3 }`);
+    const signedBy = (hash: string) => ({
+      ...bare,
+      approvals: [{ who: "chair", decision: "approve" as const, date: "2027-01-03", plan: hash }],
+    });
+    const found = forecastOf(bare);
+    const [now] = evaluateTriggers(signedBy(bare.approvalSha256), found).triggers;
+    expect(now?.chance).toMatchObject({ from: "signed", asked: found.committed[asked] });
+    expect(now?.chance?.onceSigned).toBeUndefined();
+    // By definition of a percentile; the curve tells it to the half per cent.
+    expect(now?.chance?.value).toBeGreaterThanOrEqual(0.5);
+    const [before] = evaluateTriggers(bare, found).triggers;
+    expect(before?.chance).toMatchObject({ from: "plan", onceSigned: found.committed[asked] });
+    const [other] = evaluateTriggers(signedBy("0".repeat(64)), found).triggers;
+    if (other === undefined) throw new Error("none");
+    expect(other.chance?.from).toBe("plan");
+    expect(triggerStands({ currency: "EUR" }, other)).toContain("that was signed is not known here");
+    expect(open).toBe(bare.approvalSha256);
   });
   it("cannot be measured where nothing was agreed", () => {
     const bare = (found: Forecast): Forecast => ({ ...found, chance: {}, asked: {} });
@@ -210,7 +240,7 @@ tasks: [{ id: a, name: A, duration: [3, 5, 9] }]
     expect(triggerCondition({ currency: "EUR" }, trigger)).toBe(
       "the condition of The chair is not met by Wed 6 Jan 2027: A scaffold is found",
     );
-    expect(triggerStands({ currency: "EUR" }, trigger)).toContain("The day has passed");
+    expect(triggerStands({ currency: "EUR" }, trigger)).toContain("Reached: the day has passed");
   });
 });
 
@@ -234,5 +264,46 @@ describe("evaluateTriggers(plan, forecast, left)", () => {
     ]);
     const none = planWith("");
     expect(evaluateTriggers(none, forecastOf(none)).triggers).toEqual([]);
+  });
+});
+
+describe("how a trigger stands, in words", () => {
+  const words = (trigger: string, change: (forecast: Forecast) => Forecast = (found) => found, more = "") => {
+    const found = stateAt(trigger, change, more);
+    if (found === undefined) throw new Error("none");
+    return triggerStands({ currency: "EUR" }, found);
+  };
+  const committed = (more: Partial<Forecast["committed"]>) => (found: Forecast) => ({
+    ...found,
+    committed: { ...found.committed, ...more },
+  });
+  it("says plainly that it is reached, with both sides of the condition", () => {
+    expect(words("chanceOfDateBelow: 0.6", chance(22, 100))).toMatch(
+      /^Reached: 22 % \(.*\) is below 60 %\. /,
+    );
+    expect(words("chanceOfBudgetBelow: 0.6", chance(22, 100))).toMatch(
+      /^Reached: 22 % \(.*\) is below 60 %\. /,
+    );
+    const late = { date: "2027-01-13", lowDate: "2027-01-13", highDate: "2027-01-13" };
+    expect(words("finishLaterThan: 2027-01-12", committed(late))).toBe(
+      "Reached: Wed 13 Jan 2027 is later than Tue 12 Jan 2027.",
+    );
+    expect(words("costAbove: 999", committed({ cost: 1200, costLow: 1200, costHigh: 1200 }))).toBe(
+      "Reached: EUR 1,200 is above EUR 999.",
+    );
+    expect(words("signpost: s", undefined, ", tripped: 2027-01-05")).toBe("Reached: seen on Tue 5 Jan 2027.");
+    const plan = planWith("{ id: t, contingencyCoverBelow: 1 }");
+    const { left } = contingencyLeft(plan, { agreed: { money: 600 }, ahead: false });
+    const [cover] = evaluateTriggers(plan, forecastOf(plan), left).triggers;
+    if (cover === undefined) throw new Error("none");
+    expect(triggerStands({ currency: "EUR" }, cover)).toMatch(/^Reached: in money, none left/);
+  });
+  it("says of an assumption whose sign was not seen that it still holds", () => {
+    expect(words("signpost: s")).toBe("Not seen: the assumption still holds, as far as anybody has said.");
+  });
+  it("does not deny what was agreed where only the cover was not worked out", () => {
+    expect(words("contingencyCoverBelow: 1")).toBe(
+      "What is left of the contingency was not worked out with this forecast.",
+    );
   });
 });

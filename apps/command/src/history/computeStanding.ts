@@ -5,6 +5,7 @@ import {
   type Forecast,
   type Plan,
   type Problem,
+  signedHere,
   type TriggersNow,
 } from "@leeway/core";
 import type { EngineOptions } from "../call/engineOptions.ts";
@@ -22,7 +23,7 @@ export interface StandingJob {
   plan: Plan;
   options: EngineOptions;
   workers?: number | undefined;
-  /** The version that was signed, where it is known: what was agreed is read from it. */
+  /** The version that was signed, where it was kept: what was agreed is read from it. */
   signed?: Plan | undefined;
   /** The day of today: whether conditions of an approval have lapsed. */
   today?: string | undefined;
@@ -32,7 +33,9 @@ export interface StandingJob {
 export async function computeStanding(
   job: StandingJob,
 ): Promise<{ standing?: Standing; problems: readonly Problem[] }> {
-  const { text, plan, options, workers, signed, today } = job;
+  const { text, plan, options, workers, today } = job;
+  // Without a kept version: what an approval covers is this plan.
+  const signed = job.signed ?? signedHere(plan);
   const result = await computeForecast({ text, options, ...(workers === undefined ? {} : { workers }) });
   // What is wrong with the plan itself was said when it was read.
   const problems = result.problems.filter(({ line }) => line === undefined);

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { Edit } from "../plan/edit.ts";
 import { readNumber } from "../plan/readNumber.ts";
+import { readYears } from "../plan/readYears.ts";
 import { statedAt } from "../plan/stated.ts";
 import { entryField, type FieldsOf, percentText } from "./entryFields.ts";
 import type { Reading } from "./listsElement.ts";
@@ -45,13 +46,6 @@ export function appraisalFields(on: FieldsOf): TemplateResult {
       ${number("discountRate", "Discount rate, % a year", percentText(said("discountRate")), readRate)}
     </div>
   </div>`;
-}
-
-function readYears(text: string): { value: number } | { words: string } {
-  const entry = readNumber(text, "a number of years", "5");
-  return "value" in entry && (entry.value < 0 || entry.value > 100)
-    ? { words: "Benefits are counted over 0 to 100 years. Write 5." }
-    : entry;
 }
 
 function readRate(text: string): { value: number } | { words: string } {

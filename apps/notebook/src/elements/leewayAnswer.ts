@@ -233,7 +233,7 @@ function theRest(forecast: Forecast) {
   if (all === 0) return nothing;
   return html`<p class="adds-rest">
     ${all > listed ? `The ${listed} largest of ${all}.` : ""} They are averages, no shares of the contingency:
-    <a href="#contingency">how that is shared out</a>.
+    what has the largest share of it stands first in <a href="#contingency">Contingency</a>.
   </p>`;
 }
 

@@ -1,5 +1,5 @@
-import { triggerCondition, triggerStands } from "@leeway/charts";
-import { evaluateTriggers, type Forecast, type Plan } from "@leeway/core";
+import { triggerCondition, triggerMeasure, triggerStands } from "@leeway/charts";
+import { evaluateTriggers, type Forecast, type Plan, type TriggerNow, type TriggersNow } from "@leeway/core";
 import { html } from "lit";
 import { today } from "../handing/today.ts";
 import { kindOf, limitText, readLimit, triggerKinds } from "../plan/triggerEntry.ts";
@@ -31,7 +31,7 @@ export function returnTriggersList(plan: Plan, forecast: Forecast | undefined): 
         size: "main",
         committed: () => "",
         cells: (trigger) => [
-          html`<span class="plain">${triggerKinds.find(([key]) => key === kindOf(trigger))?.[1]}</span>`,
+          html`<span class="plain">${conditionWords(trigger, plan, now.get(trigger.id))}</span>`,
         ],
       },
       {
@@ -53,8 +53,12 @@ export function returnTriggersList(plan: Plan, forecast: Forecast | undefined): 
         committed: () => "",
         cells: ({ id }) => {
           const one = now.get(id);
+          const words = one === undefined || stands === undefined ? "" : standsWords(stands, one);
+          const [first = "", ...rest] = words.split(/(?<=\.) /);
           return [
-            html`<span class="quiet">${one === undefined || stands === undefined ? "" : unbroken(triggerStands(stands, one))}</span>`,
+            one?.state === "tripped"
+              ? html`<span class="plain"><strong>${unbroken(first)}</strong> ${unbroken(rest.join(" "))}</span>`
+              : html`<span class="quiet">${unbroken(words)}</span>`,
           ];
         },
       },
@@ -71,6 +75,20 @@ export function returnTriggersList(plan: Plan, forecast: Forecast | undefined): 
       return { item: { id: id(triggerIds[key]), [key]: read.value } };
     },
   };
+}
+
+/** What is measured, as it stands before its limit; of a chance with the date or the sum that it is of. */
+export function conditionWords(trigger: Trigger, plan: Plan, now: TriggerNow | undefined): string {
+  const kind = triggerKinds.find(([key]) => key === kindOf(trigger))?.[1] ?? "";
+  return now?.chance === undefined ? kind : unbroken(`${triggerMeasure(plan, now)} is below, %`);
+}
+
+/** How it stands; what this page does not work out is said to be worked out elsewhere. */
+export function standsWords(stands: TriggersNow, now: TriggerNow): string {
+  const words = triggerStands(stands, now);
+  return now.condition === "contingencyCoverBelow" && now.unknown !== undefined
+    ? `${words} Money shows it; \`leeway triggers\` measures it.`
+    : words;
 }
 
 /** An id is made from words: those of the condition. */

@@ -9,11 +9,11 @@ type Trigger = Plan["returnTriggers"][number];
 
 /** The conditions a plan can come back on, as a reader chooses them, and what is filled in for each. */
 export const triggerKinds = [
-  ["finishLaterThan", "the date is later than"],
-  ["costAbove", "the sum is above"],
-  ["chanceOfDateBelow", "the chance of the date is below, %"],
-  ["chanceOfBudgetBelow", "the chance of the sum is below, %"],
-  ["contingencyCoverBelow", "contingency over exposure is below"],
+  ["finishLaterThan", "the committed date is later than"],
+  ["costAbove", "the committed sum is above"],
+  ["chanceOfDateBelow", "the chance of the date agreed is below, %"],
+  ["chanceOfBudgetBelow", "the chance of the sum agreed is below, %"],
+  ["contingencyCoverBelow", "the contingency left, over the exposure left, is below"],
   ["signpost", "this assumption no longer holds"],
 ] as const;
 

@@ -6,17 +6,14 @@ import { formatDays } from "../words/formatDays.ts";
 import { formatMoney } from "../words/formatMoney.ts";
 import { formatPercent } from "../words/formatPercent.ts";
 import { groupDigits } from "../words/groupDigits.ts";
+import { roundSignificant } from "../words/roundSignificant.ts";
 import { limitStep, roundToLimits, roundToStep } from "../words/roundToLimits.ts";
 
 /** The condition of a return trigger, as it follows "we come back when". */
 export function triggerCondition({ currency }: Pick<TriggersNow, "currency">, trigger: TriggerNow): string {
   const { chance, cover, signpost, finish, cost } = trigger;
   if (chance !== undefined) {
-    const of =
-      typeof chance.asked === "string"
-        ? `finishing by ${formatDate(chance.asked, "weekday")}`
-        : `keeping within ${statedSum(chance.asked, currency)}`;
-    return `the chance of ${of} is below ${formatPercent(chance.limit)}`;
+    return `${triggerMeasure({ currency }, trigger)} is below ${formatPercent(chance.limit)}`;
   }
   if (cover !== undefined)
     return cover.limit === 1
@@ -37,33 +34,42 @@ export function triggerCondition({ currency }: Pick<TriggersNow, "currency">, tr
   return CONDITIONS[trigger.condition];
 }
 
-/** How it stands, in a sentence; the limits of sampling beside a value that has them. */
+/** What is measured of a chance, with the date or the sum it is of and who says that one: "the chance of finishing by …". */
+export function triggerMeasure({ currency }: Pick<TriggersNow, "currency">, { chance }: TriggerNow): string {
+  if (chance === undefined) return "";
+  const { asked, from } = chance;
+  return typeof asked === "string"
+    ? `the chance of finishing by ${formatDate(asked, "weekday")}, the date ${AGREED[from]},`
+    : `the chance of keeping within ${statedSum(asked, currency)}, the sum ${AGREED[from]},`;
+}
+
+/** How it stands, in a sentence, and plainly where it is reached; the limits of sampling beside a value that has them. */
 export function triggerStands({ currency }: Pick<TriggersNow, "currency">, trigger: TriggerNow): string {
   const { chance, cover, signpost, finish, cost, unknown } = trigger;
+  const reached = trigger.state === "tripped";
   if (unknown !== undefined) return unknown;
   if (chance !== undefined) {
-    const { value, low, high, from } = chance;
-    // The brief names the date or sum that is put forward: the one that is signed, and counts from then on.
-    const until = from === "plan" ? ` ${UNTIL_SIGNED}` : "";
-    return `It is ${formatPercent(value)} (${percentSpan(low, high)}).${until}`;
+    const { value, low, high, limit } = chance;
+    const is = `${formatPercent(value)} (${percentSpan(low, high)})`;
+    return `${reached ? `Reached: ${is} is below ${formatPercent(limit)}` : `It is ${is}`}.${signedWords(chance, currency)}`;
   }
   if (cover !== undefined) {
-    const said = cover.parts.map((part) => coverWords(part, currency)).join("; ");
-    return `${said.slice(0, 1).toUpperCase()}${said.slice(1)}.`;
+    const said = cover.parts.map((part) => coverWords(part, currency, cover.limit)).join("; ");
+    return reached ? `Reached: ${said}.` : `${said.slice(0, 1).toUpperCase()}${said.slice(1)}.`;
   }
   if (signpost !== undefined) {
-    if (signpost.status === "occurred") return "The assumption has proved wrong.";
-    if (signpost.tripped !== undefined) return `Seen on ${formatDate(signpost.tripped, "weekday")}.`;
+    if (signpost.status === "occurred") return "Reached: the assumption has proved wrong.";
+    if (signpost.tripped !== undefined) return `Reached: seen on ${formatDate(signpost.tripped, "weekday")}.`;
     if (signpost.status === "closed") return "Not seen, and it can no longer prove wrong.";
     return signpost.reviewDue === undefined
-      ? "Not seen."
+      ? `${signpost.sign === undefined ? "It still holds" : "Not seen: the assumption still holds"}, as far as anybody has said.`
       : `Not seen, but nobody says it was looked at: the review was due on ${formatDate(signpost.reviewDue, "weekday")}.`;
   }
   if (trigger.approval !== undefined) {
     const { met } = trigger.approval;
     if (met !== undefined) return `Met on ${formatDate(met, "weekday")}.`;
     return trigger.state === "tripped"
-      ? "The day has passed, and nobody says that it was met."
+      ? "Reached: the day has passed, and nobody says that it was met."
       : "Not met yet.";
   }
   if (finish !== undefined) {
@@ -72,13 +78,15 @@ export function triggerStands({ currency }: Pick<TriggersNow, "currency">, trigg
       low === high
         ? ""
         : ` (${formatDate(low, "weekday-no-year")} to ${formatDate(high, "weekday-no-year")})`;
-    return `It is ${formatDate(value, "weekday")}${span}.`;
+    const is = `${formatDate(value, "weekday")}${span}`;
+    return reached ? `Reached: ${is} is later than ${formatDate(finish.limit, "weekday")}.` : `It is ${is}.`;
   }
   if (cost !== undefined) {
     const { value, low, high } = cost;
     const sum = (of: number) => formatMoney(roundToLimits(of, low, high), "");
     const span = sum(low) === sum(high) ? "" : ` (${sum(low)} to ${sum(high)})`;
-    return `It is ${currency} ${sum(value)}${span}.`;
+    const is = `${currency} ${sum(value)}${span}`;
+    return reached ? `Reached: ${is} is above ${statedSum(cost.limit, currency)}.` : `It is ${is}.`;
   }
   return "";
 }
@@ -119,8 +127,24 @@ export function triggersSentence({ triggers }: TriggersNow): string {
   return `${all} ${enumerated(parts)}.`;
 }
 
-const UNTIL_SIGNED =
-  "Until a signed version is kept beside the plan, it is measured against what the plan asks for.";
+/** What is agreed is what was signed; until then what was asked for stands in. */
+function signedWords(
+  { asked, from, onceSigned }: NonNullable<TriggerNow["chance"]>,
+  currency: string,
+): string {
+  if (from !== "plan") return "";
+  const what = typeof asked === "string" ? "date" : "sum";
+  if (onceSigned === undefined)
+    return ` The ${what} that was signed is not known here, so the ${what} asked for counts.`;
+  const then =
+    typeof onceSigned === "string"
+      ? formatDate(onceSigned, "weekday")
+      : `about ${formatMoney(roundSignificant(onceSigned, 3), currency)}`;
+  return ` Once this plan is signed, the ${what} it commits to counts in its place: ${then}.`;
+}
+
+/** Who says the date or the sum that a chance is of. */
+const AGREED = { given: "given", signed: "signed", plan: "asked for" };
 const CONDITIONS = {
   chanceOfDateBelow: "the chance of the date falls too low",
   chanceOfBudgetBelow: "the chance of the sum falls too low",
@@ -131,14 +155,17 @@ const CONDITIONS = {
   conditionsBy: "a condition of an approval is not met by its day",
 };
 
-function coverWords(cover: CoverNow, currency: string): string {
+function coverWords(cover: CoverNow, currency: string, limit: number): string {
   const { kind, left, exposure, ratio, committed, low, high } = cover;
   const step = limitStep(committed, low, high);
   const amount = (value: number) =>
     kind === "money" ? formatMoney(roundToStep(value, step), currency) : formatDays(value);
   if (exposure <= 0) return `in ${kind}, ${amount(left)} left and no exposure`;
   const gone = left < 0 ? `none left, ${amount(-left)} over,` : `${amount(left)} left`;
-  const part = ratio === undefined || left < 0 ? "" : ` (${coverPercent(ratio)} of it)`;
+  const part =
+    ratio === undefined || left < 0
+      ? ""
+      : ` (${coverPercent(ratio)} of it${cover.state === "tripped" ? `, below ${coverPercent(limit)}` : ""})`;
   return `in ${kind}, ${gone} for ${amount(exposure)} of exposure${part}`;
 }
 

@@ -204,8 +204,10 @@ export interface BriefObjections {
   settled: BriefObjection[];
 }
 /** One objection, with its answer where there is one. */
-export interface BriefObjection extends Omit<Objection, "who"> {
+export interface BriefObjection extends Omit<Objection, "who" | "acceptedBy" | "reopenedBy"> {
   who?: Someone;
+  acceptedBy?: Someone;
+  reopenedBy?: Someone;
 }
 
 /** When the commitment comes back to the approvers; exactly one condition each. */
@@ -220,7 +222,7 @@ export interface BriefTrigger {
   signpost?: { assumption: Id; statement: string; text?: string };
   finishLaterThan?: IsoDate;
   costAbove?: Money;
-  /** It is met at this forecast. Never of a chance or a cover: these are measured against what is signed. */
+  /** It is met at this forecast. Never of a chance or a cover: these are measured against what this brief has signed. */
   already?: true;
 }
 
@@ -229,6 +231,11 @@ export interface BriefApprover extends Someone {
   decision: Approval["decision"];
   date?: IsoDate;
   conditions?: string;
+  /** The day by which the conditions have to be met, and the day on which they were. */
+  conditionsBy?: IsoDate;
+  conditionsMet?: IsoDate;
+  /** Who signed in their place. */
+  by?: Someone;
   /** Signed, and for the plan as it is now, progress aside. */
   current?: boolean;
   approvesUpTo?: Money;

@@ -12,5 +12,6 @@ export {
 } from "./objections.ts";
 export { type Signature, signatureEntry } from "./signatureEntry.ts";
 export { signatureRefusals } from "./signatureRefusals.ts";
+export { signedHere } from "./signedHere.ts";
 export { type Signed, signPlan } from "./signPlan.ts";
 export type * from "./types.ts";

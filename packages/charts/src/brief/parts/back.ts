@@ -1,7 +1,7 @@
 import type { Brief, BriefTrigger } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { formatPercent } from "../../words/formatPercent.ts";
-import { stated } from "../says.ts";
+import { stated, supported } from "../says.ts";
 import { first, named, sentence, strong, text } from "../sheet/build.ts";
 import type { Line, Room, Section } from "../sheet/types.ts";
 
@@ -29,11 +29,15 @@ export function backSection(brief: Brief, room: Room): Section {
   };
 }
 
-/** The condition under its name, and whether it is met as things stand. */
-export function triggerLine(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "name" | "text">): Line {
+/** The condition under its name, and whether it is met as things stand. In short: without the name. */
+export function triggerLine(
+  brief: Brief,
+  trigger: BriefTrigger,
+  room: Pick<Room, "name" | "text" | "unnamed">,
+): Line {
   const condition = conditionWords(brief, trigger, room);
   const words =
-    trigger.name === undefined
+    trigger.name === undefined || room.unnamed === true
       ? condition
       : `${named(trigger.name, room.name).replace(/\.$/, "")}: ${condition}`;
   if (trigger.already !== true) return [words];
@@ -44,17 +48,17 @@ export function triggerLine(brief: Brief, trigger: BriefTrigger, room: Pick<Room
 function conditionWords(brief: Brief, trigger: BriefTrigger, room: Pick<Room, "name" | "text">): string {
   const { committed } = brief.commitment;
   if (trigger.chanceOfDateBelow !== undefined)
-    return `the chance of ${formatDate(committed.date, "short")} falls below ${formatPercent(trigger.chanceOfDateBelow)}`;
+    return `the chance of finishing by ${formatDate(committed.date, "short")}, the date you sign, falls below ${formatPercent(trigger.chanceOfDateBelow)}`;
   if (trigger.chanceOfBudgetBelow !== undefined)
-    return `the chance of keeping the sum falls below ${formatPercent(trigger.chanceOfBudgetBelow)}`;
+    return `the chance of keeping within ${supported(brief, committed.cost)}, the sum you sign, falls below ${formatPercent(trigger.chanceOfBudgetBelow)}`;
   if (trigger.contingencyCoverBelow !== undefined)
     return trigger.contingencyCoverBelow === 1
       ? "the contingency left no longer covers what is still uncertain"
       : `the contingency left covers less than ${formatPercent(trigger.contingencyCoverBelow)} of what is still uncertain`;
   if (trigger.finishLaterThan !== undefined)
-    return `the finish at the level is later than ${formatDate(trigger.finishLaterThan, "short")}`;
+    return `the committed date is later than ${formatDate(trigger.finishLaterThan, "short")}`;
   if (trigger.costAbove !== undefined)
-    return `the sum at the level is above ${stated(brief, trigger.costAbove)}`;
+    return `the committed sum is above ${stated(brief, trigger.costAbove)}`;
   const { signpost } = trigger;
   if (signpost === undefined) return "its condition is met";
   return signpost.text === undefined

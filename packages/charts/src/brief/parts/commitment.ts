@@ -17,6 +17,9 @@ export function commitmentSection(brief: Brief, room: Room): Section {
   };
 }
 
+/** Of a date or a sum that somebody named: it was not worked out, so sampling puts no limits to it. */
+const given = "as given";
+
 function standings(brief: Brief): Block {
   const { committed, asWritten, asked, chance } = brief.commitment;
   const money = brief.spends;
@@ -44,10 +47,10 @@ function standings(brief: Brief): Block {
             "Asked for",
             asked.finishBy === undefined || chance.finishBy === undefined
               ? ["no date", "", ""]
-              : [formatDate(asked.finishBy, "weekday"), chanceWords(chance.finishBy), "stated"],
+              : [formatDate(asked.finishBy, "weekday"), chanceWords(chance.finishBy), given],
             asked.budget === undefined || chance.budget === undefined
               ? ["no sum", "", ""]
-              : [stated(brief, asked.budget), chanceWords(chance.budget), "stated"],
+              : [stated(brief, asked.budget), chanceWords(chance.budget), given],
           ),
         ]),
     row(

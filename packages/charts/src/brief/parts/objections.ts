@@ -2,9 +2,11 @@ import type { Brief, BriefObjection } from "@leeway/core";
 import { first, named, sentence, strong, text } from "../sheet/build.ts";
 import type { Line, Room, Section } from "../sheet/types.ts";
 
-/** Open objections first, each with who raised it; then those that were answered or accepted. */
+/** Open objections first, each with who raised it; then those that somebody took upon themselves, then those answered. */
 export function objectionsSection({ objections }: Brief, room: Room): Section {
-  const { open, settled } = objections;
+  const { open } = objections;
+  const accepted = objections.settled.filter(({ state }) => state === "accepted");
+  const settled = [...accepted, ...objections.settled.filter((one) => !accepted.includes(one))];
   if (open.length + settled.length === 0)
     return { key: "objections", title: "Objections", blocks: [text("No objection is recorded.")] };
   const left = Math.max(0, room.objections - open.length);
@@ -25,21 +27,30 @@ export function objectionsSection({ objections }: Brief, room: Room): Section {
   };
 }
 
+/** "Bo Reed: It is too dear. Accepted by Cy Marsh: It pays. Evidence: The ledger of 2026." */
 export function objectionLine(
-  { who, text: said, answer, state }: BriefObjection,
+  { who, text: said, answer, evidence, state, acceptedBy }: BriefObjection,
   room: Pick<Room, "name" | "text">,
 ): Line {
   const name = who === undefined ? "Somebody" : named(who.name, room.name);
   const words = said === undefined ? "no words are recorded." : sentence(said, room.text);
+  const told = answer === undefined ? undefined : sentence(answer, room.text);
+  const accepted =
+    acceptedBy === undefined
+      ? "Accepted; nobody is named"
+      : `Accepted by ${named(acceptedBy.name, room.name)}`;
   const standing =
     state === "open"
-      ? answer === undefined
+      ? told === undefined
         ? "Open, no answer yet."
-        : `Open. Answer so far: ${sentence(answer, room.text)}`
+        : `Open. Answer so far: ${told}`
       : state === "accepted"
-        ? "Accepted by name."
-        : answer === undefined
+        ? told === undefined
+          ? `${accepted}.`
+          : `${accepted}: ${told}`
+        : told === undefined
           ? "Answered; no words are recorded."
-          : `Answered: ${sentence(answer, room.text)}`;
-  return [strong(`${name}: `), `${words} `, standing];
+          : `Answered: ${told}`;
+  const shown = evidence === undefined ? "" : ` Evidence: ${sentence(evidence, room.text)}`;
+  return [strong(`${name}: `), `${words} `, `${standing}${shown}`];
 }

@@ -2,7 +2,7 @@ import type { Brief, BriefApprover } from "@leeway/core";
 import { formatDate } from "../../words/formatDate.ts";
 import { plainName } from "../../words/plainName.ts";
 import { stated } from "../says.ts";
-import { named, quiet, text } from "../sheet/build.ts";
+import { clause, quiet, text } from "../sheet/build.ts";
 import type { BoxRow, Room, Section } from "../sheet/types.ts";
 
 const choices = [
@@ -19,9 +19,10 @@ export function outcomeSection(brief: Brief, room: Room): Section {
   const { approvers } = brief.outcome;
   const more = approvers.length - room.approvers;
   const row = (one: BriefApprover): BoxRow => ({
-    name: plainName(
+    name: clause(
       one.role === undefined ? one.name : `${one.name}, ${one.role}`,
       Math.max(shortest, Math.min(room.name, longest)),
+      0,
     ),
     boxes: choices.map(([decision, label]) => ({ label, ticked: one.decision === decision })),
     remark: standingWords(brief, one, room),
@@ -68,11 +69,20 @@ export function standingWords(brief: Brief, one: BriefApprover, room: Pick<Room,
   const state =
     one.decision === "pending"
       ? "pending"
-      : `decided${on}${one.current === undefined ? ", bound to no version" : one.current ? ", this plan" : ", another version of the plan"}`;
-  const conditions = one.conditions === undefined ? "" : `; subject to: ${named(one.conditions, room.text)}`;
+      : `decided${on}${one.by === undefined ? "" : ` by ${plainName(one.by.name, 40)} in their place`}${one.current === undefined ? ", bound to no version" : one.current ? ", this plan" : ", another version of the plan"}`;
+  const conditions =
+    one.conditions === undefined
+      ? ""
+      : `; subject to: ${clause(one.conditions, room.text).replace(/\.$/, "")}${untilWords(one)}`;
   const limit =
     one.approvesUpTo === undefined
       ? ""
       : `; may approve up to ${stated(brief, one.approvesUpTo)}${one.covers === false ? ", not enough" : ""}`;
   return `${state}${conditions}${limit}`;
+}
+
+/** What became of a condition: cut words must not hide that it was met. */
+function untilWords({ conditionsBy, conditionsMet }: BriefApprover): string {
+  if (conditionsMet !== undefined) return ` (met on ${formatDate(conditionsMet, "short")})`;
+  return conditionsBy === undefined ? "" : ` (to be met by ${formatDate(conditionsBy, "short")})`;
 }

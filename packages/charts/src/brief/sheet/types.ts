@@ -67,6 +67,8 @@ export interface Room {
   assumptions: number;
   objections: number;
   triggers: number;
+  /** Return triggers are told by their conditions alone. */
+  unnamed?: true;
   scope: number;
   approvers: number;
   alternatives: number;

@@ -5,9 +5,14 @@ import type { BriefObjection, BriefObjections } from "../types.ts";
 /** Objections with the names of those who raised them; open ones apart. In order of their dates, then ids. */
 export function briefObjections(plan: Plan): BriefObjections {
   const someone = someoneOf(plan);
-  const told = ({ who, ...rest }: Objection): BriefObjection => {
-    const found = someone(who);
-    return found === undefined ? rest : { ...rest, who: found };
+  const told = ({ who, acceptedBy, reopenedBy, ...rest }: Objection): BriefObjection => {
+    const [raiser, accepter, reopener] = [someone(who), someone(acceptedBy), someone(reopenedBy)];
+    return {
+      ...rest,
+      ...(raiser === undefined ? {} : { who: raiser }),
+      ...(accepter === undefined ? {} : { acceptedBy: accepter }),
+      ...(reopener === undefined ? {} : { reopenedBy: reopener }),
+    };
   };
   const all = [...plan.objections].sort((a, b) => compare(a.date ?? "", b.date ?? "") || compare(a.id, b.id));
   return {

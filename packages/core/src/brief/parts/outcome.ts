@@ -15,13 +15,18 @@ export function briefOutcome(plan: Plan, { committed }: Forecast): BriefOutcome 
   const all: Approval[] =
     last.size > 0 ? [...last.values()] : limited.map(({ id }) => ({ who: id, decision: "pending" }));
   return {
-    approvers: all.map(({ who, decision, date, conditions, plan: hash }): BriefApprover => {
+    approvers: all.map((one): BriefApprover => {
+      const { who, decision, date, conditions, conditionsBy, conditionsMet, plan: hash } = one;
       const named = someone(who) ?? { id: who, name: who };
+      const by = someone(one.by);
       return {
         ...named,
         decision,
         ...(date === undefined ? {} : { date }),
         ...(conditions === undefined ? {} : { conditions }),
+        ...(conditionsBy === undefined ? {} : { conditionsBy }),
+        ...(conditionsMet === undefined ? {} : { conditionsMet }),
+        ...(by === undefined ? {} : { by }),
         ...(decision === "pending" || hash === undefined
           ? {}
           : { current: hash === plan.approvalSha256 || hash === plan.sha256 }),

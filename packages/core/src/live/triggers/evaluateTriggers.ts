@@ -7,6 +7,7 @@ import type { Curve, Forecast } from "../../forecast/types.ts";
 import type { IsoDate, Plan, ReturnTrigger } from "../../plan/types.ts";
 import { personOf } from "../../signoff/approvalsState.ts";
 import { hasLapsed } from "../../signoff/hasLapsed.ts";
+import { signedHere } from "../../signoff/signedHere.ts";
 import type { CoverNow, TriggerNow, TriggersNow } from "./types.ts";
 
 /** So near the limit is close: five points of chance, and as much of a ratio. Common practice, no source. */
@@ -18,6 +19,9 @@ const near = 0.05;
  * `tripped` is read off the values as they are printed; sampling limits (95 %; of a chance Wilson's) say whether that is
  * `uncertain`. A trigger that has not tripped is `close` where its limits reach the condition, or five points of chance
  * (of a cover: 0.05 of the ratio) would. Pure: simulates nothing.
+ *
+ * The date and the sum agreed are what was signed: what `left` was measured against, else what this plan commits to where
+ * it is the one that was signed and has no progress; else what the plan asks for.
  *
  * Conditions of an approval that have a day stand among them, under `conditions-of-WHO`: nobody has to agree on those.
  *
@@ -82,16 +86,30 @@ function stateOf(
 ): Found {
   const { chanceOfDateBelow, chanceOfBudgetBelow, contingencyCoverBelow, signpost } = trigger;
   if (chanceOfDateBelow !== undefined) {
-    const { chance, asked } = forecast;
+    const { chance, asked, committed, finish } = forecast;
     const agreed =
-      agreedOf(left?.days, left?.days?.agreedDate) ?? agreedOf({ chance: chance.finishBy }, asked.finishBy);
-    return chanceState("chanceOfDateBelow", chanceOfDateBelow, agreed, forecast);
+      agreedOf(left?.days, left?.days?.agreedDate) ??
+      signedIn(plan, committed.date, () => chanceBy(finish.curve, momentAfter(plan, committed.date))) ??
+      agreedOf({ chance: chance.finishBy }, asked.finishBy);
+    return chanceState(
+      "chanceOfDateBelow",
+      chanceOfDateBelow,
+      unsigned(plan, agreed, committed.date),
+      forecast,
+    );
   }
   if (chanceOfBudgetBelow !== undefined) {
-    const { chance, asked } = forecast;
+    const { chance, asked, committed, cost } = forecast;
     const agreed =
-      agreedOf(left?.money, left?.money?.agreed) ?? agreedOf({ chance: chance.budget }, asked.budget);
-    return chanceState("chanceOfBudgetBelow", chanceOfBudgetBelow, agreed, forecast);
+      agreedOf(left?.money, left?.money?.agreed) ??
+      signedIn(plan, committed.cost, () => chanceBy(cost.curve, committed.cost)) ??
+      agreedOf({ chance: chance.budget }, asked.budget);
+    return chanceState(
+      "chanceOfBudgetBelow",
+      chanceOfBudgetBelow,
+      unsigned(plan, agreed, committed.cost),
+      forecast,
+    );
   }
   if (contingencyCoverBelow !== undefined) return coverState(contingencyCoverBelow, left);
   if (signpost !== undefined) return signpostState(signpost, plan);
@@ -104,6 +122,39 @@ interface Agreed {
   value: number;
   asked: string | number;
   from: AgreedFrom;
+  onceSigned?: string | number;
+}
+
+/** What this plan commits to, where it is the very plan that was signed: with progress, another would have to be run. */
+function signedIn(plan: Plan, asked: string | number, chance: () => number): Agreed | undefined {
+  return signedHere(plan) === plan ? { value: chance(), asked, from: "signed" } : undefined;
+}
+
+/** What is only asked for counts until somebody signs; what was signed and is not at hand is not known. */
+function unsigned(
+  { approvals }: Plan,
+  agreed: Agreed | undefined,
+  committed: string | number,
+): Agreed | undefined {
+  const signed = approvals.some(
+    ({ decision, plan }) =>
+      plan !== undefined && (decision === "approve" || decision === "approve-subject-to"),
+  );
+  return agreed?.from === "plan" && !signed ? { ...agreed, onceSigned: committed } : agreed;
+}
+
+/** The end of a day, as a finish is read. */
+function momentAfter({ start }: Plan, day: IsoDate): number {
+  return dayNumber(day) - dayNumber(start) + 1;
+}
+
+/** The highest probability of the curve whose value is no more than this: to the half per cent, rounded down. */
+function chanceBy({ p, at }: Curve, value: number): number {
+  const limit = value + tolerance * Math.max(1, Math.abs(value));
+  return p.reduce(
+    (found, each, index) => ((at[index] ?? Number.POSITIVE_INFINITY) <= limit ? each : found),
+    0,
+  );
 }
 
 function agreedOf(
@@ -125,7 +176,7 @@ function chanceState(
     const unknown = `No ${what} was agreed: give \`commitment: { ${key}: ... }\`, or have the plan signed.`;
     return { condition, state: "unknown", uncertain: false, unknown };
   }
-  const { value, asked, from } = agreed;
+  const { value, asked, from, onceSigned } = agreed;
   const { low, high } = wilson(Math.round(value * iterations), iterations);
   const tripped = value < limit - tolerance;
   const close = low < limit - tolerance || value < limit + near - tolerance;
@@ -133,14 +184,18 @@ function chanceState(
     condition,
     state: tripped ? "tripped" : close ? "close" : "quiet",
     uncertain: low < limit && limit <= high,
-    chance: { value, low, high, limit, asked, from },
+    chance: { value, low, high, limit, asked, from, ...(onceSigned === undefined ? {} : { onceSigned }) },
   };
 }
 
 function coverState(limit: number, left: Pick<ContingencyLeft, "money" | "days"> | undefined): Found {
   const condition = "contingencyCoverBelow";
+  if (left === undefined) {
+    const unknown = "What is left of the contingency was not worked out with this forecast.";
+    return { condition, state: "unknown", uncertain: false, unknown };
+  }
   const parts = (["money", "days"] as const).flatMap((kind) => {
-    const cover = left?.[kind];
+    const cover = left[kind];
     return cover === undefined ? [] : [coverPart(kind, cover, limit)];
   });
   if (parts.length === 0) {

@@ -47,8 +47,16 @@ export interface TriggerNow {
   state: TriggerState;
   /** Within the sampling limits of the value on either side of the limit: another seed may say otherwise. */
   uncertain: boolean;
-  /** Of `chanceOfDateBelow` and `chanceOfBudgetBelow`; `asked` is the day or the sum that was agreed. */
-  chance?: Measured<Chance> & { limit: Chance; asked: IsoDate | Money; from: AgreedFrom };
+  /**
+   * Of `chanceOfDateBelow` and `chanceOfBudgetBelow`; `asked` is the day or the sum that was agreed. Until somebody signs
+   * that is what the plan asks for, and `onceSigned` what it commits to, which is agreed from then on.
+   */
+  chance?: Measured<Chance> & {
+    limit: Chance;
+    asked: IsoDate | Money;
+    from: AgreedFrom;
+    onceSigned?: IsoDate | Money;
+  };
   /** Of `contingencyCoverBelow`: in money and in days, as far as each was agreed; the worse one decides. */
   cover?: { limit: Ratio; parts: CoverNow[] };
   /** Of `signpost`. */
