@@ -147,6 +147,7 @@ export class LeewayRegister extends LongElement {
                 to: entry.name,
                 currency: plan.currency,
                 words: this.draft.words,
+                opens: `${path}.responses`,
                 add: (cells) => this.#addResponse(`${path}.responses`, cells),
                 drop: (left) => this.#drop(`${path}.responses`, left),
               })
@@ -240,6 +241,7 @@ export class LeewayRegister extends LongElement {
               path,
               draft: this.draft?.list === list ? this.draft : undefined,
               effect: {
+                opens: list,
                 add: (cells) => this.#addEffect(list, cells),
                 drop: (left) => this.#drop(list, left),
               },
@@ -297,6 +299,7 @@ export class LeewayRegister extends LongElement {
     return newEntryRow({
       kind: list === "risks" ? "risk" : "assumption",
       words,
+      opens: list,
       add: (cells) => this.#addEntry(list, cells),
       drop: (left) => this.#drop(list, left),
     });

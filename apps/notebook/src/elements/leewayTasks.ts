@@ -328,7 +328,7 @@ export class LeewayTasks extends LongElement {
         this.querySelector<HTMLElement>(`[data-adds="${draft.at}"]`)?.focus();
       });
     };
-    return newTaskRow({ ...draft, add: this.#add, drop });
+    return newTaskRow({ ...draft, opens: opensAt(draft.at, draft.phase), add: this.#add, drop });
   }
 
   #adds(at: number, phase: string | undefined) {
@@ -336,7 +336,7 @@ export class LeewayTasks extends LongElement {
   }
 
   #addButton(at: number, phase: string | undefined) {
-    return html`<button type="button" class="adds-button" data-adds=${at}
+    return html`<button type="button" class="adds-button" data-adds=${at} data-opens=${opensAt(at, phase)}
       @click=${() => this.#open(at, phase)}>Add a task<span class="unseen">${phase === undefined ? " at the end" : ` to ${phase}${this.#again(at, phase)}`}</span></button>`;
   }
 
@@ -484,6 +484,11 @@ export class LeewayTasks extends LongElement {
 function emptyPhases(plan: Plan): string[] {
   const used = new Set(plan.tasks.map(({ phase }) => phase));
   return plan.phases.flatMap(({ name }) => (used.has(name) ? [] : [name]));
+}
+
+/** The place of a new row: phases without a task share the one at the end. */
+function opensAt(at: number, phase: string | undefined): string {
+  return `${at} ${phase ?? ""}`;
 }
 
 function placeOf(path: string): number {

@@ -37,7 +37,7 @@ export function newEntryRow({ kind, words, ...does }: NewEntryRow): TemplateResu
   const { keydown, focusout, buttons } = draftRow<keyof EntryCells>(entryKeys, does);
   const message = words === undefined ? undefined : `message-new-${kind}`;
   const of = `New ${kind}`;
-  return html`<tr role="row" class="new-row" @keydown=${keydown} @focusout=${focusout}>
+  return html`<tr role="row" class="new-row" data-draft=${does.opens} @keydown=${keydown} @focusout=${focusout}>
     <th role="rowheader" scope="row" class="name">
       ${input("name", `${of}: ${kind === "risk" ? "what may happen" : "what the plan counts on"}`, "text", message)}
       <label class="touches"><span class="by">delays this task</span>
@@ -60,7 +60,7 @@ interface NewResponse extends DraftRow<keyof ResponseCells> {
 export function newResponseLine({ to, currency, words, ...does }: NewResponse): TemplateResult {
   const { keydown, focusout, buttons } = draftRow<keyof ResponseCells>(responseKeys, does);
   const message = words === undefined ? undefined : "message-new-response";
-  return html`<div class="new-row new-response" role="group" aria-label="New response to ${to}" @keydown=${keydown} @focusout=${focusout}>
+  return html`<div class="new-row new-response" data-draft=${does.opens} role="group" aria-label="New response to ${to}" @keydown=${keydown} @focusout=${focusout}>
     <label><span>What can be done</span> ${input("action", "New response: what can be done", "text", message)}</label>
     <label><span>Costs, ${currency}</span> ${input("cost", `New response: costs, in ${currency}`, "number", message)}</label>
     <label><span>Chance becomes, %</span> ${input("chance", "New response: the chance becomes, in per cent", "number", message)}</label>
