@@ -39,12 +39,45 @@ describe.each([1280, 390])("a row of a table at %i px", (width) => {
     expect(await violations(page, "#work")).toEqual([]);
     await links.fill("Raise the frame");
     await links.press("Enter");
-    await told.filter({ hasText: /^Nothing waits for it: if it is late/ }).waitFor(slow);
+    await told.filter({ hasText: /^Nothing waits for it; the finish of the plan does\.$/ }).waitFor(slow);
     const end = cell(page, "Open the doors: waits for these tasks, by name or id");
     await end.fill("Lay the tiles; Paint the walls");
     await end.press("Enter");
     await told.waitFor({ state: "detached", ...slow });
     await page.keyboard.press("Escape");
+  });
+
+  it("says that nothing moves only where the finish of another task is promised, and leads to it", async () => {
+    const promised = plan
+      .replace("confidence: 0.8,", "confidence: 0.8, finishOf: party,")
+      .replace("phase: Roof, duration: [1, 2, 3]", "phase: Roof, after: dig, duration: [1, 2, 3]");
+    await fillPlan(page, promised.replace("Boat shed", "Promised"));
+    const told = page.locator("#task-paint .loose");
+    await told
+      .filter({ hasText: /^Nothing waits for it: if it is late, nothing moves\. Should/ })
+      .waitFor(slow);
+    await fillPlan(
+      page,
+      promised
+        .replace("Boat shed", "Closed")
+        .replace(" finishOf: party,", "")
+        .replace(
+          "name: Open the doors, phase: Roof, duration: 1, people: ann",
+          "name: Doors open, phase: Roof, milestone: true",
+        ),
+    );
+    await told
+      .filter({ hasText: /the finish of the plan does\. Should “Doors open” wait for it\?$/ })
+      .waitFor(slow);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    expect(await violations(page, "#work")).toEqual([]);
+    await told.getByRole("link").click();
+    const links = cell(page, "Doors open: waits for these tasks, by name or id");
+    await expect.poll(() => links.evaluate((one) => one === document.activeElement)).toBe(true);
+    await links.fill("Lay the tiles; Paint the walls");
+    await links.press("Enter");
+    await told.waitFor({ state: "detached", ...slow });
+    await fillPlan(page, plan);
   });
 
   it("has the panel of its estimate say whose it is, and lie over no row that has the focus", async () => {
