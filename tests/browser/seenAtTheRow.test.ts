@@ -80,6 +80,25 @@ describe.each([1280, 390])("a row of a table at %i px", (width) => {
     await fillPlan(page, plan);
   });
 
+  it("gives no dates and no chances of a task that only a response not adopted needs", async () => {
+    const needed = plan
+      .replace("Boat shed", "Cover")
+      .replace("duration: [1, 2, 3]", "duration: [1, 2, 3], onlyIf: tarp, target: 2027-03-12");
+    await fillPlan(page, needed);
+    const row = page.locator("#task-paint");
+    await row.locator(".finish", { hasText: "Not needed: “Rent a cover” is not adopted" }).waitFor(slow);
+    expect(await row.locator(".finish, .critical, .when").allTextContents()).not.toContainEqual(
+      expect.stringMatching(/%|Mar/),
+    );
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    await fillPlan(
+      page,
+      needed.replace("Cover", "Covered").replace("cost: 300,", "cost: 300, adopted: true,"),
+    );
+    await row.locator(".finish", { hasText: "by 12\u00a0Mar:" }).waitFor(slow);
+    await fillPlan(page, plan);
+  });
+
   it("has the panel of its estimate say whose it is, and lie over no row that has the focus", async () => {
     await cell(page, "Dig the trench: low, in working days").focus();
     const names = ["Dig the trench", "Pour the floor", "Raise the frame", "Lay the tiles", "Paint the walls"];
@@ -153,7 +172,9 @@ describe.each([1280, 390])("a row of a table at %i px", (width) => {
       }),
     );
     expect(said).toEqual(
-      width > 1000 ? [["%"], ["low"], ["likely"], ["high"]] : [["Chance, %"], ["Low"], ["Likely"], ["High"]],
+      width > 1000
+        ? [["Chance it happens, %"], ["low"], ["likely"], ["high"]]
+        : [["Chance it happens, %"], ["Low"], ["Likely"], ["High"]],
     );
     expect(await violations(page, "#register")).toEqual([]);
     expect(notebook.troubles).toEqual([]);
