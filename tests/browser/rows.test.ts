@@ -305,7 +305,7 @@ describe("rows on the page", () => {
     const before = await plan(page);
     await page.getByRole("button", { name: "Add a risk" }).click();
     await cell(page, "New risk: what may happen").fill("The lift breaks");
-    await cell(page, "New risk: chance, in per cent").fill("25");
+    await cell(page, "New risk: chance it happens, in per cent").fill("25");
     await cell(page, "New risk: delay: likely, in working days").fill("6");
     await cell(page, "New risk: task it delays, by name; several parted by semicolons").fill("strip");
     await page.keyboard.press("Enter");
@@ -360,9 +360,9 @@ describe("rows on the page", () => {
         what: "new risk",
         first: "New risk: what may happen",
         fill: { "New risk: what may happen": "The lift breaks" },
-        missing: "New risk: chance, in per cent",
+        missing: "New risk: chance it happens, in per cent",
         rest: {
-          "New risk: chance, in per cent": "25",
+          "New risk: chance it happens, in per cent": "25",
           "New risk: delay: likely, in working days": "6",
           "New risk: task it delays, by name; several parted by semicolons": "strip",
         },

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { EntryCells, ResponseCells } from "../plan/newEntry.ts";
 import { cellLabel } from "./cellLabel.ts";
+import { chanceOf } from "./chanceOf.ts";
 import { type DraftRow, draftRow } from "./draftRow.ts";
 
 interface NewEntryRow extends DraftRow<keyof EntryCells> {
@@ -17,7 +18,6 @@ const places: Record<string, string> = {
   low: "low",
   likely: "likely",
   high: "high",
-  chance: "%",
 };
 
 const input = (
@@ -43,7 +43,7 @@ export function newEntryRow({ kind, words, ...does }: NewEntryRow): TemplateResu
       <label class="touches"><span class="by">delays this task</span>
         ${input("tasks", `${of}: task it delays, by name; several parted by semicolons`, "text", message, true)}</label>
     </th>
-    <td role="cell" class="number">${cellLabel("Chance, %")}${input("chance", `${of}: chance, in per cent`, "number", message)}</td>
+    <td role="cell" class="number">${cellLabel(`${chanceOf(kind)}, %`)}${input("chance", `${of}: ${chanceOf(kind).toLowerCase()}, in per cent`, "number", message)}</td>
     ${(["low", "likely", "high"] as const).map((key) => html`<td role="cell" class="number">${cellLabel(key.slice(0, 1).toUpperCase() + key.slice(1))}${input(key, `${of}: delay: ${key}, in working days`, "number", message)}</td>`)}
     <td role="cell" class="adds">${buttons(`new ${kind}`)}</td>
     <td role="cell" class="messages">${words === undefined ? nothing : html`<p class="message" id=${message ?? nothing} role="alert">${words}</p>`}</td>
