@@ -60,6 +60,24 @@ describe("the curve of an estimate while it is typed", () => {
   const part = (name: string) => cell(notebook.page, `${of}: ${name}, in working days`);
   const title = () => notebook.page.locator(".curve-cell .figure-title").textContent();
 
+  it.each([844, 664, 480])("is drawn whole on a telephone %i px high, or only read", async (height) => {
+    const { page } = notebook;
+    await page.setViewportSize({ width: 390, height });
+    await part("low").focus();
+    await page.locator(".curve-cell svg").waitFor({ state: "attached" });
+    await expect.poll(title).toMatch(/^One time in ten/);
+    const cut = await page.locator(".curve-cell").evaluate((panel) => {
+      const curve = panel.querySelector("svg")?.getBoundingClientRect();
+      return (curve?.height ?? 0) > 0 ? (curve?.bottom ?? 0) > panel.getBoundingClientRect().bottom : false;
+    });
+    expect(cut).toBe(false);
+    expect(await page.locator(".curve-cell svg").isVisible()).toBe(height > 800);
+    await page.keyboard.press("Escape");
+    // Closed by Escape it opens again where the field is gone to anew.
+    await part("low").blur();
+    await page.setViewportSize({ width: 1280, height: 900 });
+  });
+
   // The example's bounds are one in ten at each end, so the ends that are typed are the reading itself.
   it("says its one-in-ten reading live, and moves no row", async () => {
     const { page } = notebook;

@@ -2,7 +2,7 @@ import { formatDays, formatMoney, roundMove, roundToLimits } from "@leeway/chart
 import { compare, type Forecast, forecast, type Plan, readPlan } from "@leeway/core";
 import { describe, expect, it } from "vitest";
 import { KnownCalendars } from "../../apps/notebook/src/words/knownCalendars.ts";
-import { movedWords } from "../../apps/notebook/src/words/movedWords.ts";
+import { movedWords, nothingMoved } from "../../apps/notebook/src/words/movedWords.ts";
 import { smallPlan } from "./support/smallPlan.ts";
 
 interface Answered {
@@ -76,6 +76,10 @@ describe("what an answer says of how far it moved", () => {
     expect(apart(little, before)).toBe(0);
     expect(words(little, before)).toMatch(/^the same date( \(0\.\d working days later\))?, /);
     expect(words(before, before)).toBe("the same date, the same sum");
+    expect(nothingMoved(words(before, before))).toBe("Nothing moved: the same date, the same sum.");
+    expect(nothingMoved("the same date, the same sum (EUR 470 more)")).toBe(
+      "Nothing moved by as much as is shown: the same date, the same sum (EUR 470 more).",
+    );
   });
 
   it.each([

@@ -88,7 +88,7 @@ describe("the page on a phone", () => {
     await settled(page);
     const row = page.locator("#register #entry-rain");
     expect(await row.locator(".cell-label:visible").allTextContents()).toEqual([
-      "Chance, %",
+      "Chance it happens, %",
       "Low",
       "Likely",
       "High",

@@ -123,9 +123,9 @@ describe("somebody who sees the page for the first time", () => {
       ["Dig the trench", "Pour the floor", "Raise the frame", "Lay the tiles"].map((name) => `${name}: name`),
     );
     const register = await stops("Register", "Add a text below Register");
-    expect(register).toContain("A week of rain: chance, in per cent");
+    expect(register).toContain("A week of rain: chance it happens, in per cent");
     expect(register).toContain("Add a risk");
-    expect(register).not.toContain("A storm: chance, in per cent");
+    expect(register).not.toContain("A storm: chance it happens, in per cent");
     expect(await violations(page, "#work")).toEqual([]);
     expect(notebook.troubles).toEqual([]);
   });

@@ -231,7 +231,7 @@ describe("the register on the page, by keyboard", () => {
 
     await page.getByRole("button", { name: "Add a risk" }).press("Enter");
     await cell(page, "New risk: what may happen").fill("The lift breaks");
-    await cell(page, "New risk: chance, in per cent").fill("25");
+    await cell(page, "New risk: chance it happens, in per cent").fill("25");
     await cell(page, "New risk: delay: likely, in working days").fill("6");
     await cell(page, "New risk: task it delays, by name; several parted by semicolons").fill("frame");
     await page.keyboard.press("Enter");
@@ -246,7 +246,7 @@ describe("the register on the page, by keyboard", () => {
     await expect.poll(() => says.textContent(), slow).toContain("Add one below a risk or an assumption");
     await page.getByRole("button", { name: "Add an assumption" }).press("Enter");
     await cell(page, "New assumption: what the plan counts on").fill("The crane is free");
-    await cell(page, "New assumption: chance, in per cent").fill("10");
+    await cell(page, "New assumption: chance it is wrong, in per cent").fill("10");
     await cell(page, "New assumption: delay: likely, in working days").fill("4");
     await cell(page, "New assumption: task it delays, by name; several parted by semicolons").fill("frame");
     await page.keyboard.press("Enter");

@@ -268,6 +268,36 @@ describe("rows on the page", () => {
     await notebook.close();
   });
 
+  it("cover no row with what was told of them, and it goes once the reader goes on elsewhere", async () => {
+    const notebook = await served.open({ viewport: { width: 1280, height: 600 } });
+    const { page } = notebook;
+    const told = page.locator(".rows-told", { hasText: "Added" });
+    await page.locator("#work [data-adds]").first().click();
+    await cell(page, "New task: name").fill("Thank everybody");
+    await cell(page, "New task: likely, in working days").fill("3");
+    await page.keyboard.press("Enter");
+    await told.waitFor();
+    await page.keyboard.press("Escape");
+    const covered = await page.evaluate(() => {
+      const boxes = (of: string) =>
+        [...document.querySelectorAll(of)].map((one) => one.getBoundingClientRect());
+      const rows = boxes("#work tr[data-item]");
+      return boxes("#work .rows-told").filter(({ top, bottom }) =>
+        rows.some((row) => Math.min(row.bottom, bottom) - Math.max(row.top, top) > 1),
+      ).length;
+    });
+    expect(covered).toBe(0);
+    await page.locator("[data-adds=people]").click();
+    await told.waitFor({ state: "detached" });
+    await cell(page, "New person: name").fill("Ada Fern");
+    await page.keyboard.press("Enter");
+    await told.filter({ hasText: "Ada Fern" }).waitFor();
+    expect(await page.locator(".rows-told", { hasText: /Added/ }).count()).toBe(1);
+    await cell(page, "New person: name").fill("B");
+    await told.waitFor({ state: "detached" });
+    await notebook.close();
+  });
+
   it("of the register: a risk by the name of its task, and a response to it", async () => {
     const notebook = await served.open();
     const { page } = notebook;
@@ -275,7 +305,7 @@ describe("rows on the page", () => {
     const before = await plan(page);
     await page.getByRole("button", { name: "Add a risk" }).click();
     await cell(page, "New risk: what may happen").fill("The lift breaks");
-    await cell(page, "New risk: chance, in per cent").fill("25");
+    await cell(page, "New risk: chance it happens, in per cent").fill("25");
     await cell(page, "New risk: delay: likely, in working days").fill("6");
     await cell(page, "New risk: task it delays, by name; several parted by semicolons").fill("strip");
     await page.keyboard.press("Enter");
@@ -330,9 +360,9 @@ describe("rows on the page", () => {
         what: "new risk",
         first: "New risk: what may happen",
         fill: { "New risk: what may happen": "The lift breaks" },
-        missing: "New risk: chance, in per cent",
+        missing: "New risk: chance it happens, in per cent",
         rest: {
-          "New risk: chance, in per cent": "25",
+          "New risk: chance it happens, in per cent": "25",
           "New risk: delay: likely, in working days": "6",
           "New risk: task it delays, by name; several parted by semicolons": "strip",
         },

@@ -39,12 +39,64 @@ describe.each([1280, 390])("a row of a table at %i px", (width) => {
     expect(await violations(page, "#work")).toEqual([]);
     await links.fill("Raise the frame");
     await links.press("Enter");
-    await told.filter({ hasText: /^Nothing waits for it: if it is late/ }).waitFor(slow);
+    await told.filter({ hasText: /^Nothing waits for it; the finish of the plan does\.$/ }).waitFor(slow);
     const end = cell(page, "Open the doors: waits for these tasks, by name or id");
     await end.fill("Lay the tiles; Paint the walls");
     await end.press("Enter");
     await told.waitFor({ state: "detached", ...slow });
     await page.keyboard.press("Escape");
+  });
+
+  it("says that nothing moves only where the finish of another task is promised, and leads to it", async () => {
+    const promised = plan
+      .replace("confidence: 0.8,", "confidence: 0.8, finishOf: party,")
+      .replace("phase: Roof, duration: [1, 2, 3]", "phase: Roof, after: dig, duration: [1, 2, 3]");
+    await fillPlan(page, promised.replace("Boat shed", "Promised"));
+    const told = page.locator("#task-paint .loose");
+    await told
+      .filter({ hasText: /^Nothing waits for it: if it is late, nothing moves\. Should/ })
+      .waitFor(slow);
+    await fillPlan(
+      page,
+      promised
+        .replace("Boat shed", "Closed")
+        .replace(" finishOf: party,", "")
+        .replace(
+          "name: Open the doors, phase: Roof, duration: 1, people: ann",
+          "name: Doors open, phase: Roof, milestone: true",
+        ),
+    );
+    await told
+      .filter({ hasText: /the finish of the plan does\. Should “Doors open” wait for it\?$/ })
+      .waitFor(slow);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    expect(await violations(page, "#work")).toEqual([]);
+    await told.getByRole("link").click();
+    const links = cell(page, "Doors open: waits for these tasks, by name or id");
+    await expect.poll(() => links.evaluate((one) => one === document.activeElement)).toBe(true);
+    await links.fill("Lay the tiles; Paint the walls");
+    await links.press("Enter");
+    await told.waitFor({ state: "detached", ...slow });
+    await fillPlan(page, plan);
+  });
+
+  it("gives no dates and no chances of a task that only a response not adopted needs", async () => {
+    const needed = plan
+      .replace("Boat shed", "Cover")
+      .replace("duration: [1, 2, 3]", "duration: [1, 2, 3], onlyIf: tarp, target: 2027-03-12");
+    await fillPlan(page, needed);
+    const row = page.locator("#task-paint");
+    await row.locator(".finish", { hasText: "Not needed: “Rent a cover” is not adopted" }).waitFor(slow);
+    expect(await row.locator(".finish, .critical, .when").allTextContents()).not.toContainEqual(
+      expect.stringMatching(/%|Mar/),
+    );
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+    await fillPlan(
+      page,
+      needed.replace("Cover", "Covered").replace("cost: 300,", "cost: 300, adopted: true,"),
+    );
+    await row.locator(".finish", { hasText: "by 12\u00a0Mar:" }).waitFor(slow);
+    await fillPlan(page, plan);
   });
 
   it("has the panel of its estimate say whose it is, and lie over no row that has the focus", async () => {
@@ -120,7 +172,9 @@ describe.each([1280, 390])("a row of a table at %i px", (width) => {
       }),
     );
     expect(said).toEqual(
-      width > 1000 ? [["%"], ["low"], ["likely"], ["high"]] : [["Chance, %"], ["Low"], ["Likely"], ["High"]],
+      width > 1000
+        ? [["Chance it happens, %"], ["low"], ["likely"], ["high"]]
+        : [["Chance it happens, %"], ["Low"], ["Likely"], ["High"]],
     );
     expect(await violations(page, "#register")).toEqual([]);
     expect(notebook.troubles).toEqual([]);

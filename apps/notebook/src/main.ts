@@ -3,6 +3,7 @@ import { createAsker } from "./asking/asker.ts";
 import { afterFrame } from "./elements/pageTurns.ts";
 import { boundName } from "./keeping/boundName.ts";
 import { diskShelf } from "./keeping/diskShelf.ts";
+import { keepHalfTyped } from "./keeping/halfTyped.ts";
 import { createKeeper, recall } from "./keeping/keeper.ts";
 import { readFile } from "./keeping/planFile.ts";
 import type { Shelf } from "./keeping/shelf.ts";
@@ -77,6 +78,7 @@ if (page instanceof LeewayPage) {
   page.asker = asker;
   page.opening = kept?.text ?? text;
   page.store = store;
+  keeper.subscribe(keepHalfTyped({ page, plan: () => keeper.plan, refuse: store.refuse }));
 }
 
 // What was typed last is kept even when the page goes away.

@@ -137,6 +137,8 @@ export class LeewayBegin extends PageElement {
     }
     this.problems = [];
     const name = nameFrom(title);
+    // It is a plan now, and asked no more.
+    event.target.reset();
     await this.#open(name, made.text, `Made ${name} from your answers. Save writes it to a file.`);
   };
 

@@ -28,6 +28,11 @@ export class CurvePlace {
     if (more && this.#row !== undefined) this.#settle();
   });
 
+  /** Its curve is drawn once it is loaded, and its words go on in further lines. */
+  #drawn = new MutationObserver(() => {
+    if (this.#row !== undefined) this.#follow();
+  });
+
   constructor(cell: HTMLElement) {
     this.#cell = cell;
   }
@@ -47,12 +52,14 @@ export class CurvePlace {
       this.#grown.observe(table);
       this.#changed.observe(table, { childList: true, subtree: true });
     }
+    this.#drawn.observe(this.#cell, { childList: true, characterData: true, subtree: true });
     this.#cell.showPopover();
     this.#settle();
   }
 
   #unwatch(): void {
     this.#grown.disconnect();
+    this.#drawn.disconnect();
     this.#changed.disconnect();
   }
 
@@ -115,6 +122,7 @@ export class CurvePlace {
     cell.style.left = `${report.left}px`;
     cell.style.width = `${report.width}px`;
     cell.style.maxHeight = `${Math.max(160, bottom - top - row.height - spare - 8)}px`;
+    this.#fit();
     const { height } = cell.getBoundingClientRect();
     const waiting = this.#waiting(top, bottom);
     const freeBelow = waiting.every((one) => one.bottom <= bottom - height);
@@ -135,6 +143,16 @@ export class CurvePlace {
     const head = this.#headBelow(top);
     if (away && first < head + 8) return Math.max(first - head - 8, row.bottom + 8 - bottom);
     return Math.min(row.bottom + spare - (bottom - height), first - top - 8);
+  }
+
+  /** Half a curve says nothing: where there is no room for it, its reading stands alone. */
+  #fit(): void {
+    const cell = this.#cell;
+    cell.classList.remove("short");
+    const curve = cell.querySelector("svg")?.getBoundingClientRect();
+    if (curve === undefined) return;
+    const end = curve.bottom - cell.getBoundingClientRect().top + cell.scrollTop;
+    cell.classList.toggle("short", end > cell.clientHeight);
   }
 
   /** From the first field that waits to the end of what is said of it, for all such rows in sight but the one worked in. */

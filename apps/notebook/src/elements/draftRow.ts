@@ -2,6 +2,8 @@ import { html, type TemplateResult } from "lit";
 
 /** What a row that is not in the plan yet does with what is typed into it. */
 export interface DraftRow<C extends string> {
+  /** What its button is marked by: a row that was begun before a reload is opened by it again. */
+  opens: string;
   /** Takes the row into the plan; the cell to go to when it cannot be read yet. */
   add: (cells: Record<C, string>) => C | undefined;
   /** The row goes. `left`: the reader went elsewhere, and keeps the focus there; else it goes to what adds a row. */
@@ -11,9 +13,12 @@ export interface DraftRow<C extends string> {
 /**
  * Keys of a new row: Enter takes it in, or leads to what is missing; Escape leaves it. So do its two buttons, for who has
  * no such keys. A row that is whole is also taken when the reader goes elsewhere; one that nothing was written into goes.
- * Inputs carry `data-cell`; what is typed lives in them alone. The row has the class `new-row`.
+ * Inputs carry `data-cell`; what is typed lives in them alone. The row has the class `new-row`, and `data-draft`.
  */
-export function draftRow<C extends string>(cells: readonly C[], { add, drop }: DraftRow<C>) {
+export function draftRow<C extends string>(
+  cells: readonly C[],
+  { add, drop }: Pick<DraftRow<C>, "add" | "drop">,
+) {
   const inputs = (row: Element): Map<string, HTMLInputElement | HTMLSelectElement> =>
     new Map(
       [...row.querySelectorAll<HTMLInputElement | HTMLSelectElement>(":is(input, select)[data-cell]")].map(

@@ -16,7 +16,7 @@ import {
 } from "../words/answerWords.ts";
 import { KnownCalendars } from "../words/knownCalendars.ts";
 import { readContingencyWords, readingOf, spokenOf } from "../words/levelWords.ts";
-import { moved, movedWords } from "../words/movedWords.ts";
+import { moved, movedWords, nothingMoved } from "../words/movedWords.ts";
 import type { SourceKey } from "../words/sourceWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { send } from "./events.ts";
@@ -147,9 +147,11 @@ export class LeewayAnswer extends PageElement {
       previous.committed.confidence === forecast.committed.confidence
         ? ""
         : ` at ${committedLevel(previous)}`;
+    const words = movedWords(forecast, previous, this.#calendars.same(forecast, previous));
+    if (level === "" && !moved(forecast, previous)) return nothingMoved(words);
     return html`Was ${was(previous)}${level},
       now <u>${formatDate(forecast.committed.date)}</u>${spends(forecast) ? html` and <u>${committedSum(forecast)}</u>` : nothing}:
-      ${movedWords(forecast, previous, this.#calendars.same(forecast, previous))}.
+      ${words}.
       ${moved(forecast, previous) ? html`<a href="#changes" @click=${() => send(this, "changes-last", undefined)}>Why it moved</a>` : nothing}`;
   }
 

@@ -284,7 +284,7 @@ export class LeewayPage extends PageElement {
       people: () => html`<leeway-people .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors} ?fading=${fading}></leeway-people>`,
       work: () => html`<leeway-tasks .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
-        .pending=${state.pending} .ends=${openEnds(this.findings)} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
+        .pending=${state.pending} .ends=${openEnds(this.findings, state.plan)} ?readonly=${errors} ?fading=${fading}></leeway-tasks>
         <leeway-together .plan=${state.plan} .stated=${state.stated} .forecast=${forecast}
         .pending=${state.pending} ?readonly=${errors}></leeway-together>
         <leeway-interview .plan=${state.plan} .stated=${state.stated} .pending=${state.pending} ?readonly=${errors}></leeway-interview>`,

@@ -10,6 +10,7 @@ import type { Pending } from "../store/state.ts";
 import { spends } from "../words/answerWords.ts";
 import { unbroken } from "../words/unbroken.ts";
 import { cellLabel } from "./cellLabel.ts";
+import { chanceOf } from "./chanceOf.ts";
 import { entryDetails } from "./entryDetails.ts";
 import { estimateInputs, outcomesWords } from "./estimateCellsView.ts";
 import { send } from "./events.ts";
@@ -94,7 +95,7 @@ export class LeewayRegister extends LongElement {
       <thead role="rowgroup">
         <tr role="row">
           <th role="columnheader" scope="col" class="name">Risk or assumption</th>
-          <th role="columnheader" scope="col" class="number">Chance, %</th>
+          <th role="columnheader" scope="col" class="number">Chance it happens, or is wrong, %</th>
           <th role="columnheader" scope="col" class="number">Low</th>
           <th role="columnheader" scope="col" class="number">Likely</th>
           <th role="columnheader" scope="col" class="number">High</th>
@@ -147,6 +148,7 @@ export class LeewayRegister extends LongElement {
                 to: entry.name,
                 currency: plan.currency,
                 words: this.draft.words,
+                opens: `${path}.responses`,
                 add: (cells) => this.#addResponse(`${path}.responses`, cells),
                 drop: (left) => this.#drop(`${path}.responses`, left),
               })
@@ -158,8 +160,8 @@ export class LeewayRegister extends LongElement {
             : html`<button type="button" class="adds-button" data-adds="${path}.responses" @click=${() => this.#openDraft(`${path}.responses`)}>Add a response<span class="unseen"> to ${entry.name}</span></button>`
         }
       </th>
-      <td role="cell" class="number">${cellLabel("Chance, %")}${field({
-        label: `${entry.name}: chance, in per cent`,
+      <td role="cell" class="number">${cellLabel(`${chanceOf(entry.kind)}, %`)}${field({
+        label: `${entry.name}: ${chanceOf(entry.kind).toLowerCase()}, in per cent`,
         committed: percentText(entry.probability),
         shown: this.pending.get(chancePath)?.cells.value,
         message: this.pending.has(chancePath) ? `message-${entry.id}-chance` : undefined,
@@ -240,6 +242,7 @@ export class LeewayRegister extends LongElement {
               path,
               draft: this.draft?.list === list ? this.draft : undefined,
               effect: {
+                opens: list,
                 add: (cells) => this.#addEffect(list, cells),
                 drop: (left) => this.#drop(list, left),
               },
@@ -297,6 +300,7 @@ export class LeewayRegister extends LongElement {
     return newEntryRow({
       kind: list === "risks" ? "risk" : "assumption",
       words,
+      opens: list,
       add: (cells) => this.#addEntry(list, cells),
       drop: (left) => this.#drop(list, left),
     });

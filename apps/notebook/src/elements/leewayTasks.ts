@@ -19,7 +19,7 @@ import { LongElement } from "./longElement.ts";
 import { messageId } from "./messageId.ts";
 import { newPhaseLine } from "./newPhaseLine.ts";
 import { newTaskRow } from "./newTaskRow.ts";
-import { saysOther } from "./openEnds.ts";
+import { closesPlan, saysOther } from "./openEnds.ts";
 import { RowStops } from "./rowStops.ts";
 import { type RowAction, RowTools } from "./rowTools.ts";
 import { tableKeys } from "./tableKeys.ts";
@@ -75,6 +75,8 @@ export class LeewayTasks extends LongElement {
   draft: { at: number; phase: string | undefined; words?: string } | undefined;
   #forms = new TaskForms(this);
   #rows = rowsAtOnce;
+  /** What a task that nothing waits for may have been meant to come before. */
+  #closes: Task | undefined;
   #tools = new RowTools(this, {
     move: (path, by) => this.#move(placeOf(path), by),
     remove: (path) => {
@@ -133,6 +135,7 @@ export class LeewayTasks extends LongElement {
     const scale = forecast === undefined ? undefined : calendarSpan(forecast);
     const names = new Map(plan.people.map((person) => [person.id, person.name]));
     const { draft } = this;
+    this.#closes = closesPlan(plan);
     return html`<table class="stated work" role="table" @keydown=${this.#keys} @paste=${this.#paste}>
       <thead role="rowgroup">
         <tr role="row">
@@ -302,7 +305,7 @@ export class LeewayTasks extends LongElement {
           drop: () => send(this, "plan-drop", { field: linksPath }),
         })}</span>
         <span class="by">${[unit === usual ? "" : unit, people].filter((part) => part !== "").join(" · ")}</span>
-        ${loose === undefined ? nothing : html`<span class="loose" id="loose-${task.id}">${loose}</span>`}
+        ${loose === undefined ? nothing : html`<span class="loose" id="loose-${task.id}">${loose}${this.#shouldWait(task)}</span>`}
         ${this.#forms.button(task, path)}
       </td>
       ${taskFollows(task, plan, this.forecast, scale)}
@@ -319,6 +322,13 @@ export class LeewayTasks extends LongElement {
     </tr>`;
   }
 
+  /** A way to the field where it is put right, as a question: that it stands open may be meant. */
+  #shouldWait(task: Task) {
+    const to = this.#closes;
+    if (to === undefined || to.id === task.id) return nothing;
+    return html` Should <a href="#task-${to.id}" data-within=".links .field">“${to.name}”</a> wait for it?`;
+  }
+
   #newRow(draft: NonNullable<LeewayTasks["draft"]>) {
     const drop = (left: boolean): void => {
       this.draft = undefined;
@@ -328,7 +338,7 @@ export class LeewayTasks extends LongElement {
         this.querySelector<HTMLElement>(`[data-adds="${draft.at}"]`)?.focus();
       });
     };
-    return newTaskRow({ ...draft, add: this.#add, drop });
+    return newTaskRow({ ...draft, opens: opensAt(draft.at, draft.phase), add: this.#add, drop });
   }
 
   #adds(at: number, phase: string | undefined) {
@@ -336,7 +346,7 @@ export class LeewayTasks extends LongElement {
   }
 
   #addButton(at: number, phase: string | undefined) {
-    return html`<button type="button" class="adds-button" data-adds=${at}
+    return html`<button type="button" class="adds-button" data-adds=${at} data-opens=${opensAt(at, phase)}
       @click=${() => this.#open(at, phase)}>Add a task<span class="unseen">${phase === undefined ? " at the end" : ` to ${phase}${this.#again(at, phase)}`}</span></button>`;
   }
 
@@ -484,6 +494,11 @@ export class LeewayTasks extends LongElement {
 function emptyPhases(plan: Plan): string[] {
   const used = new Set(plan.tasks.map(({ phase }) => phase));
   return plan.phases.flatMap(({ name }) => (used.has(name) ? [] : [name]));
+}
+
+/** The place of a new row: phases without a task share the one at the end. */
+function opensAt(at: number, phase: string | undefined): string {
+  return `${at} ${phase ?? ""}`;
 }
 
 function placeOf(path: string): number {

@@ -258,7 +258,7 @@ export abstract class ListsElement extends LongElement {
         });
       },
     });
-    return html`<div class="new-row new-item" role="group" aria-label="New ${one}" @keydown=${keydown} @focusout=${focusout}>
+    return html`<div class="new-row new-item" data-draft=${path} role="group" aria-label="New ${one}" @keydown=${keydown} @focusout=${focusout}>
       ${asks.map(
         ({ key, label, kind, suggest, choices }) => html`<label><span>${label}</span>
           ${

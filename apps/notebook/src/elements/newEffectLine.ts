@@ -31,7 +31,7 @@ export function newEffectLine({ of, currency, words, ...does }: NewEffect): Temp
         aria-controls=${names ? "suggestions" : nothing} data-suggest=${names ? "tasks" : nothing}
         aria-describedby=${words === undefined ? nothing : message} /></label>`;
   };
-  return html`<div class="new-row new-effect" role="group" aria-label="New effect of ${of}" @keydown=${keydown} @focusout=${focusout}>
+  return html`<div class="new-row new-effect" data-draft=${does.opens} role="group" aria-label="New effect of ${of}" @keydown=${keydown} @focusout=${focusout}>
     ${keys.map(input)}
     ${buttons("new effect")}
     ${words === undefined ? nothing : html`<p class="message" id=${message} role="alert">${words}</p>`}

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import type { EntryCells, ResponseCells } from "../plan/newEntry.ts";
 import { cellLabel } from "./cellLabel.ts";
+import { chanceOf } from "./chanceOf.ts";
 import { type DraftRow, draftRow } from "./draftRow.ts";
 
 interface NewEntryRow extends DraftRow<keyof EntryCells> {
@@ -17,7 +18,6 @@ const places: Record<string, string> = {
   low: "low",
   likely: "likely",
   high: "high",
-  chance: "%",
 };
 
 const input = (
@@ -37,13 +37,13 @@ export function newEntryRow({ kind, words, ...does }: NewEntryRow): TemplateResu
   const { keydown, focusout, buttons } = draftRow<keyof EntryCells>(entryKeys, does);
   const message = words === undefined ? undefined : `message-new-${kind}`;
   const of = `New ${kind}`;
-  return html`<tr role="row" class="new-row" @keydown=${keydown} @focusout=${focusout}>
+  return html`<tr role="row" class="new-row" data-draft=${does.opens} @keydown=${keydown} @focusout=${focusout}>
     <th role="rowheader" scope="row" class="name">
       ${input("name", `${of}: ${kind === "risk" ? "what may happen" : "what the plan counts on"}`, "text", message)}
       <label class="touches"><span class="by">delays this task</span>
         ${input("tasks", `${of}: task it delays, by name; several parted by semicolons`, "text", message, true)}</label>
     </th>
-    <td role="cell" class="number">${cellLabel("Chance, %")}${input("chance", `${of}: chance, in per cent`, "number", message)}</td>
+    <td role="cell" class="number">${cellLabel(`${chanceOf(kind)}, %`)}${input("chance", `${of}: ${chanceOf(kind).toLowerCase()}, in per cent`, "number", message)}</td>
     ${(["low", "likely", "high"] as const).map((key) => html`<td role="cell" class="number">${cellLabel(key.slice(0, 1).toUpperCase() + key.slice(1))}${input(key, `${of}: delay: ${key}, in working days`, "number", message)}</td>`)}
     <td role="cell" class="adds">${buttons(`new ${kind}`)}</td>
     <td role="cell" class="messages">${words === undefined ? nothing : html`<p class="message" id=${message ?? nothing} role="alert">${words}</p>`}</td>
@@ -60,7 +60,7 @@ interface NewResponse extends DraftRow<keyof ResponseCells> {
 export function newResponseLine({ to, currency, words, ...does }: NewResponse): TemplateResult {
   const { keydown, focusout, buttons } = draftRow<keyof ResponseCells>(responseKeys, does);
   const message = words === undefined ? undefined : "message-new-response";
-  return html`<div class="new-row new-response" role="group" aria-label="New response to ${to}" @keydown=${keydown} @focusout=${focusout}>
+  return html`<div class="new-row new-response" data-draft=${does.opens} role="group" aria-label="New response to ${to}" @keydown=${keydown} @focusout=${focusout}>
     <label><span>What can be done</span> ${input("action", "New response: what can be done", "text", message)}</label>
     <label><span>Costs, ${currency}</span> ${input("cost", `New response: costs, in ${currency}`, "number", message)}</label>
     <label><span>Chance becomes, %</span> ${input("chance", "New response: the chance becomes, in per cent", "number", message)}</label>

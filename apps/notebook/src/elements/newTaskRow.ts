@@ -27,7 +27,7 @@ export function newTaskRow({ at, phase, words, ...does }: NewTaskRow): TemplateR
       role=${key === "after" ? "combobox" : nothing} aria-autocomplete=${key === "after" ? "list" : nothing} aria-expanded=${key === "after" ? "false" : nothing}
       aria-controls=${key === "after" ? "suggestions" : nothing} data-suggest=${key === "after" ? "tasks" : nothing}
       aria-describedby=${words === undefined ? nothing : message} data-row=${at - 0.5} data-column=${column} />`;
-  return html`<tr role="row" class="new-row" @keydown=${keydown} @focusout=${focusout}>
+  return html`<tr role="row" class="new-row" data-draft=${does.opens} @keydown=${keydown} @focusout=${focusout}>
     <th role="rowheader" scope="row" class="name">${cell("name", 0)}</th>
     ${(["low", "likely", "high"] as const).map((key, i) => html`<td role="cell" class="number">${cell(key, i + 1)}</td>`)}
     <td role="cell" class="after">${cell("after", 4)}<span class="by">${phase ?? ""}</span></td>

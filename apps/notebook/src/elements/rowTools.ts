@@ -37,6 +37,8 @@ interface Does {
 }
 
 const waitsAt = "rows";
+/** Events that show the reader to have gone on. */
+const goneBy = ["focusin", "pointerdown", "input"];
 
 /**
  * What can be done with a row of a table: moved up and down, removed. The buttons are made once and go to the row that
@@ -130,12 +132,14 @@ export class RowTools implements ReactiveController {
     this.#host.addEventListener("focusin", this.#follow);
     this.#host.addEventListener("pointerover", this.#follow);
     this.#host.addEventListener("keydown", this.#keys);
+    for (const type of goneBy) document.addEventListener(type, this.#goOn, true);
   }
 
   hostDisconnected(): void {
     this.#host.removeEventListener("focusin", this.#follow);
     this.#host.removeEventListener("pointerover", this.#follow);
     this.#host.removeEventListener("keydown", this.#keys);
+    for (const type of goneBy) document.removeEventListener(type, this.#goOn, true);
   }
 
   hostUpdated(): void {
@@ -147,7 +151,7 @@ export class RowTools implements ReactiveController {
       if (refused === undefined) under.done();
       else {
         this.#moving = undefined;
-        this.#tell(`That cannot be done. ${refused.words}`);
+        this.#tell(`That cannot be done. ${refused.words}`, true);
         send(this.#host, "plan-drop", { field: waitsAt });
         this.#queue = [];
         return;
@@ -162,7 +166,7 @@ export class RowTools implements ReactiveController {
       const made = this.#host.readonly ? undefined : action();
       if (made === undefined) return;
       if ("refused" in made) {
-        this.#tell(made.refused);
+        this.#tell(made.refused, true);
         return;
       }
       this.#under = {
@@ -190,9 +194,18 @@ export class RowTools implements ReactiveController {
     else if (this.#queue.length < 20) this.#queue.push(run);
   }
 
-  #tell(words: string): void {
+  /** What was done is seen at its row; why something was not is seen nowhere else, and stays in sight. */
+  #tell(words: string, refused = false): void {
+    this.#host.toggleAttribute("data-refused", refused);
     this.#host.told = words;
   }
+
+  /** What was told is over once the reader types, or does something elsewhere. */
+  #goOn = ({ type, target }: Event): void => {
+    if (this.#host.told === "" || (type !== "input" && target instanceof Node && this.#host.contains(target)))
+      return;
+    this.#host.told = "";
+  };
 
   #follow = (event: Event): void => {
     if (this.#under !== undefined || !(event.target instanceof Element)) return;

@@ -35,6 +35,11 @@ export function taskFollows(
       <td role="cell" class="finish quiet">not computed yet</td>
       <td role="cell" class="critical"></td>`;
   }
+  const unadopted = notAdopted(task, plan);
+  if (found.needed === 0 && unadopted !== undefined)
+    return html`<td role="cell" class="when"></td>
+      <td role="cell" class="finish quiet">Not needed: “${unadopted}” is not adopted</td>
+      <td role="cell" class="critical"></td>`;
   const { p10, p90 } = found.finishDates;
   return html`<td role="cell" class="when">${bar(found, forecast, scale)}</td>
     <td role="cell" class="finish">
@@ -47,6 +52,15 @@ export function taskFollows(
       }
     </td>
     <td role="cell" class="critical"><span class="cell-label">critical </span>${formatPercent(found.critical)}</td>`;
+}
+
+/** What the task is needed for alone, where that is not adopted: it has no dates then, and no chances. */
+function notAdopted({ onlyIf }: Task, { risks, assumptions }: Plan): string | undefined {
+  if (onlyIf === undefined) return undefined;
+  const response = [...risks, ...assumptions]
+    .flatMap(({ responses }) => responses)
+    .find(({ id }) => id === onlyIf);
+  return response?.adopted === false ? response.action : undefined;
 }
 
 /**

@@ -34,6 +34,8 @@ export interface KeeperState {
 /** Keeps the plan in this browser while it is edited, and moves it from and to files. */
 export interface Keeper {
   readonly state: KeeperState;
+  /** Which plan it is, from one visit to the next; empty while nothing was changed. */
+  readonly plan: string;
   subscribe(listener: () => void): () => void;
   /** Saves what is not saved yet, at once. */
   flush(): Promise<void>;
@@ -289,6 +291,9 @@ export function createKeeper(
   return {
     get state() {
       return state;
+    },
+    get plan() {
+      return state.safety.kind === "example" ? "" : id;
     },
     subscribe(listener) {
       listeners.add(listener);

@@ -20,6 +20,11 @@ export function movedWords(now: Forecast, was: Forecast, oneCalendar: boolean): 
   return `${date}, ${sumWords(now, was)}`;
 }
 
+/** In the place of a date and a sum that are the same twice. What moved by less than they are rounded to is said beside. */
+export function nothingMoved(words: string): string {
+  return words.includes("(") ? `Nothing moved by as much as is shown: ${words}.` : `Nothing moved: ${words}.`;
+}
+
 /** The figure that Changes has; where the sums beside it are rounded to coarser ones, it says why they seem to lie otherwise apart. */
 function sumWords(now: Forecast, was: Forecast): string {
   const money = roundMove(now.committed.cost - was.committed.cost);
