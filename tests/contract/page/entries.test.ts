@@ -49,6 +49,6 @@ returnTriggers: [{ id: t, chanceOfDateBelow: 0.6 }, { id: u, finishLaterThan: 20
     expect(row(1).stands).toMatch(/^It is /);
   });
   it("leads to where the cover is worked out", () => {
-    expect(row(2).stands).toContain("`leeway triggers` measures it.");
+    expect(row(2).stands).toContain("The section Money shows it.");
   });
 });

@@ -78,8 +78,7 @@ export function decisionForm({
           </fieldset>`
     }
     <div role="alert">${refusals.map(
-      ({ rule, remedy }) =>
-        html`<p class="message">${namedFields(dated(rule))} ${pieceWords(dated(remedy))}</p>`,
+      ({ rule, remedy }) => html`<p class="message">${namedFields(dated(rule))} ${pieceWords(remedy)}</p>`,
     )}</div>
     <p class="form-does"><button type="submit">Record it</button> <button type="button" @click=${leave}>Leave it</button></p>
     <p class="note">It is recorded with the plan as it is now, and covers no other. This is a record of what was said, not a signature: where one is needed, your own rules come first.</p>

@@ -87,7 +87,7 @@ export function conditionWords(trigger: Trigger, plan: Plan, now: TriggerNow | u
 export function standsWords(stands: TriggersNow, now: TriggerNow): string {
   const words = triggerStands(stands, now);
   return now.condition === "contingencyCoverBelow" && now.unknown !== undefined
-    ? `${words} Money shows it; \`leeway triggers\` measures it.`
+    ? `${words} The section Money shows it.`
     : words;
 }
 

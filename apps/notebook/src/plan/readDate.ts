@@ -14,8 +14,7 @@ export function readDate(text: string): { value: string } | { words: string } {
   const month = months.indexOf(spoken?.[2]?.slice(0, 3).toLowerCase() ?? "") + 1;
   if (spoken === null || month === 0) {
     return {
-      // The second with one figure for its day: what makes words of the document's dates would make it the first again.
-      words: `“${trimmed.slice(0, 24)}” is not a date read here. Write it as 1 Oct 2027 or 2027-10-1.`,
+      words: `“${trimmed.slice(0, 24)}” is not a date read here. Write it as 1 Oct 2027 or 2027-10-01.`,
     };
   }
   return checked(trimmed, Number(spoken[3]), month, Number(spoken[1]));
