@@ -29,7 +29,7 @@ export const logicRules = [
     family: "logic",
     severity: "warning",
     what: "Work that nothing comes after",
-    why: "If it is late nothing moves, so its risk is missing from the forecast.",
+    why: "If it is late no other task moves, so what depends on it keeps its date in the forecast.",
     advice: "Add it to the `after` of whatever needs it, or of the milestone that closes the plan.",
     source: sources.assessment("4.1"),
     threshold: "5 % of the tasks lack a predecessor or a successor",
