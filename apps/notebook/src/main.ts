@@ -3,7 +3,6 @@ import { createAsker } from "./asking/asker.ts";
 import { afterFrame } from "./elements/pageTurns.ts";
 import { boundName } from "./keeping/boundName.ts";
 import { diskShelf } from "./keeping/diskShelf.ts";
-import { keepHalfTyped } from "./keeping/halfTyped.ts";
 import { createKeeper, recall } from "./keeping/keeper.ts";
 import { readFile } from "./keeping/planFile.ts";
 import type { Shelf } from "./keeping/shelf.ts";
@@ -68,7 +67,7 @@ store.subscribe(() => {
   asker.plan(whole ? plan : undefined, whole ? answer.forecast : undefined);
 });
 
-const { LeewayPage } = await import("./elements/all.ts");
+const { keepHalfTyped, LeewayPage } = await import("./elements/all.ts");
 // Nothing here waits for the document, which may still be on its way.
 if (document.readyState === "loading")
   await new Promise((resolve) => addEventListener("DOMContentLoaded", resolve, { once: true }));

@@ -32,4 +32,5 @@ import "./leewayTogether.ts";
 import "./leewayTornado.ts";
 import "./leewayWorth.ts";
 
+export { keepHalfTyped } from "../keeping/halfTyped.ts";
 export { LeewayPage } from "./leewayPage.ts";
