@@ -36,7 +36,7 @@ export function movesFigure(comparison: Comparison, measure: Measure, options: C
     .map((fall) => `${quoteName(fall.name)} ${say(fall.value, measure)}`)
     .join("; ");
   return {
-    title: finding(ranked, whole, measure, after),
+    title: finding(ranked, whole, measure, { before, after }),
     subtitle: `What each group of changes did to the ${level} commitment, in ${measure.unit}, on the same draws, averaged over the orders in which they can be made${limits}`,
     summary:
       moves.length === 0
@@ -101,14 +101,21 @@ function moves(whole: number, measure: Measure): string {
   return `${whole < 0 ? "falls" : "rises"} by ${measure.say(whole)}`;
 }
 
-function finding(ranked: readonly Fall[], whole: number, measure: Measure, after: string): string {
+function finding(
+  ranked: readonly Fall[],
+  whole: number,
+  measure: Measure,
+  { before, after }: { before: string; after: string },
+): string {
   const { least, what } = measure;
   const real = ranked.filter((fall) => Math.abs(fall.value) >= least);
   const first = real[0];
+  // What was moved by less than it is rounded to must not read as a move to where it was.
+  const where = before === after ? `still ${after} as rounded` : `to ${after}`;
   const moved =
     Math.abs(whole) < least
       ? `The committed ${what} stays ${after}`
-      : `The committed ${what} ${moves(whole, measure)}, to ${after}`;
+      : `The committed ${what} ${moves(whole, measure)}, ${where}`;
   if (first === undefined) return Math.abs(whole) < least ? `${moved}: nothing moved it` : moved;
   // "Permit decided: P90 from 45 to 60 days": a title has room for what changed, not for how.
   const name = `“${plainName(first.name.split(": ")[0] ?? "", 44)}”`;

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { newDocument } from "../newDocument.ts";
 import { hardComparisons } from "./hardComparisons.ts";
 import { hardExplanations } from "./hardExplanations.ts";
-import { sampleComparison } from "./sampleComparison.ts";
+import { sampleComparison, sampleMoves } from "./sampleComparison.ts";
 import { sampleExplanation, sampleShares, sampleWalk } from "./sampleExplanation.ts";
 
 // Each title is worked out by hand from the figures of the sample it is of. No outside source exists for wording.
@@ -149,6 +149,17 @@ describe("walkDays(explanation), walkMoney(explanation)", () => {
 
 describe("movesDays(comparison), movesMoney(comparison)", () => {
   // 8.3 + 3.1 - 6.2 + 2.4 + 1.2 = 8.8 days; 4200 + 900 - 14,300 + 7600 + 3100 = 1500 euro.
+  it("say of a sum moved by less than it is rounded to that it is still the same", () => {
+    // Half the width of the limits is 3,000: thousands, and 655,100 is 655,000 as 655,400 is.
+    const [first] = sampleMoves;
+    if (first === undefined) throw new Error("no move");
+    const comparison = sampleComparison([{ ...first, money: 300 }]);
+    Object.assign(comparison.from, { cost: 655_100, costLow: 652_100, costHigh: 658_100 });
+    Object.assign(comparison.to, { cost: 655_400, costLow: 652_400, costHigh: 658_400 });
+    expect(movesMoney(comparison, { document }).title).toBe(
+      "The committed sum rises by EUR 300, still EUR 655,000 as rounded: “Permit decided”",
+    );
+  });
   it("say how far, where to, and what moved most", () => {
     expect(movesDays(sampleComparison(), { document }).title).toBe(
       "The committed date moves 8.8 working days later, to 14 Nov 2027, most by “Permit decided”, 8.3 working days",
