@@ -56,12 +56,24 @@ describe("beginning", () => {
     expect((works as string[]).includes(weekday(day))).toBe(day === first);
   });
 
+  it("takes the first day as dates are typed everywhere, and says what it cannot read beside all else", () => {
+    const answers = { title: "T", finish: "", worries: [] };
+    const strands = [{ name: "S", low: "1", likely: "2", high: "3" }];
+    const made = ownPlan({ ...answers, start: " 1 Feb 2027 ", strands });
+    expect("text" in made ? readPlan(made.text).plan?.start : made.problems).toBe("2027-02-01");
+    const refused = ownPlan({ ...answers, start: "02/01/2027", strands: [] });
+    expect("problems" in refused ? refused.problems : []).toEqual([
+      expect.stringMatching(/^First day: “02\/01\/2027” is not a date read here/),
+      "Name at least one strand of work.",
+    ]);
+  });
+
   it("offers no Sunday to whoever begins on one", async () => {
     const { page, close } = await served.open();
     await page.clock.setFixedTime(new Date(2027, 1, 7, 12));
     await page.reload();
     await page.locator(".begin summary").click();
-    expect(await page.locator("form.own [name=start]").inputValue()).toBe("2027-02-08");
+    expect(await page.locator("form.own [name=start]").inputValue()).toMatch(/^8\s?Feb\s2027$/);
     await close();
   });
 
@@ -122,7 +134,7 @@ describe("beginning", () => {
     const title = `Shed </script><img src=x onerror=alert(1)>: "roof"`;
     const fill = (name: string, text: string) => own.locator(`input[name="${name}"]`).fill(text);
     await fill("title", title);
-    await fill("start", "2027-02-01");
+    await fill("start", "1 Feb 2027");
     await fill("finish", "Roof is tight");
     await fill("strand-1-name", "Strip the old roof");
     for (const [cell, days] of Object.entries({ low: "1.5", likely: "3", high: "5.5" }))

@@ -65,12 +65,21 @@ function notebook(
 
 describe.each(turns)("the documents of a hostile plan, turn %i", (turn) => {
   const plan = hostilePlan(turn);
-  // As long, and marked: whichever of these can be read whole, the hostile text in its place can be too.
-  const words = planSaying((field) =>
-    `w${field}w ${"ab ".repeat(50)}`.slice(0, plan.said[field]?.length).trimEnd(),
-  );
+  // As long, marked, and with the ends of clauses in the same places, where a text is cut: whichever of these can be read
+  // whole, the hostile text in its place can be too.
+  const words = planSaying((field) => {
+    const said = plan.said[field] ?? "";
+    const mark = `w${field}w `;
+    const ends = (at: number) => at >= mark.length && /^[.!?;:,]\s/.test(said.slice(at, at + 2));
+    return `${mark}${"ab ".repeat(50)}`
+      .slice(0, said.length)
+      .replace(/./g, (letter, at: number) => (ends(at) ? (said[at] ?? "") : ends(at - 1) ? " " : letter))
+      .trimEnd();
+  });
   const hostile = written(plan);
   const harmless = written(words);
+  // Short of room a page tells what brings a plan back without the names; letters differ in width, so rooms may too.
+  const leftOut = new Set(readPlan(words.text).plan?.returnTriggers.map(({ name }) => name));
 
   it.each(["brief", "pre-brief", "notebook", "brief.md", "pre-brief.md"])(
     "%s: text and nothing else",
@@ -85,6 +94,7 @@ describe.each(turns)("the documents of a hostile plan, turn %i", (turn) => {
       const lost = words.said.flatMap((word, field) => {
         const said = bare(plan.said[field] ?? "");
         return / ?ab$/.test(word) &&
+          !(name === "brief" && leftOut.has(word)) &&
           word.length < 60 &&
           ours.text.includes(word) &&
           !theirs.text.includes(said)

@@ -1,3 +1,4 @@
+import { formatDate } from "@leeway/charts";
 import { html, nothing } from "lit";
 import { PageElement } from "../elements/pageElement.ts";
 import { today } from "../handing/today.ts";
@@ -78,7 +79,7 @@ export class LeewayBegin extends PageElement {
     return html`<form class="own" novalidate @submit=${this.#start}>
       <p class="note">Five questions make a plan that already forecasts. Everything can be changed afterwards, and Undo brings back the plan you have here. Save it first if you want both.</p>
       <p><label>What is it called? <input name="title" autocomplete="off" /></label></p>
-      <p><label>First day on which work may happen <input name="start" type="date" value=${firstDay(today())} /></label></p>
+      <p><label>First day on which work may happen <input name="start" autocomplete="off" value=${formatDate(firstDay(today()))} /></label></p>
       <p><label>What has to be finished? <input name="finish" autocomplete="off" /></label></p>
       <fieldset aria-describedby="own-low-high">
         <legend>The strands of work, in working days. They run side by side until you say what waits for what.</legend>

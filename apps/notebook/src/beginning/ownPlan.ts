@@ -1,5 +1,6 @@
 import { describeProblem, readPlan } from "@leeway/core";
 import { stringify } from "yaml";
+import { readDate } from "../plan/readDate.ts";
 
 /** A strand of work, or what could go wrong: days as they were typed. */
 export interface Strand {
@@ -14,6 +15,7 @@ export interface Worry extends Strand {
 }
 export interface OwnAnswers {
   title: string;
+  /** As it was typed. */
   start: string;
   finish: string;
   strands: readonly Strand[];
@@ -29,9 +31,14 @@ export interface OwnAnswers {
 export function ownPlan(answers: OwnAnswers): { text: string } | { problems: string[] } {
   const strands = answers.strands.filter(({ name }) => name.trim() !== "");
   const worries = answers.worries.filter(({ name }) => name.trim() !== "");
+  const start = readDate(answers.start);
   const missing = [
     ...(answers.title.trim() === "" ? ["Name the plan."] : []),
-    ...(answers.start === "" ? ["Give the first day on which work may happen."] : []),
+    ...(answers.start.trim() === ""
+      ? ["Give the first day on which work may happen."]
+      : "words" in start
+        ? [`First day: ${start.words}`]
+        : []),
     ...(strands.length === 0 ? ["Name at least one strand of work."] : []),
     ...strands.flatMap((strand) => daysProblem(strand)),
     ...worries.flatMap((worry) => [
@@ -41,12 +48,12 @@ export function ownPlan(answers: OwnAnswers): { text: string } | { problems: str
         : [`${worry.name}: its chance is a number of per cent between 0 and 100.`]),
     ]),
   ];
-  if (missing.length > 0) return { problems: missing };
+  if (missing.length > 0 || "words" in start) return { problems: missing };
   const ids = strands.map((_, k) => `strand-${k + 1}`);
   const document = {
     format: 1,
     title: answers.title.trim(),
-    start: answers.start,
+    start: start.value,
     estimates: { bounds: "p10-p90" },
     commitment: { confidence: 0.8 },
     ...(worries.length === 0
