@@ -186,7 +186,7 @@ phases:`,
     // The cover is not rented: there is no floor to pour.
     await expect
       .poll(async () => (await finish.textContent())?.replace(/\s/g, " "), slow)
-      .toContain("needed 0 %");
+      .toContain("Not needed: “");
     await page.getByLabel("Pour the floor: never before its start in the plan as written").press("Space");
     for (const what of ["needed only if", "not across a day off of", "the cost falls due", "delivers"])
       await choose(what, "");
