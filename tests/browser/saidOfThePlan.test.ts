@@ -88,7 +88,7 @@ risks:`,
       .toEqual({ years: 5, discountRate: 0.035 });
     await expect.poll(() => worth.textContent(), slow).not.toBe(before);
     await typeOver(page, "Benefits: years counted", "500");
-    await purpose.locator(".message", { hasText: "0 to 100 years" }).waitFor();
+    await purpose.locator(".message", { hasText: "at least 1 year and at most 100" }).waitFor();
     await typeOver(page, "Benefits: years counted", "5");
 
     await purpose.locator("summary", { hasText: "More of each benefit" }).press("Enter");

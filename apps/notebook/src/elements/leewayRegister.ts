@@ -95,7 +95,7 @@ export class LeewayRegister extends LongElement {
       <thead role="rowgroup">
         <tr role="row">
           <th role="columnheader" scope="col" class="name">Risk or assumption</th>
-          <th role="columnheader" scope="col" class="number">Chance it happens, or is wrong, %</th>
+          <th role="columnheader" scope="col" class="number">Chance, %<span class="unseen"> that a risk happens, or an assumption is wrong</span></th>
           <th role="columnheader" scope="col" class="number">Low</th>
           <th role="columnheader" scope="col" class="number">Likely</th>
           <th role="columnheader" scope="col" class="number">High</th>
