@@ -105,6 +105,10 @@ describe.each([1280, 390])("a finding that may stay, %i px wide", (width) => {
     await expect.poll(text, slow).toMatch(/days: 3\.5/);
     await type("A storm: what it cost, EUR", "12,000");
     await expect.poll(text, slow).toMatch(/cost: 12000\b/);
+    // In the text at once, and in the plan once that was read.
+    const cost = page.getByLabel("A storm: what it cost, EUR", { exact: true });
+    const known = (words: string) => page.locator(`.entry-value[data-text="${words}"]`).filter({ has: cost });
+    await known("12,000").waitFor(slow);
     await type("A storm: note", "Borne: the crew waited");
     await expect.poll(text, slow).toMatch(/note: ['"]Borne: the crew waited['"]/);
     expect(await violations(page, "#register")).toEqual([]);
@@ -112,8 +116,7 @@ describe.each([1280, 390])("a finding that may stay, %i px wide", (width) => {
     await page.locator("#register .message", { hasText: "a sum of money" }).waitFor(slow);
     await type("A storm: what it cost, EUR", "");
     // The last of the facts takes their place with it; the first has to be known to be gone.
-    const cost = page.getByLabel("A storm: what it cost, EUR", { exact: true });
-    await page.locator('.entry-value[data-text=""]').filter({ has: cost }).waitFor(slow);
+    await known("").waitFor(slow);
     await type("A storm: working days it took", "");
     await type("A storm: note", "");
     await expect.poll(text, slow).toBe(plan);

@@ -132,7 +132,12 @@ function inFact(on: EntryDetails): TemplateResult {
       of: entry.name,
       committed: entry.actual?.[key] === undefined ? "" : figureText(entry.actual[key]),
       kind: "number",
-      read: (text) => (text.trim() === "" ? { value: undefined } : readNumber(text, asked, example)),
+      read: (text) => {
+        if (text.trim() !== "") return readNumber(text, asked, example);
+        // With the last of the facts their place goes too.
+        const other = entry.actual?.[key === "days" ? "cost" : "days"];
+        return { edits: [{ path: other === undefined ? fact : `${fact}.${key}`, value: undefined }] };
+      },
     });
   return html`<h3>What it did in fact</h3>
     <div class="entry-fields">
